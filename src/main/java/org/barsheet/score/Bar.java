@@ -1,0 +1,47 @@
+package org.barsheet.score;
+
+import java.util.List;
+
+/**
+ * One bar as played.
+ *
+ * @param index place in {@link BarGrid#bars}, from 0
+ * @param number the printed bar number; a pickup is 0
+ * @param time 1 where the bar is played the first time, 2 the second time round
+ * @param meter the meter in force
+ * @param startTick where it begins
+ * @param endTick where the next one begins, more than {@code startTick}
+ * @param beatTicks where each felt beat begins, the first at {@code startTick}
+ */
+public record Bar(
+    int index,
+    int number,
+    int time,
+    Meter meter,
+    long startTick,
+    long endTick,
+    List<Long> beatTicks) {
+
+  public Bar {
+    beatTicks = List.copyOf(beatTicks);
+    if (endTick <= startTick) {
+      throw new IllegalArgumentException("bar " + number + " has no length");
+    }
+    if (beatTicks.isEmpty() || beatTicks.get(0) != startTick) {
+      throw new IllegalArgumentException("bar " + number + " does not begin on its first beat");
+    }
+  }
+
+  /** Whether it holds fewer felt beats than its meter says. */
+  public boolean isShort() {
+    return beatTicks.size() < meter.feltBeats();
+  }
+
+  public boolean contains(long tick) {
+    return tick >= startTick && tick < endTick;
+  }
+
+  public long lengthTicks() {
+    return endTick - startTick;
+  }
+}

@@ -1,0 +1,48 @@
+package org.barsheet.score;
+
+import java.util.List;
+
+/**
+ * The music as written in a MIDI file.
+ *
+ * <p>Ticks are finer than the file's where that keeps every beat of every meter on a whole tick:
+ * the file's ticks times a whole number, so that {@code ticksPerQuarter} is a multiple of 32. With
+ * a division of real time a "quarter note" is nominally half a second.
+ *
+ * @param format Standard MIDI File format, 0 or 1
+ * @param division what the file's own ticks count
+ * @param ticksPerQuarter ticks of this score to the quarter note
+ * @param parts in order of track and channel
+ * @param notes of all parts, in order of onset, then part, then pitch
+ * @param marks in order of tick
+ * @param tempo exact time of every tick as written
+ * @param tempoEvents how many tempo events the file holds
+ * @param bars as written
+ * @param endTick where the last note ends
+ * @param readingNotes what was odd in the file, in order of place
+ */
+public record Score(
+    int format,
+    Division division,
+    int ticksPerQuarter,
+    List<Part> parts,
+    List<Note> notes,
+    List<Mark> marks,
+    TempoMap tempo,
+    int tempoEvents,
+    BarGrid bars,
+    long endTick,
+    List<ReadingNote> readingNotes) {
+
+  public Score {
+    parts = List.copyOf(parts);
+    notes = List.copyOf(notes);
+    marks = List.copyOf(marks);
+    readingNotes = List.copyOf(readingNotes);
+  }
+
+  /** The notes of one part, in order. */
+  public List<Note> notesOf(Part part) {
+    return notes.stream().filter(note -> note.part() == part.index()).toList();
+  }
+}
