@@ -1,0 +1,60 @@
+package org.barsheet.plan;
+
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
+import org.barsheet.clock.Timecode;
+
+/**
+ * Settings of the film as a whole.
+ *
+ * @param rate frames per second and how timecode counts
+ * @param firstFrame label of film frame 0
+ * @param musicStarts from the first frame to the music's start, 0 s or more
+ * @param musicFrom what the music's start is
+ * @param framesPerPicture how long a picture of a movement is shown: 1 on ones, 2 on twos …
+ * @param pictureLead frames a reveal's picture goes before its sounding accent; negative: after
+ * @param closedHold frames the closed picture is held before a movement, where a cut is chosen for
+ *     it
+ * @param tail from the end of the last sounding bar to the end of the film, 0 s or more
+ * @param width of the film's picture in pixels
+ * @param height of the film's picture in pixels
+ * @param paper what the sheets are printed on
+ */
+public record Film(
+    FrameRate rate,
+    Timecode firstFrame,
+    Seconds musicStarts,
+    MusicFrom musicFrom,
+    int framesPerPicture,
+    int pictureLead,
+    int closedHold,
+    Seconds tail,
+    int width,
+    int height,
+    Paper paper) {
+
+  public Film {
+    if (framesPerPicture < 1 || closedHold < 0 || musicStarts.signum() < 0 || tail.signum() < 0) {
+      throw new IllegalArgumentException("film settings out of range");
+    }
+  }
+
+  /** The timecode of a film frame. */
+  public Timecode timecode(long frame) {
+    return Timecode.ofFrame(rate, firstFrame.frame() + frame);
+  }
+
+  /** What counts as the start of the music. */
+  public enum MusicFrom {
+    /** The file's first tick. */
+    TICK_0,
+    /** The first sounding note. */
+    FIRST_NOTE
+  }
+
+  /** Paper the sheets are laid out for. */
+  public enum Paper {
+    A4,
+    LETTER
+  }
+}

@@ -1,0 +1,65 @@
+package org.barsheet.plan;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * How long something is asked to be. {@code toString} prints what the grammar reads.
+ *
+ * @param unit what is counted
+ * @param least the least amount, 0 or more
+ * @param most the most, at least {@code least}; equal to it where one amount is asked
+ */
+public record Length(Unit unit, BigFraction least, BigFraction most) {
+
+  /** What a length counts. */
+  public enum Unit {
+    BARS("bar"),
+    BEATS("beat"),
+    SECONDS("s"),
+    FRAMES("f");
+
+    private final String word;
+
+    Unit(String word) {
+      this.word = word;
+    }
+
+    /** The word for one of them. */
+    public String word() {
+      return word;
+    }
+  }
+
+  public Length {
+    if (least.signum() < 0 || most.compareTo(least) < 0) {
+      throw new IllegalArgumentException("a length runs from its least to its most");
+    }
+  }
+
+  /** One amount. */
+  public static Length of(Unit unit, BigFraction amount) {
+    return new Length(unit, amount, amount);
+  }
+
+  /** Whether it names a least and a most rather than one amount. */
+  public boolean isRange() {
+    return !least.equals(most);
+  }
+
+  @Override
+  public String toString() {
+    boolean counted = unit == Unit.BARS || unit == Unit.BEATS;
+    String word = unit.word() + (counted && !most.equals(BigFraction.ONE) ? "s" : "");
+    String amount = isRange() ? decimal(least) + ".." + decimal(most) : decimal(most);
+    return amount + " " + word;
+  }
+
+  static String decimal(BigFraction number) {
+    return new BigDecimal(number.getNumerator())
+        .divide(new BigDecimal(number.getDenominator()), 6, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}

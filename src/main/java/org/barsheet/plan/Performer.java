@@ -1,0 +1,43 @@
+package org.barsheet.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
+
+/**
+ * Somebody filmed at home, known by an alias.
+ *
+ * @param name alias, unique in the plan
+ * @param part name of the part they play, or "" where they do not play
+ * @param clip file name they deliver, or ""
+ * @param clipRate its frame rate, where known
+ * @param clap the clap that ties clip and music, where known
+ * @param clipWidth of the clip's picture in pixels, 0 where not known
+ * @param clipHeight of the clip's picture in pixels, 0 where not known
+ * @param clothes colours noted, RRGGBB
+ * @param where its place in the plan, for messages
+ */
+public record Performer(
+    String name,
+    String part,
+    String clip,
+    Optional<FrameRate> clipRate,
+    Optional<Clap> clap,
+    int clipWidth,
+    int clipHeight,
+    List<String> clothes,
+    Where where) {
+
+  public Performer {
+    clothes = List.copyOf(clothes);
+  }
+
+  /**
+   * One clap, heard and seen.
+   *
+   * @param at from the music's start, negative before it
+   * @param clipFrame frame of the clip that shows it, from 0
+   */
+  public record Clap(Seconds at, long clipFrame) {}
+}

@@ -1,0 +1,95 @@
+package org.barsheet.plan;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.Timecode;
+
+/** Where in the music something happens. {@code toString} prints what the grammar reads. */
+public sealed interface Place {
+
+  /** Wherever it fits between its neighbours, on a bar line if possible. */
+  record Anywhere() implements Place {
+    @Override
+    public String toString() {
+      return "";
+    }
+  }
+
+  /**
+   * An occurrence of a motif.
+   *
+   * @param motif its name
+   * @param number the third one, counting certain and likely ones in time order; empty: any free
+   *     one
+   * @param nearBar the one nearest to this printed bar; at most one of the two is given
+   */
+  record OfMotif(String motif, OptionalInt number, OptionalInt nearBar) implements Place {
+    @Override
+    public String toString() {
+      if (number.isPresent()) {
+        return motif + " " + number.getAsInt();
+      }
+      return nearBar.isPresent() ? motif + " near bar " + nearBar.getAsInt() : motif;
+    }
+  }
+
+  /**
+   * A beat of a bar.
+   *
+   * @param bar printed number
+   * @param time which time round; empty where the plan does not say
+   * @param beat felt beat, from 1
+   */
+  record AtBar(int bar, OptionalInt time, BigFraction beat) implements Place {
+    @Override
+    public String toString() {
+      return "bar "
+          + bar
+          + (time.isPresent() ? " time " + time.getAsInt() : "")
+          + (beat.equals(BigFraction.ONE) ? "" : " beat " + Length.decimal(beat));
+    }
+  }
+
+  /**
+   * A marker or cue point of the file.
+   *
+   * @param name its text
+   */
+  record AtMark(String name) implements Place {
+    @Override
+    public String toString() {
+      return "mark " + name;
+    }
+  }
+
+  /**
+   * A timecode of the film.
+   *
+   * @param timecode at the film's rate
+   */
+  record AtTimecode(Timecode timecode) implements Place {
+    @Override
+    public String toString() {
+      return timecode.toString();
+    }
+  }
+
+  /**
+   * So long after a panel's shot begins.
+   *
+   * @param panel name of that panel
+   * @param offset one amount
+   */
+  record IntoPanel(String panel, Length offset) implements Place {
+    @Override
+    public String toString() {
+      return offset + " into panel " + panel;
+    }
+  }
+
+  /** The motif a place names, if it names one. */
+  default Optional<String> motifName() {
+    return this instanceof OfMotif of ? Optional.of(of.motif()) : Optional.empty();
+  }
+}

@@ -1,0 +1,58 @@
+package org.barsheet.plan;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.barsheet.pulse.TempoRequest;
+
+/**
+ * Everything the director asks for, read and checked.
+ *
+ * @param file where it was read from
+ * @param title of the film
+ * @param score the MIDI file, resolved against the plan's folder
+ * @param film settings of the film
+ * @param music what is asked about tempo and bars
+ * @param motifs in the order written
+ * @param artwork the whole physical picture and its models
+ * @param camera lens, sensor and picture size, where given
+ * @param shoot the director's own rates of work, where given
+ * @param openings in the order written
+ * @param performers in the order written
+ * @param panels in story order
+ * @param given the settings the plan states itself ({@code film.tail}); all others are defaults
+ */
+public record Plan(
+    Path file,
+    String title,
+    Path score,
+    Film film,
+    TempoRequest music,
+    List<MotifRequest> motifs,
+    Artwork artwork,
+    Optional<Camera> camera,
+    Optional<Shoot> shoot,
+    List<Opening> openings,
+    List<Performer> performers,
+    List<Panel> panels,
+    Set<String> given) {
+
+  public Plan {
+    motifs = List.copyOf(motifs);
+    openings = List.copyOf(openings);
+    performers = List.copyOf(performers);
+    panels = List.copyOf(panels);
+    given = Set.copyOf(given);
+  }
+
+  /** The opening of a name, if the plan has it. */
+  public Optional<Opening> opening(String name) {
+    return openings.stream().filter(opening -> opening.name().equals(name)).findFirst();
+  }
+
+  /** The performer of a name, if the plan has one. */
+  public Optional<Performer> performer(String name) {
+    return performers.stream().filter(performer -> performer.name().equals(name)).findFirst();
+  }
+}
