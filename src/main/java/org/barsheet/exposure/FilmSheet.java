@@ -1,0 +1,38 @@
+package org.barsheet.exposure;
+
+import java.util.List;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.TimingSheet;
+
+/**
+ * The one result everything is printed from.
+ *
+ * @param inputs the files it was made from: the plan, then the score
+ * @param timing panels on frames
+ * @param reveals every reveal on its frames, in order of shot and layer
+ * @param movements what has to be photographed, in story order
+ * @param states every opening in every shot, in order of shot
+ * @param appearances in order of shot
+ * @param notes what is written beside the frames, in order of frame and column
+ * @param findings all findings about the film, worst first
+ */
+public record FilmSheet(
+    List<InputFile> inputs,
+    TimingSheet timing,
+    List<PlannedReveal> reveals,
+    List<Movement> movements,
+    List<OpeningState> states,
+    List<Appearance> appearances,
+    List<SheetNote> notes,
+    List<Finding> findings) {
+
+  public FilmSheet {
+    inputs = List.copyOf(inputs);
+    reveals = List.copyOf(reveals);
+    movements = List.copyOf(movements);
+    states = List.copyOf(states);
+    appearances = List.copyOf(appearances);
+    notes = List.copyOf(notes);
+    findings = List.copyOf(findings);
+  }
+}

@@ -1,0 +1,22 @@
+package org.barsheet.exposure;
+
+/**
+ * One photograph.
+ *
+ * @param movement permanent name of the movement it belongs to
+ * @param number 0 for the model at rest, 1 for the first moved picture …
+ */
+public record Picture(String movement, int number) {
+
+  public Picture {
+    if (number < 0) {
+      throw new IllegalArgumentException("pictures count from 0");
+    }
+  }
+
+  /** Its permanent name: {@code small-lamp 014}. */
+  public String name() {
+    String digits = Integer.toString(number);
+    return movement + " " + "0".repeat(Math.max(0, 3 - digits.length())) + digits;
+  }
+}

@@ -1,0 +1,53 @@
+package org.barsheet.exposure;
+
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Reveal;
+
+/**
+ * A reveal spread over the frames of its shot.
+ *
+ * @param shot index of its shot
+ * @param reveal what was asked
+ * @param opening what moves
+ * @param movement the movement whose pictures it shows
+ * @param layer its layer within the shot, from 1
+ * @param accentFrame frame of the sounding accent
+ * @param landsFrame frame that shows the landing picture: the accent less the picture lead
+ * @param firstGapFrame first frame of picture 1, or of the first moved picture shown
+ * @param halfOpenFrame first frame at half the movement or more
+ * @param fullyOpenFrame first frame of the last picture
+ * @param exposures from the shot's first frame to its last, without gaps: the closed hold, the
+ *     movement, the open hold
+ * @param squeeze what was given up where the music leaves too few frames
+ */
+public record PlannedReveal(
+    int shot,
+    Reveal reveal,
+    Opening opening,
+    String movement,
+    int layer,
+    long accentFrame,
+    long landsFrame,
+    long firstGapFrame,
+    long halfOpenFrame,
+    long fullyOpenFrame,
+    List<Exposure> exposures,
+    Optional<Squeeze> squeeze) {
+
+  public PlannedReveal {
+    exposures = List.copyOf(exposures);
+  }
+
+  /**
+   * What was given up to fit.
+   *
+   * @param framesPerPicture shown instead of the frames asked
+   * @param pictures shown instead of the pictures asked
+   * @param errorPercent largest difference in percent of the movement between what is shown and
+   *     what the asked curve would show on the same frame
+   * @param sentence the same in words
+   */
+  public record Squeeze(int framesPerPicture, int pictures, double errorPercent, String sentence) {}
+}

@@ -1,0 +1,56 @@
+package org.barsheet.timing;
+
+import java.util.Optional;
+import org.barsheet.clock.Seconds;
+import org.barsheet.motif.Occurrence;
+import org.barsheet.score.BarBeat;
+
+/**
+ * A moment in the music that a panel can sit on.
+ *
+ * @param id permanent name within the film: {@code glimmer-3}, {@code bar-12}, {@code mark-A}
+ * @param kind what it is
+ * @param name motif or mark it is of, or ""
+ * @param number which return of the motif, from 1; else 0
+ * @param at its first moment, from tick 0 of the score
+ * @param frame film frame of that moment
+ * @param place that moment in bars
+ * @param accentAt the moment a picture lands on, from tick 0; {@code at} unless the motif's accent
+ *     is another note
+ * @param accentFrame film frame of the accent, without picture lead
+ * @param accentPlace the accent in bars
+ * @param occurrence the return, for a cue of a motif
+ */
+public record Cue(
+    String id,
+    Kind kind,
+    String name,
+    int number,
+    Seconds at,
+    long frame,
+    BarBeat place,
+    Seconds accentAt,
+    long accentFrame,
+    BarBeat accentPlace,
+    Optional<Occurrence> occurrence) {
+
+  /** What a cue is. */
+  public enum Kind {
+    OCCURRENCE,
+    MARK,
+    BAR,
+    TIMECODE,
+    INTO_PANEL,
+    /** A place the aligner found for a panel that asked for none. */
+    FREE
+  }
+
+  /** As people say it: {@code glimmer 3}, {@code mark A}, {@code bar 12 beat 2}. */
+  public String title() {
+    return switch (kind) {
+      case OCCURRENCE -> name + " " + number;
+      case MARK -> "mark " + name;
+      default -> place.toString();
+    };
+  }
+}

@@ -1,0 +1,30 @@
+package org.barsheet.timing;
+
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
+
+/**
+ * Ties the music to the film. The music's start is put on a whole frame, because editors lay sound
+ * on frames, and everything in the music is measured from that frame's exact time.
+ *
+ * @param rate of the film
+ * @param musicStartFrame film frame on which the music starts
+ * @param musicStart what the music's start is in the score: its time from tick 0
+ */
+public record FilmClock(FrameRate rate, long musicStartFrame, Seconds musicStart) {
+
+  /** The film frame nearest to a moment of the score; a tie goes to the later frame. */
+  public long frameAt(Seconds fromTick0) {
+    return rate.nearestFrame(filmTime(fromTick0));
+  }
+
+  /** Exact time in the film, from film frame 0, of a moment of the score. */
+  public Seconds filmTime(Seconds fromTick0) {
+    return rate.startOf(musicStartFrame).plus(fromTick0.minus(musicStart));
+  }
+
+  /** The moment of the score, from tick 0, that sounds as a film frame begins. */
+  public Seconds scoreTime(long frame) {
+    return rate.startOf(frame).minus(rate.startOf(musicStartFrame)).plus(musicStart);
+  }
+}

@@ -1,0 +1,65 @@
+package org.barsheet.timing;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.plan.Panel;
+import org.barsheet.score.BarBeat;
+
+/**
+ * A panel once it has frames.
+ *
+ * @param index place in the film, from 0
+ * @param panel what it shows
+ * @param cue the moment it sits on
+ * @param frames its film frames
+ * @param startsAt its first frame in bars (the music's start for frames before it)
+ * @param bars how many bars long, to two decimals
+ * @param asked what the plan asked for, in the plan's words: place and length
+ * @param got what it got, in the same words: "3.25 bars"
+ * @param reason why it is here, in words
+ * @param rival the second-best place, where there is one
+ * @param reveals the landing of each of the panel's reveals, in the plan's order
+ */
+public record Shot(
+    int index,
+    Panel panel,
+    Cue cue,
+    FrameSpan frames,
+    BarBeat startsAt,
+    BigDecimal bars,
+    String asked,
+    String got,
+    String reason,
+    Optional<Rival> rival,
+    List<Landing> reveals) {
+
+  public Shot {
+    reveals = List.copyOf(reveals);
+  }
+
+  /**
+   * The second-best place of a panel.
+   *
+   * @param sentence what it is and what it would cost, in words
+   * @param margin how much the whole film's cost would grow, 0 or more
+   */
+  public record Rival(String sentence, double margin) {
+
+    /** Margins below this are a free choice. */
+    public static final double FREE_CHOICE = 0.05;
+
+    public boolean isFreeChoice() {
+      return margin < FREE_CHOICE;
+    }
+  }
+
+  /**
+   * The frame a reveal lands on.
+   *
+   * @param accentFrame frame of the sounding accent
+   * @param landsFrame the same less the picture lead
+   */
+  public record Landing(long accentFrame, long landsFrame) {}
+}

@@ -1,0 +1,39 @@
+package org.barsheet.timing;
+
+import java.util.List;
+import org.barsheet.plan.Plan;
+import org.barsheet.pulse.Music;
+
+/**
+ * Every panel on its frames.
+ *
+ * @param plan what was asked
+ * @param music what it is laid on
+ * @param clock ties the two
+ * @param bars in order
+ * @param cues every return of every motif, every mark, and every other cue a panel sits on, in
+ *     order of time
+ * @param shots in story order, without gaps, from film frame 0
+ * @param lengthFrames of the film
+ * @param tallies one a motif, in the plan's order
+ * @param findings about the music and the placing, worst first
+ */
+public record TimingSheet(
+    Plan plan,
+    Music music,
+    FilmClock clock,
+    List<FilmBar> bars,
+    List<Cue> cues,
+    List<Shot> shots,
+    long lengthFrames,
+    List<MotifTally> tallies,
+    List<Finding> findings) {
+
+  public TimingSheet {
+    bars = List.copyOf(bars);
+    cues = List.copyOf(cues);
+    shots = List.copyOf(shots);
+    tallies = List.copyOf(tallies);
+    findings = List.copyOf(findings);
+  }
+}
