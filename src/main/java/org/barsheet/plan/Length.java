@@ -3,6 +3,7 @@ package org.barsheet.plan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.input.SyntaxException;
 
 /**
  * How long something is asked to be. {@code toString} prints what the grammar reads.
@@ -36,6 +37,15 @@ public record Length(Unit unit, BigFraction least, BigFraction most) {
     if (least.signum() < 0 || most.compareTo(least) < 0) {
       throw new IllegalArgumentException("a length runs from its least to its most");
     }
+  }
+
+  /**
+   * Reads {@code 4 bars}, {@code 3 beats}, {@code 2.5 s}, {@code 60 f} or {@code 2..4 bars}.
+   *
+   * @throws SyntaxException at the first character that does not belong
+   */
+  public static Length parse(String text) {
+    return LengthGrammar.parse(text);
   }
 
   /** One amount. */

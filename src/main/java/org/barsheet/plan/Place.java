@@ -3,10 +3,23 @@ package org.barsheet.plan;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Timecode;
+import org.barsheet.input.SyntaxException;
 
 /** Where in the music something happens. {@code toString} prints what the grammar reads. */
 public sealed interface Place {
+
+  /**
+   * Reads {@code glimmer 3}, {@code glimmer near bar 33}, {@code bar 12 time 2 beat 2.5}, {@code
+   * mark Chorus}, {@code 01:00:12:00}, {@code 2 bars into panel 3}; an empty text is anywhere.
+   *
+   * @param rate the film's, for timecodes
+   * @throws SyntaxException at the first character that does not belong
+   */
+  static Place parse(String text, FrameRate rate) {
+    return PlaceGrammar.parse(text, rate);
+  }
 
   /** Wherever it fits between its neighbours, on a bar line if possible. */
   record Anywhere() implements Place {

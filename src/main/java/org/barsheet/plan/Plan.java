@@ -22,6 +22,7 @@ import org.barsheet.pulse.TempoRequest;
  * @param performers in the order written
  * @param panels in story order
  * @param given the settings the plan states itself ({@code film.tail}); all others are defaults
+ * @param notes what was set aside or assumed while reading: an unknown column of a table, say
  */
 public record Plan(
     Path file,
@@ -36,7 +37,8 @@ public record Plan(
     List<Opening> openings,
     List<Performer> performers,
     List<Panel> panels,
-    Set<String> given) {
+    Set<String> given,
+    List<PlanNote> notes) {
 
   public Plan {
     motifs = List.copyOf(motifs);
@@ -44,6 +46,7 @@ public record Plan(
     performers = List.copyOf(performers);
     panels = List.copyOf(panels);
     given = Set.copyOf(given);
+    notes = List.copyOf(notes);
   }
 
   /** The opening of a name, if the plan has it. */

@@ -1,0 +1,152 @@
+package org.barsheet.plan;
+
+import java.util.OptionalInt;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Timecode;
+import org.barsheet.input.SyntaxException;
+
+/** Reads where in the music something happens. */
+final class PlaceGrammar {
+
+  static final String ACCEPTED =
+      "write a motif and its number (glimmer 3), glimmer near bar 33, bar 12, bar 12 beat 2.5, "
+          + "mark Chorus, 01:00:12:00 or 2 bars into panel 3";
+
+  private static final String ACCEPTED_AT_BAR = "write bar 12, bar 12 beat 2.5 or bar 12 time 2";
+  private static final String ACCEPTED_OF_MOTIF =
+      "write glimmer 3 for the third return, glimmer near bar 33, or glimmer for any";
+  private static final String ACCEPTED_INTO_PANEL =
+      "write 2 bars into panel 3 or 36 f into panel 3";
+
+  private final TextCursor cursor;
+  private final FrameRate rate;
+
+  private PlaceGrammar(String text, FrameRate rate) {
+    this.cursor = new TextCursor(text);
+    this.rate = rate;
+  }
+
+  static Place parse(String text, FrameRate rate) {
+    PlaceGrammar grammar = new PlaceGrammar(text, rate);
+    Place place = grammar.place();
+    grammar.cursor.expectEnd(ACCEPTED);
+    return place;
+  }
+
+  /** Whether a text would be read as a timecode, right or wrong. */
+  static boolean looksLikeTimecode(String text) {
+    String stripped = text.strip();
+    return !stripped.isEmpty() && Character.isDigit(stripped.charAt(0)) && stripped.contains(":");
+  }
+
+  private Place place() {
+    if (cursor.atEnd()) {
+      return new Place.Anywhere();
+    }
+    if (looksLikeTimecode(cursor.text())) {
+      return new Place.AtTimecode(Timecode.parse(rate, cursor.takeRest()));
+    }
+    if (cursor.atDigit()) {
+      return intoPanel();
+    }
+    if (cursor.takeWord("bar")) {
+      return atBar();
+    }
+    if (cursor.takeWord("mark")) {
+      return atMark();
+    }
+    return ofMotif();
+  }
+
+  private Place intoPanel() {
+    Length offset = LengthGrammar.readAmount(cursor, ACCEPTED_INTO_PANEL);
+    if (!cursor.takeWord("into") || !cursor.takeWord("panel")) {
+      throw cursor.faultHere("'into panel' is expected here", ACCEPTED_INTO_PANEL);
+    }
+    if (cursor.atEnd()) {
+      throw cursor.faultHere("the panel's name is missing here", ACCEPTED_INTO_PANEL);
+    }
+    Place place = new Place.IntoPanel(cursor.takeToken(), offset);
+    cursor.expectEnd(ACCEPTED_INTO_PANEL);
+    return place;
+  }
+
+  private Place atBar() {
+    int bar = cursor.takeWhole("the bar's number", ACCEPTED_AT_BAR);
+    OptionalInt time = OptionalInt.empty();
+    BigFraction beat = BigFraction.ONE;
+    if (cursor.takeWord("time")) {
+      time = OptionalInt.of(countFromOne("the number of times round", ACCEPTED_AT_BAR));
+    }
+    if (cursor.takeWord("beat")) {
+      beat = beat();
+    }
+    cursor.expectEnd(ACCEPTED_AT_BAR);
+    return new Place.AtBar(bar, time, beat);
+  }
+
+  private BigFraction beat() {
+    int start = cursor.offset();
+    BigFraction beat = cursor.takeNumber("the beat's number", ACCEPTED_AT_BAR);
+    cursor.blanks();
+    if (beat.compareTo(BigFraction.ONE) < 0) {
+      throw cursor.fault(start, "beats count from 1", ACCEPTED_AT_BAR);
+    }
+    return beat;
+  }
+
+  private Place atMark() {
+    if (cursor.atEnd()) {
+      throw cursor.faultHere("the mark's text is missing here", "write mark Chorus");
+    }
+    return new Place.AtMark(cursor.takeRest());
+  }
+
+  private Place ofMotif() {
+    String name = motifName();
+    if (cursor.takeWord("near")) {
+      if (!cursor.takeWord("bar")) {
+        throw cursor.faultHere("'bar' is expected here", ACCEPTED_OF_MOTIF);
+      }
+      int bar = cursor.takeWhole("the bar's number", ACCEPTED_OF_MOTIF);
+      cursor.expectEnd(ACCEPTED_OF_MOTIF);
+      return new Place.OfMotif(name, OptionalInt.empty(), OptionalInt.of(bar));
+    }
+    OptionalInt number =
+        cursor.atDigit()
+            ? OptionalInt.of(countFromOne("the return's number", ACCEPTED_OF_MOTIF))
+            : OptionalInt.empty();
+    cursor.expectEnd(ACCEPTED_OF_MOTIF);
+    return new Place.OfMotif(name, number, OptionalInt.empty());
+  }
+
+  private int countFromOne(String what, String remedy) {
+    int start = cursor.offset();
+    int number = cursor.takeWhole(what, remedy);
+    if (number < 1) {
+      throw cursor.fault(start, what + " counts from 1", remedy);
+    }
+    return number;
+  }
+
+  private String motifName() {
+    StringBuilder name = new StringBuilder();
+    while (Character.isLetter(cursor.peek())
+        && (name.isEmpty() || !cursor.nextWord().equalsIgnoreCase("near"))) {
+      int start = cursor.offset();
+      String word = cursor.takeToken();
+      int wrong = MotifNames.firstWrong(word);
+      if (wrong >= 0) {
+        String sentence = "'" + word.charAt(wrong) + "' does not belong in a motif's name";
+        throw cursor.fault(start + wrong, sentence, ACCEPTED);
+      }
+      name.append(name.isEmpty() ? "" : " ").append(word);
+    }
+    if (name.isEmpty()) {
+      throw new SyntaxException(
+          cursor.text(), 0, "no place begins with '" + cursor.peek() + "'", ACCEPTED);
+    }
+    return name.toString();
+  }
+}

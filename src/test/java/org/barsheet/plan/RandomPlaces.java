@@ -1,0 +1,63 @@
+package org.barsheet.plan;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Random;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Timecode;
+
+/** Places and lengths made up from a seed. */
+final class RandomPlaces {
+
+  private static final List<String> MOTIFS = List.of("glimmer", "night tide", "theme-2", "o'clock");
+
+  private static final List<Length.Unit> UNITS = List.of(Length.Unit.values());
+
+  private RandomPlaces() {}
+
+  static Place place(Random random, FrameRate rate) {
+    return switch (random.nextInt(6)) {
+      case 0 -> ofMotif(random);
+      case 1 ->
+          new Place.AtBar(
+              random.nextInt(500), maybe(random, 3), decimal(random, 8).add(BigFraction.ONE));
+      case 2 -> new Place.AtMark("Verse " + random.nextInt(9) + " (soft)");
+      case 3 -> new Place.AtTimecode(Timecode.ofFrame(rate, random.nextLong(rate.framesPerDay())));
+      case 4 -> {
+        Length length = length(random);
+        yield new Place.IntoPanel(
+            random.nextInt(9) + "." + random.nextInt(30), Length.of(length.unit(), length.least()));
+      }
+      default -> new Place.Anywhere();
+    };
+  }
+
+  private static Place ofMotif(Random random) {
+    String name = MOTIFS.get(random.nextInt(MOTIFS.size()));
+    OptionalInt number = maybe(random, 30);
+    OptionalInt near = number.isPresent() ? OptionalInt.empty() : maybe(random, 400);
+    return new Place.OfMotif(name, number, near);
+  }
+
+  private static OptionalInt maybe(Random random, int most) {
+    return random.nextBoolean() ? OptionalInt.of(1 + random.nextInt(most)) : OptionalInt.empty();
+  }
+
+  static Length length(Random random) {
+    Length.Unit unit = UNITS.get(random.nextInt(UNITS.size()));
+    BigFraction least = amount(random, unit);
+    BigFraction more = random.nextBoolean() ? amount(random, unit) : BigFraction.ZERO;
+    return new Length(unit, least, least.add(more));
+  }
+
+  private static BigFraction amount(Random random, Length.Unit unit) {
+    return unit == Length.Unit.FRAMES ? BigFraction.of(random.nextInt(2000)) : decimal(random, 100);
+  }
+
+  private static BigFraction decimal(Random random, int most) {
+    int places = random.nextInt(4);
+    int scale = (int) Math.pow(10, places);
+    return BigFraction.of(random.nextInt(most * scale), scale);
+  }
+}
