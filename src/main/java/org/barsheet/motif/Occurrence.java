@@ -16,7 +16,7 @@ import java.util.List;
  * @param pitches the sounding pitch of each note of the motif, −1 where it is missing
  * @param parts indexes of the parts that play it, the leading one first; at least one
  * @param forms every way it is changed, in the order a musician would say it; never empty
- * @param transposition semitones from the motif to this return (of its first matched note)
+ * @param transposition semitones from the motif to this return, of most of its notes
  * @param score 0 to 1, 1 for the motif note for note
  * @param certainty how much to rely on it
  * @param description form in words: "tonal, up a fifth, last note shortened"

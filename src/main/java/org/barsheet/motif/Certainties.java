@@ -1,0 +1,48 @@
+package org.barsheet.motif;
+
+import java.util.Optional;
+
+/**
+ * How much a chain's damage lets one rely on it.
+ *
+ * <p>The more notes a motif has, the less likely is it that chance puts together something like it,
+ * so the more damage it may bear. Each change of form (inverted, retrograde, stretched) is one more
+ * thing that chance may bring about and costs one note of that.
+ */
+final class Certainties {
+
+  /** By number of notes from 0 on; longer motifs as the last. Thousandths of the motif. */
+  private static final int[] CERTAIN = {0, 0, 0, 0, 20, 20, 60, 120, 125, 130};
+
+  private static final int[] LIKELY = {40, 40, 40, 40, 80, 110, 140, 180, 200, 200};
+
+  private Certainties() {}
+
+  /** What differs, in thousandths of the whole motif. */
+  static int damage(Chain chain) {
+    return (int) (1000L * chain.cost() / Math.max(1, chain.pattern().weight()));
+  }
+
+  /** The most a chain may cost to be looked at, in thousandths of a note. */
+  static int budget(Pattern pattern) {
+    return likely(pattern) * pattern.weight() / 1000;
+  }
+
+  /** Certain, likely or nothing. */
+  static Optional<Certainty> of(Chain chain) {
+    int damage = damage(chain);
+    if (damage <= limit(CERTAIN, chain.pattern())) {
+      return Optional.of(Certainty.CERTAIN);
+    }
+    return damage <= likely(chain.pattern()) ? Optional.of(Certainty.LIKELY) : Optional.empty();
+  }
+
+  private static int likely(Pattern pattern) {
+    return limit(LIKELY, pattern);
+  }
+
+  private static int limit(int[] byNotes, Pattern pattern) {
+    int notes = Math.max(0, pattern.size() - pattern.transform().changes());
+    return byNotes[Math.min(notes, byNotes.length - 1)];
+  }
+}

@@ -1,0 +1,70 @@
+package org.barsheet.motif;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+
+/**
+ * A return held against its motif.
+ *
+ * @param forms every way it is changed
+ * @param transposition semitones from the motif to it, of most of its notes
+ * @param missing indexes of the motif's notes that are not in it
+ * @param changed indexes of the notes whose scale step differs
+ */
+record Comparison(
+    List<Form> forms, int transposition, List<Integer> missing, List<Integer> changed) {
+
+  static Comparison of(NoteField field, Chain chain) {
+    Pattern pattern = chain.pattern();
+    Picks picks = chain.notes();
+    int reference = reference(field, chain);
+    int heardReference = field.pitch(picks.get(reference));
+    int transposition = heardReference - pattern.pitch(reference);
+    List<Integer> missing = new ArrayList<>();
+    List<Integer> changed = new ArrayList<>();
+    boolean exact = true;
+    for (int i = 0; i < picks.size(); i++) {
+      if (!picks.has(i)) {
+        missing.add(i);
+        continue;
+      }
+      int heard = field.pitch(picks.get(i)) - heardReference;
+      int asked = pattern.interval(reference, i);
+      exact &= heard == asked;
+      if (Intervals.stepsApart(asked, heard) > 0) {
+        changed.add(i);
+      }
+    }
+    return new Comparison(
+        forms(pattern.transform(), exact, transposition), transposition, missing, changed);
+  }
+
+  /** The first of the notes that are moved by the commonest distance. */
+  private static int reference(NoteField field, Chain chain) {
+    TreeMap<Integer, Integer> counts = new TreeMap<>();
+    int best = chain.notes().firstPresent();
+    int most = 0;
+    for (int i = chain.notes().size() - 1; i >= 0; i--) {
+      if (chain.notes().has(i)) {
+        int moved = field.pitch(chain.notes().get(i)) - chain.pattern().pitch(i);
+        int count = counts.merge(moved, 1, Integer::sum);
+        if (count >= most) {
+          most = count;
+          best = i;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static List<Form> forms(Transform transform, boolean exact, int transposition) {
+    List<Form> forms = new ArrayList<>(transform.forms());
+    if (!exact) {
+      forms.add(Form.TONAL);
+    } else if (forms.isEmpty()) {
+      forms.add(transposition % 12 == 0 ? Form.AS_GIVEN : Form.TRANSPOSED);
+    }
+    return forms;
+  }
+}

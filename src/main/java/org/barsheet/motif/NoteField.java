@@ -1,0 +1,131 @@
+package org.barsheet.motif;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.barsheet.score.Note;
+import org.barsheet.score.Score;
+
+/**
+ * All pitched notes of a score in order of onset, a unison of several parts once.
+ *
+ * <p>Parts are kept as bits of a long, so in a score of more than 64 parts two that lie 64 apart
+ * count as one while lines are followed; which parts play a return is read from the score again.
+ */
+final class NoteField {
+
+  private final long[] on;
+  private final long[] length;
+  private final int[] pitch;
+  private final long[] parts;
+  private final List<Note> sources;
+  private final int[] firstSource;
+  private final long[] onsets;
+  private final int[] first;
+  private final boolean severalParts;
+
+  private NoteField(List<Note> notes) {
+    int most = notes.size();
+    sources = notes;
+    firstSource = new int[most + 1];
+    on = new long[most];
+    length = new long[most];
+    pitch = new int[most];
+    parts = new long[most];
+    severalParts = notes.stream().mapToInt(Note::part).distinct().count() > 1;
+    int size = fill(notes);
+    first = new int[size + 1];
+    onsets = index(size);
+  }
+
+  static NoteField of(Score score) {
+    List<Note> pitched = new ArrayList<>();
+    for (Note note : score.notes()) {
+      if (!score.parts().get(note.part()).drums()) {
+        pitched.add(note);
+      }
+    }
+    pitched.sort(Comparator.comparingLong(Note::onTick).thenComparingInt(Note::pitch));
+    return new NoteField(pitched);
+  }
+
+  /** Fills the columns and returns how many notes are left once unisons are one. */
+  private int fill(List<Note> notes) {
+    int last = -1;
+    for (int source = 0; source < notes.size(); source++) {
+      Note note = notes.get(source);
+      boolean unison = last >= 0 && on[last] == note.onTick() && pitch[last] == note.pitch();
+      if (!unison) {
+        last++;
+        on[last] = note.onTick();
+        pitch[last] = note.pitch();
+        firstSource[last] = source;
+      }
+      length[last] = Math.max(length[last], note.lengthTicks());
+      parts[last] |= 1L << note.part();
+    }
+    firstSource[last + 1] = notes.size();
+    return last + 1;
+  }
+
+  private long[] index(int size) {
+    long[] distinct = new long[size];
+    int count = 0;
+    for (int i = 0; i < size; i++) {
+      if (i == 0 || on[i] != on[i - 1]) {
+        first[count] = i;
+        distinct[count] = on[i];
+        count++;
+      }
+    }
+    first[count] = size;
+    return Arrays.copyOf(distinct, count);
+  }
+
+  /** How many different onsets there are. */
+  int onsets() {
+    return onsets.length;
+  }
+
+  long onset(int index) {
+    return onsets[index];
+  }
+
+  /** The first note at an onset; the notes up to that of the next onset begin together. */
+  int firstNoteAt(int onset) {
+    return first[onset];
+  }
+
+  long onTick(int note) {
+    return on[note];
+  }
+
+  long length(int note) {
+    return length[note];
+  }
+
+  int pitch(int note) {
+    return pitch[note];
+  }
+
+  /** Whether one part plays both notes. */
+  boolean sharePart(int note, int other) {
+    return (parts[note] & parts[other]) != 0;
+  }
+
+  /** The notes of the score that this one stands for, more than one in a unison. */
+  List<Note> sources(int note) {
+    return sources.subList(firstSource[note], firstSource[note + 1]);
+  }
+
+  boolean hasSeveralParts() {
+    return severalParts;
+  }
+
+  /** The first onset at or after a tick; {@link #onsets()} if there is none. */
+  int onsetFrom(long tick) {
+    int found = Arrays.binarySearch(onsets, tick);
+    return found >= 0 ? found : -found - 1;
+  }
+}

@@ -1,0 +1,77 @@
+package org.barsheet.motif;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.score.Score;
+
+/** Finds every return of a motif in a score played as written. */
+public final class OccurrenceFinder {
+
+  private static final int ONSET_TOLERANCE = 24;
+  private static final int BEGINS_TOGETHER = 8;
+
+  private final Score score;
+  private final NoteField field;
+
+  private OccurrenceFinder(Score score) {
+    this.score = score;
+    this.field = NoteField.of(score);
+  }
+
+  /** A finder that reads the score once for any number of motifs. */
+  public static OccurrenceFinder of(Score score) {
+    return new OccurrenceFinder(score);
+  }
+
+  /** Every return of a motif, in order of time, numbered over the certain and likely ones. */
+  public static List<Occurrence> find(Score score, Motif motif) {
+    return of(score).find(motif);
+  }
+
+  /** Every return of a motif, in order of time, numbered over the certain and likely ones. */
+  public List<Occurrence> find(Motif motif) {
+    OccurrenceWriter writer = new OccurrenceWriter(score, field, motif);
+    List<Occurrence> occurrences = new ArrayList<>();
+    int number = 0;
+    for (Hit hit : hits(motif)) {
+      Optional<Certainty> certainty = Certainties.of(hit.lead());
+      if (certainty.isPresent()) {
+        number++;
+        occurrences.add(writer.write(hit, number, certainty.get()));
+      }
+    }
+    return occurrences;
+  }
+
+  private List<Hit> hits(Motif motif) {
+    List<Pattern> patterns = new ArrayList<>();
+    for (List<MotifNote> shape : motif.shapes()) {
+      for (Transform transform : Transform.of(motif.forms())) {
+        patterns.add(Pattern.of(shape, transform, score.ticksPerQuarter()));
+      }
+    }
+    MatchRules rules = MatchRules.of(motif.match());
+    List<Chain> chains =
+        patterns.parallelStream()
+            .map(pattern -> matcher(pattern, rules).chains())
+            .flatMap(List::stream)
+            .filter(chain -> Certainties.of(chain).isPresent())
+            .filter(chain -> motif.match() != Match.EXACT || isAtPitch(chain))
+            .toList();
+    return new HitMerger(field, score.ticksPerQuarter() / BEGINS_TOGETHER).merge(chains);
+  }
+
+  /** Whether a chain sounds the pattern's own pitches, in any octave. */
+  private boolean isAtPitch(Chain chain) {
+    int first = chain.notes().firstPresent();
+    return (field.pitch(chain.notes().get(first)) - chain.pattern().pitch(first)) % 12 == 0;
+  }
+
+  private ChainMatcher matcher(Pattern pattern, MatchRules rules) {
+    long tolerance =
+        Math.max(
+            1, Math.min(score.ticksPerQuarter() / ONSET_TOLERANCE, pattern.shortestStep() / 4));
+    return new ChainMatcher(field, pattern, rules, Certainties.budget(pattern), tolerance);
+  }
+}

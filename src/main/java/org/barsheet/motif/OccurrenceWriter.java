@@ -1,0 +1,67 @@
+package org.barsheet.motif;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.barsheet.score.Score;
+
+/** Says what was found in the words and ticks of the score. */
+final class OccurrenceWriter {
+
+  /** A changed note is looked for within 1/24 of a quarter note. */
+  private static final int CHANGED_NOTE = 24;
+
+  private final Score score;
+  private final NoteField field;
+  private final Motif motif;
+
+  OccurrenceWriter(Score score, NoteField field, Motif motif) {
+    this.score = score;
+    this.field = field;
+    this.motif = motif;
+  }
+
+  Occurrence write(Hit hit, int number, Certainty certainty) {
+    Chain chain = hit.lead().withChangedNotes(field, score.ticksPerQuarter() / CHANGED_NOTE);
+    List<Long> ticks = new ArrayList<>();
+    List<Integer> pitches = new ArrayList<>();
+    for (int i = 0; i < chain.notes().size(); i++) {
+      ticks.add(tick(chain, i));
+      pitches.add(chain.notes().has(i) ? field.pitch(chain.notes().get(i)) : Picks.NONE);
+    }
+    Comparison comparison = Comparison.of(field, chain);
+    Voices finder = new Voices(field, score.ticksPerQuarter());
+    List<Voice> voices = finder.of(hit);
+    List<Integer> parts = voices.stream().map(Voice::part).toList();
+    int above = finder.above(chain, parts);
+    String words = new FormWords(score, field, chain, comparison, voices, above).sentence();
+    return new Occurrence(
+        motif.name(),
+        number,
+        ticks.get(0),
+        endTick(chain),
+        ticks.get(motif.accent().indexIn(ticks.size())),
+        ticks,
+        pitches,
+        parts,
+        comparison.forms(),
+        comparison.transposition(),
+        Math.max(0, 1 - Certainties.damage(chain) / 1000.0),
+        certainty,
+        words);
+  }
+
+  private long tick(Chain chain, int i) {
+    return chain.notes().has(i)
+        ? field.onTick(chain.notes().get(i))
+        : Math.max(0, chain.start() + chain.pattern().onset(i));
+  }
+
+  private long endTick(Chain chain) {
+    int last = chain.notes().size() - 1;
+    if (!chain.notes().has(last)) {
+      return Math.max(1, chain.start() + chain.pattern().end());
+    }
+    int note = chain.notes().get(last);
+    return field.onTick(note) + field.length(note);
+  }
+}

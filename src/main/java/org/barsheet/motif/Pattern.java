@@ -1,0 +1,117 @@
+package org.barsheet.motif;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A shape of a motif under one transform, on the ticks of a score.
+ *
+ * <p>Onsets count from the first note. A fraction of a tick (a triplet on ticks that three does not
+ * divide) is rounded to the nearest tick; the matcher's tolerance covers it.
+ */
+final class Pattern {
+
+  private final Transform transform;
+  private final long[] onsets;
+  private final long[] lengths;
+  private final int[] pitches;
+
+  private Pattern(Transform transform, long[] onsets, long[] lengths, int[] pitches) {
+    this.transform = transform;
+    this.onsets = onsets;
+    this.lengths = lengths;
+    this.pitches = pitches;
+  }
+
+  static Pattern of(List<MotifNote> shape, Transform transform, int ticksPerQuarter) {
+    List<MotifNote> line = transform.retrograde() ? reversed(shape) : shape;
+    BigFraction ticks = transform.stretch().multiply(ticksPerQuarter);
+    int size = line.size();
+    long[] onsets = new long[size];
+    long[] lengths = new long[size];
+    int[] pitches = new int[size];
+    int axis = line.get(0).pitch();
+    for (int i = 0; i < size; i++) {
+      MotifNote note = line.get(i);
+      onsets[i] = nearest(note.onset().subtract(line.get(0).onset()).multiply(ticks));
+      lengths[i] = Math.max(1, nearest(note.length().multiply(ticks)));
+      pitches[i] = transform.inverted() ? 2 * axis - note.pitch() : note.pitch();
+    }
+    return new Pattern(transform, onsets, lengths, pitches);
+  }
+
+  private static List<MotifNote> reversed(List<MotifNote> shape) {
+    BigFraction end = BigFraction.ZERO;
+    for (MotifNote note : shape) {
+      BigFraction off = note.onset().add(note.length());
+      end = off.compareTo(end) > 0 ? off : end;
+    }
+    List<MotifNote> reversed = new ArrayList<>();
+    for (MotifNote note : shape) {
+      BigFraction onset = end.subtract(note.onset().add(note.length()));
+      reversed.add(new MotifNote(onset, note.length(), note.pitch()));
+    }
+    Collections.reverse(reversed);
+    return reversed;
+  }
+
+  private static long nearest(BigFraction ticks) {
+    BigFraction doubled = ticks.multiply(2).add(1);
+    BigInteger half = doubled.getDenominator().multiply(BigInteger.TWO);
+    return doubled.getNumerator().divide(half).longValueExact();
+  }
+
+  Transform transform() {
+    return transform;
+  }
+
+  int size() {
+    return onsets.length;
+  }
+
+  long onset(int i) {
+    return onsets[i];
+  }
+
+  long length(int i) {
+    return lengths[i];
+  }
+
+  int pitch(int i) {
+    return pitches[i];
+  }
+
+  /** Semitones from one note to another. */
+  int interval(int from, int to) {
+    return pitches[to] - pitches[from];
+  }
+
+  /** What losing a note costs, in thousandths: the first and last note are often changed. */
+  int weight(int i) {
+    return i == 0 || i == onsets.length - 1 ? 500 : 1000;
+  }
+
+  /** All weights together. */
+  int weight() {
+    return 1000 * (onsets.length - 1);
+  }
+
+  /** The least time between two onsets, in ticks. */
+  long shortestStep() {
+    long least = Long.MAX_VALUE;
+    for (int i = 1; i < onsets.length; i++) {
+      if (onsets[i] > onsets[i - 1]) {
+        least = Math.min(least, onsets[i] - onsets[i - 1]);
+      }
+    }
+    return least;
+  }
+
+  long end() {
+    int last = onsets.length - 1;
+    return onsets[last] + lengths[last];
+  }
+}
