@@ -1,0 +1,74 @@
+package org.barsheet.handoff;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.barsheet.clock.FrameRate;
+
+/**
+ * Writes a table as comma-separated values (RFC 4180, UTF-8, first row the column names). Every row
+ * ends with the film's rate and how its timecode counts, because a timecode without them is a
+ * guess.
+ */
+final class CsvTable implements AutoCloseable {
+
+  /** The two columns every table ends with. */
+  static final List<String> RATE_COLUMNS = List.of("frame_rate", "timecode_counts");
+
+  private static final String FORMULA_SIGNS = "=+-@＝＋－＠";
+
+  private static final CSVFormat RFC_4180 =
+      CSVFormat.RFC4180.builder().setRecordSeparator("\r\n").get();
+
+  private final CSVPrinter rows;
+  private final FrameRate rate;
+
+  CsvTable(OutputStream out, FrameRate rate, List<String> columns) throws IOException {
+    Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    this.rows = new CSVPrinter(text, RFC_4180);
+    this.rate = rate;
+    List<String> header = new ArrayList<>(columns);
+    header.addAll(RATE_COLUMNS);
+    rows.printRecord(header);
+  }
+
+  /** A row; texts that a spreadsheet could take for a formula are defused, numbers stay numbers. */
+  void row(Object... cells) throws IOException {
+    row(Arrays.asList(cells));
+  }
+
+  void row(List<?> cells) throws IOException {
+    List<Object> row = new ArrayList<>(cells.size() + RATE_COLUMNS.size());
+    for (Object cell : cells) {
+      row.add(cell instanceof String text ? harmless(text) : cell);
+    }
+    row.add(rate.exactName());
+    row.add(FilmWords.counting(rate));
+    rows.printRecord(row);
+  }
+
+  /**
+   * A text on one line that no spreadsheet takes for a formula: one that begins with {@code = +
+   * - @} or their full-width forms gets a single quote in front (OWASP, CSV Injection).
+   */
+  static String harmless(String text) {
+    String line = text.replaceAll("\\p{Cntrl}+", " ");
+    return FORMULA_SIGNS.indexOf(firstInk(line)) >= 0 ? "'" + line : line;
+  }
+
+  private static int firstInk(String line) {
+    return line.codePoints().filter(c -> !Character.isWhitespace(c)).findFirst().orElse(' ');
+  }
+
+  @Override
+  public void close() throws IOException {
+    rows.flush();
+  }
+}

@@ -1,0 +1,57 @@
+package org.barsheet.handoff;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.motif.Form;
+import org.barsheet.score.Part;
+import org.barsheet.timing.Cue;
+
+/** What is said of a cue, in the same words in every file. */
+final class CueWords {
+
+  private CueWords() {}
+
+  /** {@code occurrence}, {@code mark}, {@code into-panel} … */
+  static String kind(Cue cue) {
+    return word(cue.kind());
+  }
+
+  /** {@code certain}, {@code likely}, {@code possible}, or "" for a cue of no motif. */
+  static String certainty(Cue cue) {
+    return cue.occurrence().map(occurrence -> word(occurrence.certainty())).orElse("");
+  }
+
+  /** Every way a return is changed: {@code tonal, augmented}, or "" for a cue of no motif. */
+  static String form(Cue cue) {
+    return cue.occurrence()
+        .map(
+            occurrence ->
+                occurrence.forms().stream().map(Form::word).collect(Collectors.joining(", ")))
+        .orElse("");
+  }
+
+  /** Names of the parts that play it, the leading one first; none for a cue of no motif. */
+  static List<String> parts(FilmSheet sheet, Cue cue) {
+    List<Part> parts = sheet.timing().music().score().parts();
+    return cue.occurrence()
+        .map(
+            occurrence ->
+                occurrence.parts().stream().map(index -> parts.get(index).name()).toList())
+        .orElse(List.of());
+  }
+
+  /** Names of the panels that sit on it, in story order. */
+  static List<String> panels(FilmSheet sheet, Cue cue) {
+    return sheet.timing().shots().stream()
+        .filter(shot -> shot.cue().id().equals(cue.id()))
+        .map(shot -> shot.panel().name())
+        .toList();
+  }
+
+  /** A constant as files spell it: {@code INTO_PANEL} is {@code into-panel}. */
+  static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

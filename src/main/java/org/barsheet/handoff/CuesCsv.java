@@ -1,0 +1,54 @@
+package org.barsheet.handoff;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.math.BigDecimal;
+import java.util.List;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.plan.Film;
+import org.barsheet.timing.Cue;
+
+/**
+ * Every cue as a row. {@code frame} counts from the film's first frame, from 0; {@code seconds}
+ * from the score's tick 0; both are of the cue's first moment.
+ */
+final class CuesCsv {
+
+  private static final List<String> COLUMNS =
+      List.of(
+          "cue",
+          "kind",
+          "bar",
+          "beat",
+          "timecode",
+          "frame",
+          "seconds",
+          "certainty",
+          "form",
+          "parts",
+          "panel");
+  private static final int SECONDS_DECIMALS = 6;
+  private static final String BETWEEN = "; ";
+
+  private CuesCsv() {}
+
+  static void write(FilmSheet sheet, OutputStream out) throws IOException {
+    Film film = sheet.timing().plan().film();
+    try (CsvTable table = new CsvTable(out, film.rate(), COLUMNS)) {
+      for (Cue cue : sheet.timing().cues()) {
+        table.row(
+            cue.title(),
+            CueWords.kind(cue),
+            cue.place().bar(),
+            new BigDecimal(cue.place().beatText()),
+            film.timecode(cue.frame()).toString(),
+            cue.frame(),
+            cue.at().toDecimal(SECONDS_DECIMALS),
+            CueWords.certainty(cue),
+            CueWords.form(cue),
+            String.join(BETWEEN, CueWords.parts(sheet, cue)),
+            String.join(BETWEEN, CueWords.panels(sheet, cue)));
+      }
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package org.barsheet.handoff;
+
+import java.util.Comparator;
+import java.util.List;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.timing.Cue;
+
+/** Every cue inside the film as a WebVTT cue, as long as it sounds. */
+final class CuesVtt {
+
+  private CuesVtt() {}
+
+  static byte[] bytes(FilmSheet sheet) {
+    WebVtt vtt = new WebVtt(sheet.timing().clock().rate());
+    vtt.note(
+        "Times run from the film's first frame; "
+            + FilmWords.counting(sheet.timing().plan().film()));
+    List<Cue> inOrder =
+        sheet.timing().cues().stream().sorted(Comparator.comparingLong(Cue::frame)).toList();
+    for (Cue cue : inOrder) {
+      if (cue.frame() >= 0 && cue.frame() < sheet.timing().lengthFrames()) {
+        vtt.cue(cue.id(), frames(sheet, cue), line(sheet, cue));
+      }
+    }
+    return vtt.bytes();
+  }
+
+  /** From its first moment to the end of its last note; a mere moment lasts a second. */
+  private static FrameSpan frames(FilmSheet sheet, Cue cue) {
+    long shortest = cue.frame() + 1;
+    long end =
+        cue.occurrence()
+            .map(occurrence -> sheet.timing().music().tempo().secondsAt(occurrence.endTick()))
+            .map(sheet.timing().clock()::frameAt)
+            .orElse(cue.frame() + sheet.timing().clock().rate().nominal());
+    return new FrameSpan(cue.frame(), Math.max(shortest, end));
+  }
+
+  private static String line(FilmSheet sheet, Cue cue) {
+    StringBuilder line = new StringBuilder(cue.title());
+    if (!cue.title().equals(cue.place().toString())) {
+      line.append(" · ").append(cue.place());
+    }
+    cue.occurrence().ifPresent(occurrence -> line.append(" · ").append(occurrence.description()));
+    if (CueWords.certainty(cue).equals("likely") || CueWords.certainty(cue).equals("possible")) {
+      line.append(" (").append(CueWords.certainty(cue)).append(')');
+    }
+    for (String panel : CueWords.panels(sheet, cue)) {
+      line.append(" · panel ").append(panel);
+    }
+    return line.toString();
+  }
+}

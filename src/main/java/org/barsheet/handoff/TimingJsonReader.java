@@ -1,0 +1,163 @@
+package org.barsheet.handoff;
+
+import com.google.gson.JsonParseException;
+import com.google.gson.JsonParser;
+import com.google.gson.Strictness;
+import com.google.gson.stream.JsonReader;
+import com.google.gson.stream.JsonToken;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
+import org.barsheet.clock.Timecode;
+import org.barsheet.handoff.EarlierTiming.EarlierCue;
+import org.barsheet.handoff.EarlierTiming.EarlierExposure;
+import org.barsheet.handoff.EarlierTiming.EarlierInput;
+import org.barsheet.handoff.EarlierTiming.EarlierReveal;
+import org.barsheet.handoff.EarlierTiming.EarlierShot;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.input.SyntaxException;
+
+/** Reads back from {@code timing.json} what a later run needs of an earlier one. */
+public final class TimingJsonReader {
+
+  /** Largest file that is read: 256 MiB, hours of film at 60 frames a second on many layers. */
+  static final long MOST_BYTES = 256L << 20;
+
+  private TimingJsonReader() {}
+
+  /**
+   * Reads a {@code timing.json}.
+   *
+   * @throws InputException if it is missing, is no such file, is damaged, or was written by a later
+   *     version
+   */
+  public static EarlierTiming read(Path path) {
+    JsonPlace root = parse(path);
+    checkFormat(root);
+    JsonPlace film = root.get("film");
+    FrameRate rate = rate(film);
+    return new EarlierTiming(
+        film.get("title").text(),
+        rate,
+        timecode(rate, film.get("firstFrame")),
+        film.get("lengthFrames").whole(),
+        root.get("inputs").each(TimingJsonReader::input),
+        root.get("cues").each(TimingJsonReader::cue),
+        root.get("shots").each(TimingJsonReader::shot));
+  }
+
+  private static JsonPlace parse(Path path) {
+    String file = path.toString();
+    try (BufferedReader text = Files.newBufferedReader(path, StandardCharsets.UTF_8)) {
+      if (Files.size(path) > MOST_BYTES) {
+        throw new InputException(
+            Problem.ofFile(file, "the file is larger than 256 MiB", JsonPlace.REMEDY));
+      }
+      JsonReader json = new JsonReader(text);
+      json.setStrictness(Strictness.STRICT);
+      JsonPlace root = new JsonPlace(file, "", JsonParser.parseReader(json));
+      if (json.peek() != JsonToken.END_DOCUMENT) {
+        throw root.damage("something stands after the end of the data");
+      }
+      return root;
+    } catch (JsonParseException | CharacterCodingException damaged) {
+      throw new InputException(
+          Problem.ofFile(file, "the file is damaged: this is not JSON", JsonPlace.REMEDY));
+    } catch (IOException unreadable) {
+      throw new InputException(
+          Problem.ofFile(
+              file, "the file is damaged or cannot be read to its end", JsonPlace.REMEDY));
+    }
+  }
+
+  private static void checkFormat(JsonPlace root) {
+    JsonPlace format = root.get("format");
+    if (!format.text().equals(TimingJson.FORMAT)) {
+      throw format.damage("this is no timing file: its format is '" + format.text() + "'");
+    }
+    JsonPlace version = root.get("version");
+    if (version.whole() != TimingJson.VERSION) {
+      throw version.damage(
+          "version "
+              + version.whole()
+              + " was written by another barsheet; this one reads version "
+              + TimingJson.VERSION);
+    }
+  }
+
+  private static FrameRate rate(JsonPlace film) {
+    JsonPlace rate = film.get("frameRate");
+    String spelled = rate.text() + (film.get("dropFrame").yesOrNo() ? "df" : "");
+    try {
+      return FrameRate.parse(spelled);
+    } catch (SyntaxException unknown) {
+      throw rate.damage(unknown.sentence());
+    }
+  }
+
+  private static Timecode timecode(FrameRate rate, JsonPlace label) {
+    try {
+      return Timecode.parse(rate, label.text());
+    } catch (SyntaxException unknown) {
+      throw label.damage(unknown.sentence());
+    }
+  }
+
+  private static EarlierInput input(JsonPlace input) {
+    return new EarlierInput(input.get("file").text(), input.get("sha256").text());
+  }
+
+  private static EarlierCue cue(JsonPlace cue) {
+    return new EarlierCue(
+        cue.get("id").text(),
+        cue.get("kind").text(),
+        cue.get("name").text(),
+        cue.get("number").small(),
+        cue.get("bar").small(),
+        seconds(cue.get("seconds").get("exact")),
+        cue.get("frame").whole());
+  }
+
+  private static Seconds seconds(JsonPlace exact) {
+    try {
+      return Seconds.parse(exact.text());
+    } catch (IllegalArgumentException unreadable) {
+      throw exact.damage("'" + exact.text() + "' is no fraction of seconds");
+    }
+  }
+
+  private static EarlierShot shot(JsonPlace shot) {
+    List<EarlierReveal> reveals = shot.get("reveals").each(TimingJsonReader::reveal);
+    return new EarlierShot(
+        shot.get("panel").text(),
+        shot.get("cue").text(),
+        shot.get("endFrameExclusive")
+            .frames(shot.get("startFrame").whole(), shot.get("endFrameExclusive").whole()),
+        reveals);
+  }
+
+  private static EarlierReveal reveal(JsonPlace reveal) {
+    return new EarlierReveal(
+        reveal.get("opening").text(),
+        reveal.get("model").text(),
+        reveal.get("layer").small(),
+        reveal.get("accentFrame").whole(),
+        reveal.get("landsFrame").whole(),
+        reveal.get("exposures").each(TimingJsonReader::exposure));
+  }
+
+  private static EarlierExposure exposure(JsonPlace exposure) {
+    long start = exposure.get("startFrame").whole();
+    return new EarlierExposure(
+        exposure.get("frames").frames(start, start + exposure.get("frames").whole()),
+        exposure.get("picture").text(),
+        exposure.get("progress").decimal());
+  }
+}

@@ -1,0 +1,107 @@
+package org.barsheet.handoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.timing.Cue;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CuesCsvTest {
+
+  private static String written(FilmSheet sheet) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      CuesCsv.write(sheet, bytes);
+    } catch (IOException unwritable) {
+      throw new UncheckedIOException(unwritable);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
+  }
+
+  private static List<CSVRecord> rows(FilmSheet sheet) {
+    try (CSVParser parser =
+        CSVFormat.RFC4180
+            .builder()
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .get()
+            .parse(new java.io.StringReader(written(sheet)))) {
+      return parser.getRecords();
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  @Test
+  void a_row_says_where_in_music_and_film_a_cue_is_and_who_plays_it() {
+    assertThat(written(SampleFilm.at(FrameRate.FPS_24).sheet()))
+        .startsWith(
+            "cue,kind,bar,beat,timecode,frame,seconds,certainty,form,parts,panel,"
+                + "frame_rate,timecode_counts\r\n")
+        .contains(
+            "glimmer 1,occurrence,3,1,01:00:06:09,153,4.375000,certain,\"tonal, augmented\","
+                + "Celesta; Strings,2,24,non-drop-frame\r\n")
+        .contains("mark A,mark,5,1,01:00:10:03,243,8.125000,,,,,24,non-drop-frame\r\n");
+  }
+
+  @Test
+  void drop_frame_is_said_and_its_labels_printed() {
+    FilmSheet sheet = SampleFilm.at(FrameRate.FPS_29_97_DF).from("00:59:55;00").sheet();
+    for (CSVRecord row : rows(sheet)) {
+      assertThat(row.get("frame_rate")).isEqualTo("30000/1001");
+      assertThat(row.get("timecode_counts")).isEqualTo("drop-frame");
+      assertThat(row.get("timecode")).matches("\\d\\d:\\d\\d:\\d\\d;\\d\\d");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("org.barsheet.handoff.HostileTexts#all")
+  void every_cue_is_one_row_whatever_people_type(String text) {
+    FilmSheet sheet = SampleFilm.at(FrameRate.FPS_24).saying(text).sheet();
+    List<CSVRecord> rows = rows(sheet);
+    assertThat(rows).hasSameSizeAs(sheet.timing().cues());
+    for (int i = 0; i < rows.size(); i++) {
+      Cue cue = sheet.timing().cues().get(i);
+      assertThat(rows.get(i).isConsistent()).isTrue();
+      assertThat(rows.get(i).get("frame")).isEqualTo(Long.toString(cue.frame()));
+    }
+  }
+
+  /** The signs are those of OWASP, "CSV Injection". */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      ignoreLeadingAndTrailingWhitespace = false,
+      value = {
+        "=1+1|'=1+1",
+        "+1|'+1",
+        "-1|'-1",
+        "@SUM(A1)|'@SUM(A1)",
+        "＝1|'＝1",
+        " =1|' =1",
+        "lamp=1|lamp=1",
+        "bar 12|bar 12",
+      })
+  void what_a_spreadsheet_would_calculate_is_defused(String typed, String cell) {
+    assertThat(CsvTable.harmless(typed)).isEqualTo(cell);
+  }
+
+  @Test
+  void tabs_and_line_breaks_in_front_of_a_formula_do_not_hide_it() {
+    assertThat(CsvTable.harmless("\t=1")).isEqualTo("' =1");
+    assertThat(CsvTable.harmless("\r=1")).isEqualTo("' =1");
+  }
+}

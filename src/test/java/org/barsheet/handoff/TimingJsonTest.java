@@ -1,0 +1,193 @@
+package org.barsheet.handoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Objects;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.input.InputException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TimingJsonTest {
+
+  @TempDir Path folder = Path.of("set by the test runner");
+
+  private static final JsonSchema SCHEMA = schema();
+
+  private static JsonSchema schema() {
+    try (InputStream text =
+        Objects.requireNonNull(TimingJson.class.getResourceAsStream("timing.schema.json"))) {
+      return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(text);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  private static String written(FilmSheet sheet) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      TimingJson.write(sheet, bytes);
+    } catch (IOException unwritable) {
+      throw new UncheckedIOException(unwritable);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
+  }
+
+  @ParameterizedTest
+  @MethodSource("rates")
+  void follows_its_published_schema_at_every_rate(FrameRate rate) {
+    assertThat(SCHEMA.validate(written(SampleFilm.at(rate).sheet()), InputFormat.JSON)).isEmpty();
+  }
+
+  static Iterable<FrameRate> rates() {
+    return FrameRate.ALL;
+  }
+
+  @ParameterizedTest
+  @MethodSource("org.barsheet.handoff.HostileTexts#all")
+  void follows_its_schema_whatever_people_type(String text) {
+    FilmSheet sheet = SampleFilm.at(FrameRate.FPS_25).saying(text).sheet();
+    assertThat(SCHEMA.validate(written(sheet), InputFormat.JSON)).isEmpty();
+    assertThat(read(written(sheet)).title()).isEqualTo("The paper harbour" + text);
+  }
+
+  @Test
+  void the_schema_refuses_a_field_it_does_not_know_and_a_missing_one() {
+    String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());
+    assertThat(SCHEMA.validate(json.replace("\"reason\"", "\"because\""), InputFormat.JSON))
+        .hasSizeGreaterThanOrEqualTo(2);
+  }
+
+  @Test
+  void gives_times_as_exact_fractions_and_as_decimals() {
+    String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());
+    assertThat(json.replaceAll("\\s+", ""))
+        .contains("\"startSeconds\":{\"exact\":\"5/8\",\"decimal\":0.625},\"startFrame\":63");
+  }
+
+  @Test
+  void says_the_rate_exactly() {
+    assertThat(written(SampleFilm.at(FrameRate.FPS_29_97_DF).from("01:00:00;00").sheet()))
+        .contains("\"frameRate\": \"30000/1001\"", "\"dropFrame\": true", "\"01:00:00;00\"");
+  }
+
+  @Test
+  void is_the_same_every_time() {
+    assertThat(written(SampleFilm.at(FrameRate.FPS_24).sheet()))
+        .isEqualTo(written(SampleFilm.at(FrameRate.FPS_24).sheet()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("rates")
+  void a_later_run_reads_back_shots_cues_and_reveals(FrameRate rate) {
+    FilmSheet sheet = SampleFilm.at(rate).sheet();
+    EarlierTiming earlier = read(written(sheet));
+
+    assertThat(earlier.rate()).isEqualTo(rate);
+    assertThat(earlier.firstFrame()).isEqualTo(sheet.timing().plan().film().firstFrame());
+    assertThat(earlier.lengthFrames()).isEqualTo(sheet.timing().lengthFrames());
+    assertThat(earlier.inputs().get(1).sha256()).isEqualTo(sheet.inputs().get(1).sha256());
+    assertThat(earlier.shots())
+        .extracting(EarlierTiming.EarlierShot::frames)
+        .containsExactlyElementsOf(
+            sheet.timing().shots().stream().map(shot -> shot.frames()).toList());
+    assertThat(earlier.cues())
+        .extracting(EarlierTiming.EarlierCue::at)
+        .containsExactlyElementsOf(sheet.timing().cues().stream().map(cue -> cue.at()).toList());
+    assertThat(earlier.shots().get(1).reveals().get(1).exposures())
+        .extracting(EarlierTiming.EarlierExposure::picture)
+        .containsExactlyElementsOf(
+            sheet.reveals().get(1).exposures().stream()
+                .map(exposure -> exposure.picture().name())
+                .toList());
+  }
+
+  @Test
+  void a_later_run_finds_the_frames_of_a_locked_panel() {
+    FilmSheet sheet = SampleFilm.at(FrameRate.FPS_24).sheet();
+    EarlierTiming earlier = read(written(sheet));
+    FrameSpan second = sheet.timing().shots().get(1).frames();
+    assertThat(earlier.framesOf("2")).contains(second);
+    assertThat(earlier.framesOf("2A")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"startFrame\": 0,   | \"startFrame\": 1.5, | shots[0].startFrame | whole number",
+        "\"startFrame\": 0,   | \"startFrame\": 99999999999999999999, | shots[0].startFrame | whole",
+        "\"startFrame\": 0,   | \"startFrame\": 1e9, | shots[0].startFrame | whole number",
+        "\"startFrame\": 0,   | \"startFrame\": 99999, | shots[0].endFrameExclusive | backwards",
+        "\"exact\": \"5/8\"   | \"exact\": \"5/0\" | cues[0].seconds.exact | no fraction",
+        "\"cues\": [          | \"queues\": [ | cues | missing",
+        "\"format\": \"bar    | \"format\": \"car | format | no timing file",
+        "\"version\": 1       | \"version\": 2 | version | another barsheet",
+        "\"dropFrame\": false | \"dropFrame\": true | film.frameRate | drop-frame",
+        "\"01:00:00:00\"      | \"01:00:00:24\" | film.firstFrame | 24 is too many",
+        "\"title\": \"The     | \"title\": 7, \"a\": \"The | film.title | text in quotes",
+        "\"reveals\": []      | \"reveals\": {} | shots[0].reveals | list",
+        "\"reveals\": []      | \"reveals\": [[]] | shots[0].reveals[0] | named values",
+      })
+  void damage_is_told_with_its_place(String from, String to, String place, String sentence) {
+    String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());
+    String damaged = replaced(json, from, to);
+    assertThatThrownBy(() -> read(damaged))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("timing.json, " + place + ":")
+        .hasMessageContaining(sentence)
+        .hasMessageContaining("put back an undamaged copy");
+  }
+
+  /** Replaced where it first stands; a fraction of seconds among the cues, not the bars. */
+  private static String replaced(String json, String from, String to) {
+    assertThat(json).contains(from);
+    int at = json.indexOf(from, from.startsWith("\"exact\"") ? json.indexOf("\"cues\"") : 0);
+    return json.substring(0, at) + to + json.substring(at + from.length());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "{", "hello", "[]", "null", "{\"format\":", "{} {}", "{'format': 1}"})
+  void a_file_that_is_no_timing_file_is_refused_in_words(String text) {
+    assertThatThrownBy(() -> read(text))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("timing.json");
+  }
+
+  @Test
+  void a_file_cut_anywhere_is_refused_in_words() {
+    String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());
+    for (int length = 0; length < json.length() - 2; length += 97) {
+      String cut = json.substring(0, length);
+      assertThatThrownBy(() -> read(cut)).isInstanceOf(InputException.class);
+    }
+  }
+
+  private EarlierTiming read(String json) {
+    Path file = folder.resolve("timing.json");
+    try {
+      Files.writeString(file, json);
+    } catch (IOException unwritable) {
+      throw new UncheckedIOException(unwritable);
+    }
+    return TimingJsonReader.read(file);
+  }
+}
