@@ -183,7 +183,8 @@ final class SampleFilm {
                 "Gulls",
                 new Place.OfMotif("glimmer", OptionalInt.of(2), OptionalInt.empty()),
                 List.of())),
-        Set.of("film.frame-rate"));
+        Set.of("film.frame-rate"),
+        List.of());
   }
 
   private Opening opening(String name, double left) {
