@@ -1,5 +1,6 @@
 package org.barsheet.score;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -30,6 +31,24 @@ public record Bar(
     if (beatTicks.isEmpty() || beatTicks.get(0) != startTick) {
       throw new IllegalArgumentException("bar " + number + " does not begin on its first beat");
     }
+  }
+
+  /**
+   * A bar whose beats are all equally long but perhaps the last, numbered by its place from 1.
+   *
+   * @param beatTicks length of a felt beat
+   */
+  public static Bar counted(int index, Meter meter, long startTick, long endTick, long beatTicks) {
+    List<Long> beats = new ArrayList<>();
+    for (long tick = startTick; tick < endTick; tick += beatTicks) {
+      beats.add(tick);
+    }
+    return new Bar(index, index + 1, 1, meter, startTick, endTick, beats);
+  }
+
+  /** The same bar under another printed number. */
+  public Bar numbered(int newNumber, int newTime) {
+    return new Bar(index, newNumber, newTime, meter, startTick, endTick, beatTicks);
   }
 
   /** Whether it holds fewer felt beats than its meter says. */

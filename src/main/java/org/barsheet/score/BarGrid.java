@@ -38,6 +38,12 @@ public record BarGrid(List<Bar> bars) {
     return bars.stream().filter(bar -> bar.number() == number).toList();
   }
 
+  /** The same bars with printed numbers one after the other, each played once. */
+  public BarGrid numberedFrom(int firstNumber) {
+    return new BarGrid(
+        bars.stream().map(bar -> bar.numbered(firstNumber + bar.index(), 1)).toList());
+  }
+
   public Bar first() {
     return bars.get(0);
   }

@@ -40,6 +40,24 @@ public record Meter(int numerator, int denominator) {
     return BigFraction.of(isCompound() ? 12L : 4L, denominator);
   }
 
+  /**
+   * Length of a full bar in ticks.
+   *
+   * @param ticksPerQuarter a multiple of 32, so that every meter comes out whole
+   */
+  public long ticks(int ticksPerQuarter) {
+    return 4L * numerator * ticksPerQuarter / denominator;
+  }
+
+  /**
+   * Length of the felt beat in ticks.
+   *
+   * @param ticksPerQuarter a multiple of 32, so that every meter comes out whole
+   */
+  public long feltBeatTicks(int ticksPerQuarter) {
+    return (isCompound() ? 12L : 4L) * ticksPerQuarter / denominator;
+  }
+
   /** Felt beats in a full bar. */
   public int feltBeats() {
     return isCompound() ? numerator / 3 : numerator;

@@ -1,0 +1,82 @@
+package org.barsheet.score;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.barsheet.score.ScoreEvents.SoundingNote;
+import org.barsheet.score.ScoreEvents.TrackChannel;
+
+/** Makes parts of the channels and tracks that hold notes, and gives the notes to them. */
+final class PartList {
+
+  private final ScoreEvents events;
+  private final TreeMap<TrackChannel, Part> parts = new TreeMap<>();
+  private final TreeMap<String, Integer> usedNames = new TreeMap<>();
+
+  private PartList(ScoreEvents events) {
+    this.events = events;
+  }
+
+  static PartList of(ScoreEvents events) {
+    PartList list = new PartList(events);
+    TreeSet<TrackChannel> lines = new TreeSet<>();
+    events.notes().forEach(note -> lines.add(line(note)));
+    TreeMap<Integer, Integer> linesOfTrack = new TreeMap<>();
+    lines.forEach(line -> linesOfTrack.merge(line.track(), 1, Integer::sum));
+    lines.forEach(line -> list.add(line, linesOfTrack.getOrDefault(line.track(), 0) == 1));
+    return list;
+  }
+
+  private static TrackChannel line(SoundingNote note) {
+    return new TrackChannel(note.track(), note.channel());
+  }
+
+  private void add(TrackChannel line, boolean aloneInTrack) {
+    int channel = line.channel() + 1;
+    boolean drums = channel == GeneralMidi.DRUM_CHANNEL;
+    String instrument = drums ? "Drums" : events.instrument(line);
+    int index = parts.size();
+    String name = unique(name(line, aloneInTrack, instrument, index));
+    parts.put(line, new Part(index, name, instrument, line.track(), channel, drums));
+  }
+
+  /** The track's own name where the track holds one part only, else the instrument. */
+  private String name(TrackChannel line, boolean aloneInTrack, String instrument, int index) {
+    List<String> names = new ArrayList<>();
+    if (aloneInTrack) {
+      names.add(events.trackName(line.track()));
+      names.add(events.instrumentName(line.track()));
+    }
+    names.add(instrument);
+    return names.stream().filter(name -> !name.isEmpty()).findFirst().orElse("part " + (index + 1));
+  }
+
+  private String unique(String name) {
+    String candidate = name;
+    while (usedNames.putIfAbsent(candidate, 1) != null) {
+      candidate = name + " " + usedNames.merge(name, 1, Integer::sum);
+    }
+    return candidate;
+  }
+
+  List<Part> parts() {
+    return List.copyOf(parts.values());
+  }
+
+  /** All notes with their parts, in order of onset, then part, then pitch. */
+  List<Note> notes() {
+    List<Note> notes = new ArrayList<>(events.notes().size());
+    for (SoundingNote note : events.notes()) {
+      int part = Objects.requireNonNull(parts.get(line(note))).index();
+      notes.add(new Note(part, note.pitch(), note.velocity(), note.onTick(), note.offTick()));
+    }
+    notes.sort(
+        Comparator.comparingLong(Note::onTick)
+            .thenComparingInt(Note::part)
+            .thenComparingInt(Note::pitch));
+    return notes;
+  }
+}

@@ -1,0 +1,33 @@
+package org.barsheet.score;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects what is odd in a file while it is read; keeps the first hundred. */
+final class ReadingNotes {
+
+  private static final int KEPT = 100;
+
+  private final List<ReadingNote> notes = new ArrayList<>();
+  private int left;
+
+  void add(long byteOffset, String sentence) {
+    if (notes.size() < KEPT) {
+      notes.add(new ReadingNote(byteOffset, sentence));
+    } else {
+      left++;
+    }
+  }
+
+  /** In order of place; the last one counts those that were not kept. */
+  List<ReadingNote> inOrder() {
+    List<ReadingNote> sorted = new ArrayList<>(notes);
+    sorted.sort(Comparator.comparingLong(ReadingNote::byteOffset));
+    if (left > 0) {
+      long last = sorted.get(sorted.size() - 1).byteOffset();
+      sorted.add(new ReadingNote(last, "the file has " + left + " more oddities of these kinds"));
+    }
+    return sorted;
+  }
+}
