@@ -1,5 +1,7 @@
 package org.barsheet.plan;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.barsheet.motif.Accent;
@@ -14,7 +16,7 @@ import org.barsheet.motif.MotifNote;
  * @param shapes the motif itself first, then further shapes of it ({@code also}); at least one
  * @param accent the note the picture lands on
  * @param match how near a return must be
- * @param forms forms looked for besides as given
+ * @param forms forms looked for besides as given; iterates in the order of {@link Form}
  * @param where its place in the plan, for messages
  */
 public record MotifRequest(
@@ -22,7 +24,9 @@ public record MotifRequest(
 
   public MotifRequest {
     shapes = List.copyOf(shapes);
-    forms = Set.copyOf(forms);
+    EnumSet<Form> inOrder = EnumSet.noneOf(Form.class);
+    inOrder.addAll(forms);
+    forms = Collections.unmodifiableSet(inOrder);
   }
 
   /** How a shape is given. */

@@ -1,9 +1,11 @@
 package org.barsheet.plan;
 
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.barsheet.pulse.TempoRequest;
 
 /**
@@ -45,7 +47,7 @@ public record Plan(
     openings = List.copyOf(openings);
     performers = List.copyOf(performers);
     panels = List.copyOf(panels);
-    given = Set.copyOf(given);
+    given = Collections.unmodifiableSet(new TreeSet<>(given));
     notes = List.copyOf(notes);
   }
 

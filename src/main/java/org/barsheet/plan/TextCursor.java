@@ -94,8 +94,7 @@ final class TextCursor {
     boolean negative = peek() == '-' || peek() == '−';
     at += negative ? 1 : 0;
     String digits = takeDigits(what, remedy);
-    char next = peek();
-    if (next == '.' || next == ',') {
+    if (peek() == '.') {
       throw faultHere(what + " is a whole number", remedy);
     }
     if (digits.length() > MAX_DIGITS) {

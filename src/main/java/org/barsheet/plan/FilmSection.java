@@ -1,0 +1,72 @@
+package org.barsheet.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
+import org.barsheet.clock.Timecode;
+
+/** Reads the settings of the film. */
+final class FilmSection {
+
+  private static final int PICTURE_WIDTH = 1920;
+  private static final int PICTURE_HEIGHT = 1080;
+  private static final int CLOSED_HOLD = 12;
+
+  private static final Words<Film.Paper> PAPERS =
+      Words.of(List.of(Film.Paper.values()), paper -> paper == Film.Paper.A4 ? "A4" : "letter");
+
+  private final Section section;
+  private final Optional<FrameRate> rate;
+
+  private FilmSection(Section section) {
+    this.section = section;
+    this.rate =
+        section.need("frame-rate", Optional.<FrameRate>empty(), rates(), FilmSection::someRate);
+  }
+
+  private static Optional<FrameRate> someRate(String text) {
+    return Optional.of(FrameRate.parse(text));
+  }
+
+  private static String rates() {
+    return "write one of: "
+        + String.join(", ", FrameRate.ALL.stream().map(FrameRate::toString).toList());
+  }
+
+  static FilmSection read(Section section) {
+    return new FilmSection(section);
+  }
+
+  /** A place at the film's rate; where the rate is not known, timecodes are left unread. */
+  Place place(String text) {
+    if (rate.isEmpty() && PlaceGrammar.looksLikeTimecode(text)) {
+      return new Place.Anywhere();
+    }
+    return Place.parse(text, rateOrStandIn());
+  }
+
+  private FrameRate rateOrStandIn() {
+    return rate.orElse(FrameRate.FPS_24);
+  }
+
+  Film film() {
+    FrameRate known = rateOrStandIn();
+    Timecode hourOne = new Timecode(known, 1, 0, 0, 0);
+    int[] size = {PICTURE_WIDTH, PICTURE_HEIGHT};
+    size = section.read("size", size, text -> Measures.pixels(text, "1920x1080"));
+    return new Film(
+        known,
+        section.read(
+            "first-frame", hourOne, text -> rate.isEmpty() ? hourOne : Timecode.parse(known, text)),
+        section.read("music-starts", Seconds.ZERO, text -> Measures.time(text, known, false)),
+        section.read("music-from", Film.MusicFrom.TICK_0, Words.of(Film.MusicFrom.values())),
+        section.read("pictures", 2, Words.SHOWN),
+        section.read("picture-lead", 0, text -> Measures.frames(text, true)),
+        section.read("closed-hold", CLOSED_HOLD, text -> Measures.frames(text, false)),
+        section.read("tail", Seconds.ZERO, text -> Measures.time(text, known, false)),
+        size[0],
+        size[1],
+        section.read("paper", Film.Paper.A4, PAPERS));
+  }
+}

@@ -1,0 +1,68 @@
+package org.barsheet.plan;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The known word that was probably meant. */
+final class Nearest {
+
+  /** Longer words are not mistyped names. */
+  private static final int LONGEST = 60;
+
+  private Nearest() {}
+
+  /** The known word nearest to what was typed, the first of equals, if one is near enough. */
+  static Optional<String> to(String typed, Collection<String> known) {
+    if (typed.length() > LONGEST) {
+      return Optional.empty();
+    }
+    String wanted = plain(typed);
+    String best = "";
+    int least = Math.max(1, (wanted.length() + 1) / 3) + 1;
+    for (String word : known) {
+      int distance = distance(wanted, plain(word));
+      if (distance < least && distance < word.length()) {
+        least = distance;
+        best = word;
+      }
+    }
+    return best.isEmpty() ? Optional.empty() : Optional.of(best);
+  }
+
+  private static String plain(String word) {
+    return word.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+  }
+
+  /**
+   * Insertions, deletions, replacements and swaps of neighbours from one word to the other (the
+   * optimal string alignment form of Damerau's distance, Communications of the ACM 7, 1964).
+   */
+  private static int distance(String a, String b) {
+    int[][] cost = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        cost[i][j] = i == 0 || j == 0 ? i + j : step(a, b, i, j, cost);
+      }
+    }
+    return cost[a.length()][b.length()];
+  }
+
+  private static int step(String a, String b, int i, int j, int[][] cost) {
+    int replace = cost[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+    int best = Math.min(replace, Math.min(cost[i - 1][j], cost[i][j - 1]) + 1);
+    boolean swapped =
+        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+    return swapped ? Math.min(best, cost[i - 2][j - 2] + 1) : best;
+  }
+
+  /** "did you mean x?" where something is near, else what is known. */
+  static String remedy(String typed, Collection<String> known, String ifNoneKnown) {
+    if (known.isEmpty()) {
+      return ifNoneKnown;
+    }
+    return to(typed, known)
+        .map(near -> "did you mean " + near + "?")
+        .orElseGet(() -> "known here: " + String.join(", ", known.stream().limit(30).toList()));
+  }
+}

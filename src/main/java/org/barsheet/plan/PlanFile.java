@@ -1,0 +1,122 @@
+package org.barsheet.plan;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+
+/** Reads a file of text whole, within a limit. */
+final class PlanFile {
+
+  /** Bytes of a plan or table written as text: a plan of 10,000 panels has a tenth of this. */
+  static final int MOST_BYTES = 8_000_000;
+
+  private PlanFile() {}
+
+  /**
+   * The file's bytes.
+   *
+   * @param most bytes it may have
+   * @throws InputException if there is no such file, it cannot be read, or it is larger
+   */
+  static byte[] bytes(Path file, int most) {
+    String name = file.toString();
+    if (Files.isDirectory(file)) {
+      throw problem(name, "this is a folder, not a plan", "name the plan's file");
+    }
+    if (!Files.exists(file)) {
+      throw problem(name, "there is no such file", "check the name and the folder");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(most + 1);
+      if (bytes.length > most) {
+        String limit = "the limit is " + most / 1_000_000 + " MB";
+        throw problem(name, "the file is too large for a plan; " + limit, "check the file");
+      }
+      return bytes;
+    } catch (IOException unreadable) {
+      throw problem(name, "the file cannot be read", "check that you may read it");
+    }
+  }
+
+  private static InputException problem(String name, String sentence, String remedy) {
+    return new InputException(Problem.ofFile(name, sentence, remedy));
+  }
+
+  /**
+   * The text of a file in UTF-8, or in UTF-16 where its byte order mark says so; line ends become
+   * line feeds.
+   *
+   * @throws InputException if the bytes are no text
+   */
+  static String text(Path file, byte[] bytes) {
+    Charset charset = StandardCharsets.UTF_8;
+    if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
+      charset = StandardCharsets.UTF_16;
+    }
+    String text;
+    try {
+      text = charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException wrong) {
+      throw new InputException(
+          Problem.at(
+              file.toString(),
+              "line " + firstWrongLine(bytes),
+              "the text is not written in UTF-8",
+              "save the file again as UTF-8"));
+    }
+    String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    String lines = whole.replace("\r\n", "\n").replace('\r', '\n');
+    refuseControls(file, lines);
+    return lines;
+  }
+
+  private static boolean startsWith(byte[] bytes, int first, int second) {
+    return bytes.length >= 2 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
+  }
+
+  /** Lines whose bytes decode alone come before the first that does not. */
+  private static int firstWrongLine(byte[] bytes) {
+    int line = 1;
+    int start = 0;
+    for (int i = 0; i <= bytes.length; i++) {
+      if (i == bytes.length || bytes[i] == '\n') {
+        if (!decodes(bytes, start, i)) {
+          return line;
+        }
+        line++;
+        start = i + 1;
+      }
+    }
+    return line - 1;
+  }
+
+  private static boolean decodes(byte[] bytes, int from, int to) {
+    try {
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes, from, to - from));
+      return true;
+    } catch (CharacterCodingException wrong) {
+      return false;
+    }
+  }
+
+  private static void refuseControls(Path file, String text) {
+    int line = 1;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      line += c == '\n' ? 1 : 0;
+      boolean allowed = c == '\n' || c == '\t' || c == '\u0085';
+      if (Character.isISOControl(c) && !allowed) {
+        String sentence = "a control character stands in the text";
+        throw new InputException(
+            Problem.at(file.toString(), "line " + line, sentence, "check that this is a plan"));
+      }
+    }
+  }
+}

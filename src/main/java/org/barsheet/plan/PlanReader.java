@@ -1,0 +1,81 @@
+package org.barsheet.plan;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.barsheet.pulse.TempoRequest;
+
+/** Reads a plan and checks it. */
+public final class PlanReader {
+
+  private final Reading reading;
+
+  private PlanReader(Path file) {
+    this.reading = new Reading(file);
+  }
+
+  /**
+   * Reads a plan written as YAML.
+   *
+   * @param file the plan
+   * @throws org.barsheet.input.InputException with everything that is wrong with it, each with its
+   *     place
+   */
+  public static Plan read(Path file) {
+    return new PlanReader(file).plan();
+  }
+
+  private Plan plan() {
+    Entry.Keyed tree = PlanSource.read(reading);
+    Plan plan = understood(new Section("", "the plan", tree, PlanKeys.ROOT, reading));
+    reading.problems().throwIfAny(tree);
+    return plan;
+  }
+
+  private Plan understood(Section root) {
+    String title = root.need("title", "", "give the film a title: title: …", Texts::plain);
+    Path score =
+        root.need("score", Path.of(""), "name the MIDI file: score: music.mid", Texts::file);
+    FilmSection filmSection = FilmSection.read(filmOf(root));
+    Film film = filmSection.film();
+    TempoRequest music = MusicSection.read(root.section("music", PlanKeys.MUSIC));
+    List<MotifRequest> motifs = new MotifSection(reading, filmSection).read(root);
+    Artwork artwork = ArtworkSection.read(root.section("artwork", PlanKeys.ARTWORK), film);
+    List<Opening> openings = new OpeningSection(artwork).read(root);
+    List<Performer> performers = PerformerSection.read(root, film.rate());
+    Known known =
+        new Known(
+            motifs.stream().map(MotifRequest::name).toList(),
+            openings.stream().map(Opening::name).toList(),
+            performers.stream().map(Performer::name).toList());
+    RevealSection reveals =
+        new RevealSection(filmSection, film.framesPerPicture(), openings, known);
+    FieldSection fields = new FieldSection(artwork, film);
+    return new Plan(
+        reading.file(),
+        title,
+        reading.resolve(score),
+        film,
+        music,
+        motifs,
+        artwork,
+        ShootSection.camera(root),
+        ShootSection.shoot(root),
+        openings,
+        performers,
+        new PanelSection(reading, filmSection, fields, reveals, known).read(root),
+        reading.given(),
+        reading.notes());
+  }
+
+  /** The film's settings; an empty section stands in, so that what is missing is said once. */
+  private Section filmOf(Section root) {
+    boolean misplaced = root.has("film");
+    return root.section("film", PlanKeys.FILM)
+        .orElseGet(
+            () -> {
+              Entry.Keyed empty = new Entry.Keyed(List.of(), root.where("film"));
+              Reading unheard = misplaced ? new Reading(reading.file()) : reading;
+              return new Section("film", "film", empty, PlanKeys.FILM, unheard);
+            });
+  }
+}

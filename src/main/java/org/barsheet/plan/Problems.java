@@ -1,0 +1,81 @@
+package org.barsheet.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.input.SyntaxException;
+
+/** Everything found wrong with a plan, told at once and in the plan's own order. */
+final class Problems {
+
+  /** How many are told; a plan with more has one cause that these show. */
+  static final int MOST_TOLD = 100;
+
+  private record Found(Where where, Problem problem) {}
+
+  private final List<Found> found = new ArrayList<>();
+
+  void add(Where where, String sentence, String remedy) {
+    add(where, Problem.at(where.file(), where.position(), sentence, remedy));
+  }
+
+  /** A text that does not follow its grammar, and what it was meant for. */
+  void add(Where where, String subject, SyntaxException wrong) {
+    String sentence = subject.isEmpty() ? wrong.sentence() : subject + ": " + wrong.sentence();
+    add(
+        where,
+        new Problem(where.file(), where.position(), sentence, wrong.remedy(), wrong.excerpt()));
+  }
+
+  private void add(Where where, Problem problem) {
+    found.add(new Found(where, problem));
+  }
+
+  boolean isEmpty() {
+    return found.isEmpty();
+  }
+
+  /**
+   * Ends the reading if anything is wrong.
+   *
+   * @param plan gives the order in which problems are told
+   * @throws InputException with all of them
+   */
+  void throwIfAny(Entry plan) {
+    if (found.isEmpty()) {
+      return;
+    }
+    Map<Where, Integer> order = new HashMap<>();
+    number(plan, order);
+    List<Problem> told =
+        found.stream()
+            .sorted(Comparator.comparingInt(one -> order.getOrDefault(one.where(), 0)))
+            .map(Found::problem)
+            .distinct()
+            .toList();
+    throw new InputException(told.size() > MOST_TOLD ? shortened(told) : told);
+  }
+
+  private static List<Problem> shortened(List<Problem> told) {
+    List<Problem> first = new ArrayList<>(told.subList(0, MOST_TOLD));
+    String sentence = (told.size() - MOST_TOLD) + " more problems are not shown";
+    first.add(Problem.ofFile(told.get(0).file(), sentence, "mend these first"));
+    return first;
+  }
+
+  private static void number(Entry entry, Map<Where, Integer> order) {
+    order.putIfAbsent(entry.where(), order.size());
+    if (entry instanceof Entry.Items items) {
+      items.items().forEach(item -> number(item, order));
+    } else if (entry instanceof Entry.Keyed keyed) {
+      for (Entry.Member member : keyed.members()) {
+        order.putIfAbsent(member.where(), order.size());
+        number(member.value(), order);
+      }
+    }
+  }
+}

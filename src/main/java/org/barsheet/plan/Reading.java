@@ -1,0 +1,43 @@
+package org.barsheet.plan;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** What is collected while one plan is read. */
+final class Reading {
+
+  private final Path file;
+  private final Problems problems = new Problems();
+  private final Set<String> given = new TreeSet<>();
+  private final List<PlanNote> notes = new ArrayList<>();
+
+  Reading(Path file) {
+    this.file = file;
+  }
+
+  /** The plan's file, as the person named it. */
+  Path file() {
+    return file;
+  }
+
+  Problems problems() {
+    return problems;
+  }
+
+  /** Settings stated so far, as dotted paths. */
+  Set<String> given() {
+    return given;
+  }
+
+  List<PlanNote> notes() {
+    return notes;
+  }
+
+  /** A file the plan names, seen from the plan's folder. */
+  Path resolve(Path named) {
+    return file.resolveSibling(named);
+  }
+}

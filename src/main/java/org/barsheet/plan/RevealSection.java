@@ -1,0 +1,111 @@
+package org.barsheet.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads the reveals of a panel. */
+final class RevealSection {
+
+  /** Pictures of one movement; nobody photographs more. */
+  private static final int MOST_PICTURES = 9999;
+
+  private static final Words<Reveal.Lands> LANDS =
+      Words.of(Arrays.asList(Reveal.Lands.values()), Reveal.Lands::words);
+
+  private final FilmSection film;
+  private final int framesPerPicture;
+  private final List<Opening> openings;
+  private final Known known;
+
+  RevealSection(FilmSection film, int framesPerPicture, List<Opening> openings, Known known) {
+    this.film = film;
+    this.framesPerPicture = framesPerPicture;
+    this.openings = openings;
+    this.known = known;
+  }
+
+  List<Reveal> read(Section panel, Place cue, Set<String> panelsSoFar) {
+    return panel.sections("reveals", "reveal", PlanKeys.REVEAL).stream()
+        .map(section -> reveal(section, panel, cue, panelsSoFar))
+        .toList();
+  }
+
+  private Reveal reveal(Section section, Section panel, Place cue, Set<String> panelsSoFar) {
+    String opening = known.opening(section);
+    Reveal.LandsOn landsOn = section.read("lands-on", new Reveal.OnAccent(), this::landsOn);
+    checkLandsOn(section, panel, cue, landsOn);
+    if (landsOn instanceof Reveal.OnPlace on) {
+      known.checkMotif(section, "lands-on", on.place());
+      PanelSection.checkIntoPanel(section, "lands-on", on.place(), panelsSoFar);
+    }
+    return new Reveal(
+        opening,
+        section.read("moves", Reveal.Way.OPENS, Words.of(Reveal.Way.values())),
+        pictures(section, opening),
+        section.read("shown", framesPerPicture, Words.SHOWN),
+        section.read("slow", Slow.NONE, PanelSection.SLOW),
+        section.read("even-in", Reveal.EvenIn.ANGLE, Words.of(Reveal.EvenIn.values())),
+        section.read("lands", Reveal.Lands.FULLY_OPEN, LANDS),
+        landsOn,
+        section.read("photographed", false, Words.YES_OR_NO),
+        section.where());
+  }
+
+  private Reveal.LandsOn landsOn(String text) {
+    TextCursor cursor = new TextCursor(text);
+    if (cursor.takeWord("accent") && cursor.atEnd()) {
+      return new Reveal.OnAccent();
+    }
+    if (cursor.takeWord("notes") && cursor.atEnd()) {
+      return new Reveal.OnNotes();
+    }
+    return new Reveal.OnPlace(film.place(text));
+  }
+
+  private static void checkLandsOn(
+      Section section, Section panel, Place cue, Reveal.LandsOn landsOn) {
+    if (panel.has("cue") && !panel.isRead("cue")) {
+      return;
+    }
+    if (landsOn instanceof Reveal.OnAccent && cue instanceof Place.Anywhere) {
+      section.problem(
+          "lands-on",
+          section.title() + " lands on the accent of a cue, and its panel has no cue",
+          "give the panel a cue, or the reveal a place: lands-on: bar 12");
+    }
+    if (landsOn instanceof Reveal.OnNotes && !(cue instanceof Place.OfMotif)) {
+      section.problem(
+          "lands-on",
+          section.title() + " follows notes, and its panel's cue is no motif",
+          "sit the panel on a motif, or write lands-on: accent");
+    }
+  }
+
+  /** As many as asked for, or one for each value of an opening that has a value for each. */
+  private int pictures(Section section, String opening) {
+    Optional<Integer> values =
+        openings.stream()
+            .filter(one -> one.name().equals(opening) && one.motion() instanceof Opening.Values)
+            .map(one -> ((Opening.Values) one.motion()).values().size())
+            .filter(count -> count > 0)
+            .findFirst();
+    if (values.isEmpty()) {
+      String remedy = "say how many moved pictures there are: pictures: 30";
+      return section.need("pictures", 1, remedy, RevealSection::pictureCount);
+    }
+    int pictures = section.read("pictures", values.get(), RevealSection::pictureCount);
+    if (pictures != values.get()) {
+      section.problem(
+          "pictures",
+          "opening " + opening + " has " + values.get() + " values, not " + pictures,
+          "give a value for each picture, or leave pictures out");
+    }
+    return pictures;
+  }
+
+  private static int pictureCount(String text) {
+    return Measures.whole(text, 1, MOST_PICTURES);
+  }
+}
