@@ -17,6 +17,9 @@ final class PlanFile {
   /** Bytes of a plan or table written as text: a plan of 10,000 panels has a tenth of this. */
   static final int MOST_BYTES = 8_000_000;
 
+  /** Characters of one line: reading time grows with its square. */
+  static final int LONGEST_LINE = 200_000;
+
   private PlanFile() {}
 
   /**
@@ -73,7 +76,7 @@ final class PlanFile {
     }
     String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
     String lines = whole.replace("\r\n", "\n").replace('\r', '\n');
-    refuseControls(file, lines);
+    checkLines(file, lines);
     return lines;
   }
 
@@ -106,17 +109,24 @@ final class PlanFile {
     }
   }
 
-  private static void refuseControls(Path file, String text) {
+  private static void checkLines(Path file, String text) {
     int line = 1;
+    int start = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      line += c == '\n' ? 1 : 0;
-      boolean allowed = c == '\n' || c == '\t' || c == '\u0085';
-      if (Character.isISOControl(c) && !allowed) {
-        String sentence = "a control character stands in the text";
-        throw new InputException(
-            Problem.at(file.toString(), "line " + line, sentence, "check that this is a plan"));
+      if (c == '\n') {
+        line++;
+        start = i + 1;
+      } else if (Character.isISOControl(c) && c != '\t' && c != '\u0085') {
+        throw atLine(file, line, "a control character stands in the text");
+      } else if (i - start >= LONGEST_LINE) {
+        throw atLine(file, line, "the line is longer than " + LONGEST_LINE + " characters");
       }
     }
+  }
+
+  private static InputException atLine(Path file, int line, String sentence) {
+    String remedy = "check that this is a plan";
+    return new InputException(Problem.at(file.toString(), "line " + line, sentence, remedy));
   }
 }
