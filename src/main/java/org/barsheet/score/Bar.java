@@ -13,6 +13,7 @@ import java.util.List;
  * @param startTick where it begins
  * @param endTick where the next one begins, more than {@code startTick}
  * @param beatTicks where each felt beat begins, the first at {@code startTick}
+ * @param fullBeats felt beats of a full bar
  */
 public record Bar(
     int index,
@@ -21,7 +22,8 @@ public record Bar(
     Meter meter,
     long startTick,
     long endTick,
-    List<Long> beatTicks) {
+    List<Long> beatTicks,
+    int fullBeats) {
 
   public Bar {
     beatTicks = List.copyOf(beatTicks);
@@ -31,6 +33,18 @@ public record Bar(
     if (beatTicks.isEmpty() || beatTicks.get(0) != startTick) {
       throw new IllegalArgumentException("bar " + number + " does not begin on its first beat");
     }
+  }
+
+  /** A bar that counts the felt beats of its meter. */
+  public Bar(
+      int index,
+      int number,
+      int time,
+      Meter meter,
+      long startTick,
+      long endTick,
+      List<Long> beatTicks) {
+    this(index, number, time, meter, startTick, endTick, beatTicks, meter.feltBeats());
   }
 
   /**
@@ -48,12 +62,12 @@ public record Bar(
 
   /** The same bar under another printed number. */
   public Bar numbered(int newNumber, int newTime) {
-    return new Bar(index, newNumber, newTime, meter, startTick, endTick, beatTicks);
+    return new Bar(index, newNumber, newTime, meter, startTick, endTick, beatTicks, fullBeats);
   }
 
-  /** Whether it holds fewer felt beats than its meter says. */
+  /** Whether it holds fewer felt beats than a full bar. */
   public boolean isShort() {
-    return beatTicks.size() < meter.feltBeats();
+    return beatTicks.size() < fullBeats;
   }
 
   public boolean contains(long tick) {

@@ -30,7 +30,7 @@ public final class TempoMap {
    * A stretch at one tempo.
    *
    * @param startTick where it begins; it lasts to the next stretch
-   * @param start its exact time from tick 0
+   * @param start its exact time
    * @param perQuarter how long a quarter note lasts in it
    */
   public record Stretch(long startTick, Seconds start, Seconds perQuarter) {}
@@ -51,6 +51,19 @@ public final class TempoMap {
    * @throws IllegalArgumentException if there is no change at tick 0 or they are out of order
    */
   public static TempoMap of(int ticksPerQuarter, List<Change> changes) {
+    return of(ticksPerQuarter, changes, Seconds.ZERO);
+  }
+
+  /**
+   * A map from tempo changes whose tick 0 does not sound at 0 s, as in a recording with silence
+   * before the music.
+   *
+   * @param changes in order of their ticks, the first at tick 0; of two at one tick the later
+   *     counts
+   * @param timeOfTickZero when tick 0 sounds
+   * @throws IllegalArgumentException if there is no change at tick 0 or they are out of order
+   */
+  public static TempoMap of(int ticksPerQuarter, List<Change> changes, Seconds timeOfTickZero) {
     if (changes.isEmpty() || changes.get(0).startTick() != 0) {
       throw new IllegalArgumentException("the tempo at tick 0 is missing");
     }
@@ -58,7 +71,7 @@ public final class TempoMap {
     for (Change change : changes) {
       Stretch last = stretches.isEmpty() ? null : stretches.get(stretches.size() - 1);
       if (last == null) {
-        stretches.add(new Stretch(0, Seconds.ZERO, change.perQuarter()));
+        stretches.add(new Stretch(0, timeOfTickZero, change.perQuarter()));
       } else if (change.startTick() < last.startTick()) {
         throw new IllegalArgumentException("tempo changes out of order");
       } else if (change.startTick() == last.startTick()) {
@@ -77,7 +90,7 @@ public final class TempoMap {
     return stretch.start().plus(stretch.perQuarter().times(quarters));
   }
 
-  /** Exact time of a tick from tick 0. */
+  /** Exact time of a tick. */
   public Seconds secondsAt(long tick) {
     return secondsAt(BigFraction.of(tick));
   }
@@ -87,7 +100,7 @@ public final class TempoMap {
     return timeIn(stretchAtTick(tick), tick, ticksPerQuarter);
   }
 
-  /** The tick, possibly a fraction, that sounds at an exact time from tick 0. */
+  /** The tick, possibly a fraction, that sounds at an exact time. */
   public BigFraction tickAt(Seconds time) {
     int low = 0;
     int high = stretches.size() - 1;
