@@ -11,7 +11,7 @@ import org.barsheet.score.BarBeat;
  * @param id permanent name within the film: {@code glimmer-3}, {@code bar-12}, {@code mark-A}
  * @param kind what it is
  * @param name motif or mark it is of, or ""
- * @param number which return of the motif, from 1; else 0
+ * @param number which return of the motif, from 1; 0 for a possible one and where it is no motif
  * @param at its first moment, from tick 0 of the score
  * @param frame film frame of that moment
  * @param place that moment in bars
@@ -48,7 +48,7 @@ public record Cue(
   /** As people say it: {@code glimmer 3}, {@code mark A}, {@code bar 12 beat 2}. */
   public String title() {
     return switch (kind) {
-      case OCCURRENCE -> name + " " + number;
+      case OCCURRENCE -> number > 0 ? name + " " + number : name + " (possible)";
       case MARK -> "mark " + name;
       default -> place.toString();
     };

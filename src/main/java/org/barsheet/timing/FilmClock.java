@@ -2,6 +2,8 @@ package org.barsheet.timing;
 
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Film.MusicFrom;
 
 /**
  * Ties the music to the film. The music's start is put on a whole frame, because editors lay sound
@@ -12,6 +14,17 @@ import org.barsheet.clock.Seconds;
  * @param musicStart what the music's start is in the score: its time from tick 0
  */
 public record FilmClock(FrameRate rate, long musicStartFrame, Seconds musicStart) {
+
+  /**
+   * The clock of a film: its music starts on the whole frame nearest to {@code music-starts}.
+   *
+   * @param firstNote onset of the first note, from tick 0; counts where the music is measured from
+   *     its first note
+   */
+  public static FilmClock of(Film film, Seconds firstNote) {
+    Seconds start = film.musicFrom() == MusicFrom.FIRST_NOTE ? firstNote : Seconds.ZERO;
+    return new FilmClock(film.rate(), film.rate().nearestFrame(film.musicStarts()), start);
+  }
 
   /** The film frame nearest to a moment of the score; a tie goes to the later frame. */
   public long frameAt(Seconds fromTick0) {

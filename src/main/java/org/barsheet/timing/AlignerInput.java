@@ -1,0 +1,43 @@
+package org.barsheet.timing;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Panel;
+
+/**
+ * What the aligner works on.
+ *
+ * @param panels in story order, at least one
+ * @param film settings of the film
+ * @param clock ties music and film
+ * @param ruler measures one against the other
+ * @param cues the moments of the music
+ * @param places finds the places that panels name
+ * @param freePlaces where a panel that names no place may sit, in order of frame
+ * @param filmFrames length of the film, more than 0
+ * @param locks frames of panels of an earlier sheet, by panel name
+ */
+record AlignerInput(
+    List<Panel> panels,
+    Film film,
+    FilmClock clock,
+    MusicRuler ruler,
+    Cues cues,
+    PlaceResolver places,
+    List<FreePlace> freePlaces,
+    long filmFrames,
+    Map<String, FrameSpan> locks) {
+
+  /** The frames a panel must keep, if it is locked and an earlier sheet says where it was. */
+  Optional<FrameSpan> lockOf(Panel panel) {
+    return panel.locked() ? Optional.ofNullable(locks.get(panel.name())) : Optional.empty();
+  }
+
+  /** Frames a panel has on average. */
+  double meanLength() {
+    return (double) filmFrames / panels.size();
+  }
+}

@@ -1,0 +1,139 @@
+package org.barsheet.timing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import org.barsheet.clock.Seconds;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Length.Unit;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Panel.AtPlace;
+import org.barsheet.plan.Place.Anywhere;
+import org.barsheet.plan.Place.IntoPanel;
+import org.barsheet.plan.Place.OfMotif;
+import org.barsheet.timing.Candidate.Kind;
+
+/** The moments one panel could sit on. */
+final class PanelOrigins {
+
+  /** A chain of exact lengths is followed from so many places at most; beyond, beats serve. */
+  private static final int MOST_EXACT = 64;
+
+  private final AlignerInput input;
+  private final int index;
+  private final Panel panel;
+  private final LandingPlaces landings;
+  private final List<Cue> asked;
+
+  /** Resolves the panel's cue; what cannot be found is noted as a problem. */
+  PanelOrigins(AlignerInput input, int index, LandingPlaces landings) {
+    this.input = input;
+    this.index = index;
+    this.panel = input.panels().get(index);
+    this.landings = landings;
+    boolean placed = !(panel.cue() instanceof Anywhere || panel.cue() instanceof IntoPanel);
+    this.asked = placed ? input.places().resolve(panel.cue(), panel.where()) : List.of();
+    if (panel.cue() instanceof IntoPanel into && (index == 0 || !into.panel().equals(before()))) {
+      input
+          .places()
+          .refuse(
+              panel.where(),
+              "'" + into + "' can be the cue only of the panel that follows panel " + into.panel(),
+              "move panel " + panel.name() + " there, or name a bar");
+    }
+  }
+
+  private String before() {
+    return input.panels().get(index - 1).name();
+  }
+
+  /** The cue asked for, where the plan leaves no choice. */
+  List<Cue> asked() {
+    return isChoice() ? List.of() : asked;
+  }
+
+  private boolean isChoice() {
+    return panel.cue() instanceof OfMotif motif
+        && motif.number().isEmpty()
+        && motif.nearBar().isEmpty();
+  }
+
+  /** Every moment, given the places of the panel before (none for the first panel). */
+  List<Origin> after(List<Candidate> before) {
+    if (panel.cue() instanceof IntoPanel into) {
+      return distinctCuts(before).stream().map(b -> into(b, into.offset())).toList();
+    }
+    List<Origin> origins = panel.cue() instanceof Anywhere ? free(before) : placed();
+    if (!hangsOnPanelBefore()) {
+      return origins;
+    }
+    List<Candidate> cuts = distinctCuts(before);
+    return origins.stream().flatMap(o -> cuts.stream().map(o::after)).toList();
+  }
+
+  private boolean hangsOnPanelBefore() {
+    return index > 0
+        && (landings.anyInto(before())
+            || (panel.cut() instanceof AtPlace at && at.place() instanceof IntoPanel));
+  }
+
+  private Origin into(Candidate before, Length offset) {
+    Seconds at = input.ruler().advance(before.cutAt(), offset.unit(), offset.most());
+    Cue cue = input.cues().intoPanel(panel.name(), at);
+    return Origin.of(cue, Kind.INTO_PANEL, 0).after(before);
+  }
+
+  private static List<Candidate> distinctCuts(List<Candidate> candidates) {
+    TreeMap<Long, Candidate> byCut = new TreeMap<>();
+    candidates.forEach(candidate -> byCut.putIfAbsent(candidate.cut(), candidate));
+    return List.copyOf(byCut.values());
+  }
+
+  private List<Origin> placed() {
+    if (!isChoice()) {
+      return asked.stream().map(cue -> Origin.of(cue, Kind.ASKED, 0)).toList();
+    }
+    return asked.stream().map(cue -> Origin.of(cue, Kind.RETURN, returnCost(cue))).toList();
+  }
+
+  private static long returnCost(Cue cue) {
+    double score = cue.occurrence().orElseThrow().score();
+    return Costs.of(1 - score) + (Cues.isCertain(cue) ? 0 : Costs.LIKELY_RETURN);
+  }
+
+  private List<Origin> free(List<Candidate> before) {
+    if (index == 0 && !landings.anyOnAccent()) {
+      return List.of(Origin.of(input.cues().free(input.clock().scoreTime(0)), Kind.FIRST, 0));
+    }
+    List<Origin> origins = new ArrayList<>();
+    for (FreePlace place : input.freePlaces()) {
+      origins.add(Origin.of(place.cue(), place.kind(), place.cost()));
+    }
+    if (index > 0 && !landings.anyOnAccent()) {
+      origins.addAll(afterLengthAsked(before));
+    }
+    return origins;
+  }
+
+  /**
+   * Where the panel before would have exactly the beats, seconds or frames asked for it. Bars are
+   * left to the bar lines.
+   */
+  private List<Origin> afterLengthAsked(List<Candidate> before) {
+    Panel panelBefore = input.panels().get(index - 1);
+    if (panelBefore.length().isEmpty()
+        || panelBefore.length().get().isRange()
+        || panelBefore.length().get().unit() == Unit.BARS) {
+      return List.of();
+    }
+    Length asked = panelBefore.length().get();
+    List<Origin> origins = new ArrayList<>();
+    for (Candidate b : distinctCuts(before.stream().filter(c -> !c.kind().isFree()).toList())) {
+      Seconds at = input.ruler().advance(b.cutAt(), asked.unit(), asked.most());
+      if (origins.size() < MOST_EXACT && input.clock().frameAt(at) < input.filmFrames()) {
+        origins.add(Origin.of(input.cues().free(at), Kind.LENGTH_ASKED, 0).after(b));
+      }
+    }
+    return origins;
+  }
+}

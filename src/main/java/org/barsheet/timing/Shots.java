@@ -1,0 +1,86 @@
+package org.barsheet.timing;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Seconds;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Length.Unit;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Place.Anywhere;
+import org.barsheet.timing.Shot.Landing;
+
+/** Writes an answer of the aligner as shots. */
+final class Shots {
+
+  private final AlignerInput input;
+  private final Seconds filmEnd;
+  private final Alignment alignment;
+  private final Answer answer;
+
+  Shots(AlignerInput input, Seconds filmEnd, Alignment alignment) {
+    this.input = input;
+    this.filmEnd = filmEnd;
+    this.alignment = alignment;
+    this.answer = alignment.answer();
+  }
+
+  /** The shots in story order. */
+  List<Shot> all() {
+    List<Shot> shots = new ArrayList<>();
+    for (int p = 0; p < input.panels().size(); p++) {
+      shots.add(shot(p));
+    }
+    return List.copyOf(shots);
+  }
+
+  private Shot shot(int p) {
+    Panel panel = input.panels().get(p);
+    Candidate place = answer.places().get(p);
+    FrameSpan frames = answer.spans().get(p);
+    BigFraction bars = length(p, Unit.BARS);
+    return new Shot(
+        p,
+        panel,
+        Cues.named(place.cue(), panel.name()),
+        frames,
+        input.ruler().locateFrame(place.cut()),
+        decimal(bars, 2),
+        asked(panel),
+        got(p, panel),
+        alignment.reasons().get(p),
+        alignment.rivals().get(p),
+        place.rooms().stream().map(r -> new Landing(r.accentFrame(), r.landsFrame())).toList());
+  }
+
+  private BigFraction length(int p, Unit unit) {
+    Seconds end = p + 1 < answer.places().size() ? answer.places().get(p + 1).cutAt() : filmEnd;
+    BigFraction length = input.ruler().between(answer.places().get(p).cutAt(), end, unit);
+    return length.signum() < 0 ? BigFraction.ZERO : length;
+  }
+
+  private static String asked(Panel panel) {
+    String place = panel.cue() instanceof Anywhere ? "wherever it fits" : panel.cue().toString();
+    return panel.length().map(length -> place + ", " + length).orElse(place);
+  }
+
+  private String got(int p, Panel panel) {
+    Unit unit = panel.length().map(Length::unit).orElse(Unit.BARS);
+    BigFraction amount = toFraction(decimal(length(p, unit), 2));
+    return Length.of(unit, amount).toString();
+  }
+
+  private static BigFraction toFraction(BigDecimal decimal) {
+    return BigFraction.of(decimal.unscaledValue())
+        .divide(BigInteger.TEN.pow(Math.max(0, decimal.scale())));
+  }
+
+  private static BigDecimal decimal(BigFraction number, int places) {
+    return new BigDecimal(number.getNumerator())
+        .divide(new BigDecimal(number.getDenominator()), places, RoundingMode.HALF_UP);
+  }
+}

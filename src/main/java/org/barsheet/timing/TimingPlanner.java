@@ -1,0 +1,121 @@
+package org.barsheet.timing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Seconds;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.motif.Occurrence;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Plan;
+import org.barsheet.pulse.Music;
+import org.barsheet.score.Bar;
+import org.barsheet.score.Score;
+
+/** Puts a plan's panels on the frames of a film: the front door of this package. */
+public final class TimingPlanner {
+
+  private final Plan plan;
+  private final Music music;
+  private final FilmClock clock;
+  private final MusicRuler ruler;
+  private final Cues cues;
+  private final List<Occurrence> occurrences;
+  private final Seconds filmEnd;
+
+  private TimingPlanner(Plan plan, Music music, List<Occurrence> occurrences) {
+    this.plan = plan;
+    this.music = music;
+    this.occurrences = occurrences;
+    this.clock = clockOf(plan.film(), music);
+    this.ruler = new MusicRuler(music, clock);
+    this.cues = new Cues(music, ruler, occurrences);
+    this.filmEnd = lastSoundingBarEnd(music).plus(plan.film().tail());
+  }
+
+  /**
+   * Every panel on its frames.
+   *
+   * @param occurrences every return of the plan's motifs, in order of time
+   * @param locks frames of an earlier sheet, by panel name; a locked panel keeps them
+   * @throws InputException if a place cannot be found, or the panels cannot stand together
+   */
+  public static TimingSheet plan(
+      Plan plan, Music music, List<Occurrence> occurrences, Map<String, FrameSpan> locks) {
+    return new TimingPlanner(plan, music, occurrences).sheet(locks);
+  }
+
+  /** The clock of a film and its music. */
+  public static FilmClock clockOf(Film film, Music music) {
+    Score score = music.score();
+    long firstTick = score.notes().isEmpty() ? 0 : score.notes().get(0).onTick();
+    return FilmClock.of(film, music.tempo().secondsAt(firstTick));
+  }
+
+  private static Seconds lastSoundingBarEnd(Music music) {
+    Bar last =
+        music.score().endTick() == 0
+            ? music.bars().last()
+            : music.bars().barAt(music.score().endTick() - 1);
+    return music.tempo().secondsAt(last.endTick());
+  }
+
+  private TimingSheet sheet(Map<String, FrameSpan> locks) {
+    long filmFrames = clock.frameAt(filmEnd);
+    if (plan.panels().isEmpty() || filmFrames < 1) {
+      throw new InputException(
+          Problem.ofFile(
+              plan.file().toString(),
+              plan.panels().isEmpty() ? "the plan has no panels" : "the music has no length",
+              plan.panels().isEmpty() ? "add a panel" : "check the score"));
+    }
+    PlaceResolver places = new PlaceResolver(music, plan.film(), clock, cues, filmFrames);
+    AlignerInput input =
+        new AlignerInput(
+            plan.panels(),
+            plan.film(),
+            clock,
+            ruler,
+            cues,
+            places,
+            FreePlace.of(ruler, cues, filmFrames),
+            filmFrames,
+            locks);
+    Alignment alignment = new PanelAligner(input).align();
+    List<Shot> shots = new Shots(input, filmEnd, alignment).all();
+    return new TimingSheet(
+        plan,
+        music,
+        clock,
+        FilmBars.of(music, clock),
+        cues.withThoseOf(shots),
+        shots,
+        filmFrames,
+        tallies(shots),
+        List.of());
+  }
+
+  private List<MotifTally> tallies(List<Shot> shots) {
+    List<MotifTally> tallies = new ArrayList<>();
+    for (int m = 0; m < plan.motifs().size(); m++) {
+      String name = plan.motifs().get(m).name();
+      List<Cue> found = cues.counted(name);
+      long likely = found.stream().filter(cue -> !Cues.isCertain(cue)).count();
+      long used =
+          shots.stream()
+              .map(Shot::cue)
+              .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE && cue.name().equals(name))
+              .count();
+      tallies.add(new MotifTally(name, letter(m), found.size(), (int) likely, (int) used));
+    }
+    return List.copyOf(tallies);
+  }
+
+  /** A to Z, then AA, AB … */
+  private static String letter(int index) {
+    String last = String.valueOf((char) ('A' + index % 26));
+    return index < 26 ? last : letter(index / 26 - 1) + last;
+  }
+}
