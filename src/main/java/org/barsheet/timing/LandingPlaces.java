@@ -94,15 +94,8 @@ final class LandingPlaces {
 
   private RevealRoom room(
       Reveal reveal, Optional<Seconds> ownPlace, Cue cue, Optional<Seconds> from) {
-    if (reveal.landsOn() instanceof OnNotes && cue.occurrence().isPresent()) {
-      List<Long> notes =
-          cue.occurrence().get().noteTicks().stream()
-              .map(tick -> ruler.frameOf(tick) - pictureLead)
-              .toList();
-      return RevealRoom.onNotes(reveal, cue.accentFrame(), cue.accentFrame() - pictureLead, notes);
-    }
     long accent = ruler.frameAt(moment(reveal, ownPlace, cue, from));
-    return RevealRoom.landing(reveal, accent, accent - pictureLead);
+    return RevealRoom.of(reveal, cue, accent, pictureLead, ruler);
   }
 
   private Seconds moment(

@@ -3,6 +3,7 @@ package org.barsheet.timing;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.OnNotes;
 
 /**
  * The room a reveal needs in its shot.
@@ -22,6 +23,24 @@ public record RevealRoom(
 
   public RevealRoom {
     ways = List.copyOf(ways);
+  }
+
+  /**
+   * The room of a reveal in a shot that sits on a cue.
+   *
+   * @param accentFrame film frame of the sounding accent
+   * @param pictureLead frames the picture goes before it
+   */
+  public static RevealRoom of(
+      Reveal reveal, Cue cue, long accentFrame, int pictureLead, MusicRuler ruler) {
+    if (reveal.landsOn() instanceof OnNotes && cue.occurrence().isPresent()) {
+      List<Long> notes =
+          cue.occurrence().get().noteTicks().stream()
+              .map(tick -> ruler.frameOf(tick) - pictureLead)
+              .toList();
+      return onNotes(reveal, accentFrame, accentFrame - pictureLead, notes);
+    }
+    return landing(reveal, accentFrame, accentFrame - pictureLead);
   }
 
   /** The room of a reveal that lands on one frame. */

@@ -22,13 +22,11 @@ public final class TimingPlanner {
   private final FilmClock clock;
   private final MusicRuler ruler;
   private final Cues cues;
-  private final List<Occurrence> occurrences;
   private final Seconds filmEnd;
 
   private TimingPlanner(Plan plan, Music music, List<Occurrence> occurrences) {
     this.plan = plan;
     this.music = music;
-    this.occurrences = occurrences;
     this.clock = clockOf(plan.film(), music);
     this.ruler = new MusicRuler(music, clock);
     this.cues = new Cues(music, ruler, occurrences);

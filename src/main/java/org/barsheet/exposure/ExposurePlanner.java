@@ -1,0 +1,63 @@
+package org.barsheet.exposure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.Reveal;
+import org.barsheet.timing.MusicRuler;
+import org.barsheet.timing.RevealRoom;
+import org.barsheet.timing.Shot;
+import org.barsheet.timing.TimingSheet;
+
+/** Completes a timing sheet into the film sheet: the front door of this package. */
+public final class ExposurePlanner {
+
+  private final TimingSheet timing;
+  private final Plan plan;
+  private final MusicRuler ruler;
+  private final Movements movements;
+
+  private ExposurePlanner(TimingSheet timing) {
+    this.timing = timing;
+    this.plan = timing.plan();
+    this.ruler = new MusicRuler(timing.music(), timing.clock());
+    this.movements = new Movements(plan, timing.shots());
+  }
+
+  /**
+   * Spreads every reveal over its frames and works out everything that follows from it.
+   *
+   * @param inputs the files the film was made from: the plan, then the score
+   */
+  public static FilmSheet complete(TimingSheet timing, List<InputFile> inputs) {
+    return new ExposurePlanner(timing).sheet(inputs);
+  }
+
+  private FilmSheet sheet(List<InputFile> inputs) {
+    List<PlannedReveal> reveals = new ArrayList<>();
+    timing.shots().forEach(shot -> reveals.addAll(revealsOf(shot)));
+    List<OpeningState> states = OpeningStates.of(timing, reveals);
+    List<Appearance> appearances = new Appearances(timing, ruler, reveals, states).all();
+    return new FilmSheet(
+        inputs,
+        timing,
+        reveals,
+        movements.all(),
+        states,
+        appearances,
+        new SheetNotes(timing, ruler, reveals).all(),
+        timing.findings());
+  }
+
+  private List<PlannedReveal> revealsOf(Shot shot) {
+    List<RevealPlanner> planners = new ArrayList<>();
+    for (int i = 0; i < shot.panel().reveals().size(); i++) {
+      Reveal reveal = shot.panel().reveals().get(i);
+      long accent = shot.reveals().get(i).accentFrame();
+      RevealRoom room = RevealRoom.of(reveal, shot.cue(), accent, plan.film().pictureLead(), ruler);
+      planners.add(
+          new RevealPlanner(shot, room, movements.openingOf(reveal), movements.of(reveal)));
+    }
+    return new ShotReveals(shot, planners).all();
+  }
+}

@@ -1,0 +1,149 @@
+package org.barsheet.exposure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.exposure.PlannedReveal.Squeeze;
+import org.barsheet.exposure.Steps.Step;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.Way;
+import org.barsheet.timing.PictureRun;
+import org.barsheet.timing.RevealRoom;
+import org.barsheet.timing.Shot;
+
+/** Spreads one reveal over the frames of its shot. */
+final class RevealPlanner {
+
+  private final Shot shot;
+  private final RevealRoom room;
+  private final Reveal reveal;
+  private final Opening opening;
+  private final Movement movement;
+  private final PictureRun way;
+  private final List<Step> steps;
+
+  RevealPlanner(Shot shot, RevealRoom room, Opening opening, Movement movement) {
+    this.shot = shot;
+    this.room = room;
+    this.reveal = room.reveal();
+    this.opening = opening;
+    this.movement = movement;
+    this.way =
+        room.fit(shot.frames().start(), shot.frames().endExclusive())
+            .orElseThrow(() -> new IllegalStateException("a reveal without room: " + room));
+    this.steps = Steps.of(room, way);
+  }
+
+  /** First frame of the first moved picture. */
+  long firstGapFrame() {
+    return steps.get(0).frame();
+  }
+
+  /**
+   * The reveal's exposures over a part of its shot: the whole shot, or what another reveal of the
+   * same opening leaves.
+   */
+  List<Exposure> exposures(FrameSpan part) {
+    List<Exposure> exposures = new ArrayList<>();
+    Picture resting = picture(0);
+    long start = part.start();
+    for (Step step : steps) {
+      add(exposures, start, step.frame(), resting);
+      resting = picture(step.picture());
+      start = step.frame();
+    }
+    add(exposures, start, part.endExclusive(), resting);
+    return List.copyOf(exposures);
+  }
+
+  private void add(List<Exposure> exposures, long start, long end, Picture picture) {
+    if (end > start) {
+      exposures.add(new Exposure(new FrameSpan(start, end), picture, progress(picture)));
+    }
+  }
+
+  /** The photograph for one of the pictures asked for; a closing shows them backwards. */
+  private Picture picture(int asked) {
+    int photographed = movement.pictures().size() - 1;
+    int forward = reveal.way() == Way.CLOSES ? reveal.pictures() - asked : asked;
+    return new Picture(
+        movement.name(), PictureRun.picture(photographed, reveal.pictures(), forward));
+  }
+
+  private double progress(Picture picture) {
+    return movement.pictures().get(picture.number()).progress();
+  }
+
+  /** Share of the movement done, whether it opens or closes. */
+  private double done(Picture picture) {
+    return reveal.way() == Way.CLOSES ? 1 - progress(picture) : progress(picture);
+  }
+
+  /** First frame of the first picture at half the movement or more. */
+  long halfOpenFrame() {
+    for (Step step : steps) {
+      if (done(picture(step.picture())) >= 0.5) {
+        return step.frame();
+      }
+    }
+    return fullyOpenFrame();
+  }
+
+  long fullyOpenFrame() {
+    return steps.get(steps.size() - 1).frame();
+  }
+
+  /** What was given up, if the reveal is not shown as asked. */
+  Optional<Squeeze> squeeze() {
+    int shown = steps.size();
+    boolean asAsked = way.equals(room.ways().get(0)) && shown == expectedSteps();
+    if (asAsked) {
+      return Optional.empty();
+    }
+    double error = errorPercent();
+    return Optional.of(
+        new Squeeze(way.framesPerPicture(), shown, error, SqueezeWords.of(reveal, way, shown)));
+  }
+
+  /** Steps of the reveal as asked; notes may share a picture, or stand on one frame. */
+  private int expectedSteps() {
+    return room.keys().isPresent()
+        ? (int) Steps.of(room, room.ways().get(0)).stream().map(Step::picture).distinct().count()
+        : reveal.pictures();
+  }
+
+  /** Largest difference, in percent, from what the movement as asked would show. */
+  private double errorPercent() {
+    List<Step> asked = Steps.of(room, room.ways().get(0));
+    double worst = 0;
+    for (long f = shot.frames().start(); f < shot.frames().endExclusive(); f++) {
+      worst = Math.max(worst, Math.abs(doneAt(asked, f) - doneAt(steps, f)));
+    }
+    return 100 * worst;
+  }
+
+  private double doneAt(List<Step> run, long frame) {
+    int picture = 0;
+    for (Step step : run) {
+      if (step.frame() > frame) {
+        break;
+      }
+      picture = step.picture();
+    }
+    return done(picture(picture));
+  }
+
+  RevealRoom room() {
+    return room;
+  }
+
+  Opening opening() {
+    return opening;
+  }
+
+  Movement movement() {
+    return movement;
+  }
+}

@@ -1,0 +1,104 @@
+package org.barsheet.exposure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.barsheet.exposure.SheetNote.Column;
+import org.barsheet.motif.Notes;
+import org.barsheet.motif.Occurrence;
+import org.barsheet.plan.Reveal.Way;
+import org.barsheet.timing.Beat;
+import org.barsheet.timing.Cue;
+import org.barsheet.timing.MotifTally;
+import org.barsheet.timing.MusicRuler;
+import org.barsheet.timing.Shot;
+import org.barsheet.timing.TimingSheet;
+
+/** What is written beside the frames: beats, what sounds, what happens. */
+final class SheetNotes {
+
+  private final TimingSheet timing;
+  private final MusicRuler ruler;
+  private final List<PlannedReveal> reveals;
+  private final Map<String, String> letters = new HashMap<>();
+  private final List<SheetNote> notes = new ArrayList<>();
+
+  SheetNotes(TimingSheet timing, MusicRuler ruler, List<PlannedReveal> reveals) {
+    this.timing = timing;
+    this.ruler = ruler;
+    this.reveals = reveals;
+    for (MotifTally tally : timing.tallies()) {
+      letters.put(tally.motif(), tally.letter());
+    }
+  }
+
+  /** All notes within the film, in order of frame and column. */
+  List<SheetNote> all() {
+    ruler.beatsBetween(0, timing.lengthFrames() - 1).forEach(this::addBeat);
+    timing.cues().forEach(this::addSound);
+    timing.shots().forEach(this::addShot);
+    reveals.forEach(this::addReveal);
+    notes.removeIf(note -> note.frame() < 0 || note.frame() >= timing.lengthFrames());
+    notes.sort(Comparator.comparingLong(SheetNote::frame).thenComparing(SheetNote::column));
+    return List.copyOf(notes);
+  }
+
+  private void addBeat(Beat beat) {
+    String text =
+        beat.place().isDownbeat() ? "bar " + beat.place().bar() : "beat " + beat.place().beatText();
+    notes.add(new SheetNote(beat.frame(), Column.BEAT, "", false, text));
+  }
+
+  private void addSound(Cue cue) {
+    if (cue.kind() == Cue.Kind.MARK) {
+      notes.add(new SheetNote(cue.frame(), Column.SOUND, "", false, cue.title()));
+    }
+    cue.occurrence().filter(o -> o.number() > 0).ifPresent(o -> addMotif(cue, o));
+  }
+
+  private void addMotif(Cue cue, Occurrence occurrence) {
+    String letter = letters.getOrDefault(cue.name(), "");
+    for (int i = 0; i < occurrence.noteTicks().size(); i++) {
+      int pitch = occurrence.pitches().get(i);
+      if (pitch >= 0) {
+        boolean accent = occurrence.noteTicks().get(i).longValue() == occurrence.accentTick();
+        String name = Notes.name(pitch);
+        String text =
+            accent ? cue.title() + " accent, " + name : i == 0 ? cue.title() + ", " + name : name;
+        long frame = ruler.frameOf(occurrence.noteTicks().get(i));
+        notes.add(new SheetNote(frame, Column.SOUND, letter, accent, text));
+      }
+    }
+  }
+
+  private void addShot(Shot shot) {
+    String action = shot.panel().action();
+    String text = "cut: panel " + shot.panel().name() + (action.isEmpty() ? "" : ", " + action);
+    addAction(shot.frames().start(), text);
+  }
+
+  private void addReveal(PlannedReveal reveal) {
+    String name = reveal.opening().name();
+    boolean opens = reveal.reveal().way() == Way.OPENS;
+    Shot shot = timing.shots().get(reveal.shot());
+    if (reveal.exposures().get(0).frames().start() < reveal.firstGapFrame()) {
+      addAction(
+          reveal.exposures().get(0).frames().start(),
+          "hold " + name + (opens ? " closed" : " open"));
+    }
+    addAction(reveal.firstGapFrame(), name + (opens ? " opens" : " closes"));
+    if (reveal.landsFrame() != reveal.firstGapFrame()
+        && reveal.landsFrame() != reveal.fullyOpenFrame()) {
+      addAction(reveal.landsFrame(), name + " " + reveal.reveal().lands().words());
+    }
+    if (reveal.fullyOpenFrame() < shot.frames().endExclusive()) {
+      addAction(reveal.fullyOpenFrame(), name + (opens ? " fully open, hold" : " closed, hold"));
+    }
+  }
+
+  private void addAction(long frame, String text) {
+    notes.add(new SheetNote(frame, Column.ACTION, "", false, text));
+  }
+}

@@ -1,0 +1,34 @@
+package org.barsheet.exposure;
+
+import org.barsheet.plan.Reveal;
+import org.barsheet.timing.PictureRun;
+import org.barsheet.timing.Words;
+
+/** Says how a squeezed reveal is shown. */
+final class SqueezeWords {
+
+  private SqueezeWords() {}
+
+  /** {@code on ones instead of twos}, {@code 21 of 30 pictures, on ones}. */
+  static String of(Reveal reveal, PictureRun way, int shown) {
+    String rate = on(way.framesPerPicture());
+    if (shown >= reveal.pictures()) {
+      return rate + " instead of " + word(reveal.framesPerPicture());
+    }
+    return shown + " of " + Words.count(reveal.pictures(), "picture") + ", " + rate;
+  }
+
+  static String on(int frames) {
+    return "on " + word(frames);
+  }
+
+  private static String word(int frames) {
+    return switch (frames) {
+      case 1 -> "ones";
+      case 2 -> "twos";
+      case 3 -> "threes";
+      case 4 -> "fours";
+      default -> Words.count(frames, "frame") + " each";
+    };
+  }
+}

@@ -1,0 +1,75 @@
+package org.barsheet.exposure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.barsheet.timing.NoteKeys;
+import org.barsheet.timing.PictureRun;
+import org.barsheet.timing.RevealRoom;
+
+/**
+ * The steps of a reveal: on which frame which of the pictures asked for begins to show. The grid is
+ * anchored on the landing frame and counted backwards, so what is left over goes into the closed
+ * hold and never into a single odd exposure inside a movement.
+ */
+final class Steps {
+
+  /**
+   * One step.
+   *
+   * @param frame film frame it begins on
+   * @param picture 1 to the number of pictures asked
+   */
+  record Step(long frame, int picture) {}
+
+  private Steps() {}
+
+  /** The steps of a reveal shown in one of its ways, in order of frame. */
+  static List<Step> of(RevealRoom room, PictureRun way) {
+    return room.keys().isPresent()
+        ? onNotes(room, room.keys().get(), way)
+        : landing(room.firstFrame(way), way);
+  }
+
+  private static List<Step> landing(long first, PictureRun way) {
+    List<Step> steps = new ArrayList<>();
+    for (int step = 1; step <= way.shown(); step++) {
+      long frame = first + (long) (step - 1) * way.framesPerPicture();
+      steps.add(new Step(frame, way.pictureAt(step)));
+    }
+    return steps;
+  }
+
+  private static List<Step> onNotes(RevealRoom room, NoteKeys keys, PictureRun way) {
+    List<Step> steps = new ArrayList<>();
+    int leading = room.stepsToFirstKey(way);
+    for (int step = 1; step <= leading; step++) {
+      long frame = room.firstFrame(way) + (long) (step - 1) * way.framesPerPicture();
+      steps.add(new Step(frame, PictureRun.picture(keys.pictures().get(0), leading + 1, step)));
+    }
+    int last = keys.frames().size() - 1;
+    for (int key = 0; key < last; key++) {
+      addBetween(keys, key, steps);
+    }
+    steps.add(new Step(keys.lastFrame(), keys.pictures().get(last)));
+    return steps.stream().filter(step -> step.picture() > 0).toList();
+  }
+
+  /**
+   * Spreads the pictures from one key to the one before the next over the frames between them:
+   * exposures differ by one frame at most, the longer ones first, so an odd short one stands before
+   * the next note.
+   */
+  private static void addBetween(NoteKeys keys, int key, List<Step> steps) {
+    long start = keys.frames().get(key);
+    long frames = keys.frames().get(key + 1) - start;
+    int from = keys.pictures().get(key);
+    int asked = Math.max(1, keys.pictures().get(key + 1) - from);
+    int shown = (int) Math.min(asked, frames);
+    long frame = start;
+    for (int step = 0; step < shown; step++) {
+      int picture = from + PictureRun.picture(asked, shown, step);
+      steps.add(new Step(frame, picture));
+      frame += frames / shown + (step < frames % shown ? 1 : 0);
+    }
+  }
+}

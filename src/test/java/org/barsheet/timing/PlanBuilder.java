@@ -1,0 +1,292 @@
+package org.barsheet.timing;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Seconds;
+import org.barsheet.clock.Timecode;
+import org.barsheet.motif.Accent;
+import org.barsheet.motif.Match;
+import org.barsheet.motif.MotifNote;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.MotifRequest;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Performer;
+import org.barsheet.plan.Place;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.Rect;
+import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Slow;
+import org.barsheet.plan.Where;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.TempoRequest;
+
+/** Invented plans for tests, in the words of a plan: places and lengths are written as text. */
+public final class PlanBuilder {
+
+  private final MusicBuilder music;
+  private final List<Panel> panels = new ArrayList<>();
+  private final List<Opening> openings = new ArrayList<>();
+  private final List<Performer> performers = new ArrayList<>();
+  private final List<Artwork.Model> models = new ArrayList<>();
+  private final Map<String, FrameSpan> locks = new TreeMap<>();
+  private List<String> motifs = List.of("glimmer", "tide");
+  private FrameRate rate = FrameRate.FPS_24;
+  private Seconds musicStarts = Seconds.ZERO;
+  private Film.MusicFrom musicFrom = Film.MusicFrom.TICK_0;
+  private Seconds tail = Seconds.ZERO;
+  private int pictureLead;
+
+  public PlanBuilder(MusicBuilder music) {
+    this.music = music;
+    models.add(new Artwork.Model("quay", 1, "", ""));
+    models.add(new Artwork.Model("small-lamp", 3, "green", ""));
+  }
+
+  public PlanBuilder rate(FrameRate wanted) {
+    rate = wanted;
+    return this;
+  }
+
+  public PlanBuilder musicStarts(Seconds wanted) {
+    musicStarts = wanted;
+    return this;
+  }
+
+  public PlanBuilder fromFirstNote() {
+    musicFrom = Film.MusicFrom.FIRST_NOTE;
+    return this;
+  }
+
+  public PlanBuilder tail(Seconds wanted) {
+    tail = wanted;
+    return this;
+  }
+
+  public PlanBuilder pictureLead(int frames) {
+    pictureLead = frames;
+    return this;
+  }
+
+  public PlanBuilder motifs(String... names) {
+    motifs = List.of(names);
+    return this;
+  }
+
+  /** A flap of 90 degrees on its left edge, 2 by 4 squares. */
+  public PlanBuilder opening(String name, String model) {
+    return opening(name, model, new Opening.Hinged(Opening.Side.LEFT, 90));
+  }
+
+  public PlanBuilder opening(String name, String model, Opening.Motion motion) {
+    openings.add(
+        new Opening(name, new Rect(3, 7, 2, 4), model, motion, List.of(), where("openings")));
+    return this;
+  }
+
+  public PlanBuilder performer(String name, String part) {
+    performers.add(
+        new Performer(
+            name,
+            part,
+            name + ".mov",
+            Optional.empty(),
+            Optional.empty(),
+            0,
+            0,
+            List.of(),
+            where("performers")));
+    return this;
+  }
+
+  /** A panel named by its number in the story, with a cue and a length as a plan writes them. */
+  public PlanBuilder panel(String cue, String length) {
+    return panel(cue, length, List.of());
+  }
+
+  public PlanBuilder panel(String cue, String length, List<Reveal> reveals) {
+    String name = Integer.toString(panels.size() + 1);
+    boolean asked = !length.isEmpty();
+    panels.add(
+        new Panel(
+            name,
+            "",
+            Place.parse(cue, rate),
+            reveals.isEmpty() ? new Panel.OnCue() : new Panel.AutoCut(),
+            asked ? Optional.of(Length.parse(length)) : Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            reveals,
+            List.of(),
+            false,
+            new Where("quay.yaml", "line " + (panels.size() + 10))));
+    return this;
+  }
+
+  /** Changes the last panel. */
+  public PlanBuilder with(UnaryOperator<Panel> change) {
+    panels.set(panels.size() - 1, change.apply(panels.get(panels.size() - 1)));
+    return this;
+  }
+
+  public PlanBuilder cut(Panel.Cut cut) {
+    return with(
+        p ->
+            new Panel(
+                p.name(),
+                p.action(),
+                p.cue(),
+                cut,
+                p.length(),
+                p.field(),
+                p.picture(),
+                p.reveals(),
+                p.appears(),
+                p.locked(),
+                p.where()));
+  }
+
+  public PlanBuilder appears(String performer, String opening) {
+    return with(
+        p ->
+            new Panel(
+                p.name(),
+                p.action(),
+                p.cue(),
+                p.cut(),
+                p.length(),
+                p.field(),
+                p.picture(),
+                p.reveals(),
+                List.of(new Panel.Appears(performer, opening)),
+                p.locked(),
+                p.where()));
+  }
+
+  /** Locks the last panel, on frames of an earlier sheet. */
+  public PlanBuilder locked(long start, long endExclusive) {
+    locks.put(panels.get(panels.size() - 1).name(), new FrameSpan(start, endExclusive));
+    return with(
+        p ->
+            new Panel(
+                p.name(),
+                p.action(),
+                p.cue(),
+                p.cut(),
+                p.length(),
+                p.field(),
+                p.picture(),
+                p.reveals(),
+                p.appears(),
+                true,
+                p.where()));
+  }
+
+  /** A reveal fully open on the accent. */
+  public static Reveal reveal(String opening, int pictures, int framesPerPicture) {
+    return reveal(opening, pictures, framesPerPicture, Reveal.Lands.FULLY_OPEN, Slow.END);
+  }
+
+  public static Reveal reveal(
+      String opening, int pictures, int framesPerPicture, Reveal.Lands lands, Slow slow) {
+    return reveal(opening, Reveal.Way.OPENS, pictures, framesPerPicture, lands, slow);
+  }
+
+  public static Reveal reveal(
+      String opening,
+      Reveal.Way way,
+      int pictures,
+      int framesPerPicture,
+      Reveal.Lands lands,
+      Slow slow) {
+    return new Reveal(
+        opening,
+        way,
+        pictures,
+        framesPerPicture,
+        slow,
+        Reveal.EvenIn.ANGLE,
+        lands,
+        new Reveal.OnAccent(),
+        false,
+        where("reveals"));
+  }
+
+  /** The same reveal landing elsewhere. */
+  public static Reveal on(Reveal.LandsOn moment, Reveal r) {
+    return new Reveal(
+        r.opening(),
+        r.way(),
+        r.pictures(),
+        r.framesPerPicture(),
+        r.slow(),
+        r.evenIn(),
+        r.lands(),
+        moment,
+        r.photographed(),
+        r.where());
+  }
+
+  private static Where where(String section) {
+    return new Where("quay.yaml", section);
+  }
+
+  public Plan build() {
+    Film film =
+        new Film(
+            rate,
+            Timecode.parse(rate, "01:00:00:00"),
+            musicStarts,
+            musicFrom,
+            2,
+            pictureLead,
+            12,
+            tail,
+            1920,
+            1080,
+            Film.Paper.A4);
+    return new Plan(
+        Path.of("quay.yaml"),
+        "Lamplighters' Quay",
+        Path.of("quay.mid"),
+        film,
+        TempoRequest.DEFAULT,
+        motifs.stream().map(PlanBuilder::motif).toList(),
+        new Artwork(25.4, 24, 13.5, List.of(), 0, models),
+        Optional.empty(),
+        Optional.empty(),
+        openings,
+        performers,
+        panels,
+        Set.of(),
+        List.of());
+  }
+
+  private static MotifRequest motif(String name) {
+    MotifNote note = new MotifNote(BigFraction.ZERO, BigFraction.ONE, 72);
+    return new MotifRequest(
+        name,
+        List.of(new MotifRequest.Written(List.of(note))),
+        Accent.LAST,
+        Match.TONAL,
+        Set.of(),
+        where("motifs"));
+  }
+
+  /** The plan laid on its music. */
+  public TimingSheet time() {
+    Music built = music.build();
+    return TimingPlanner.plan(build(), built, music.occurrences(), locks);
+  }
+}
