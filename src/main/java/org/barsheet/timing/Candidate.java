@@ -45,6 +45,8 @@ record Candidate(
     INTO_PANEL,
     /** No place asked: where the panel before has had exactly the length asked. */
     LENGTH_ASKED,
+    /** No place asked: where the locked panel before ends. */
+    AFTER_LOCK,
     /** No place asked: on a mark. */
     FREE_ON_MARK,
     /** No place asked: on a bar line. */

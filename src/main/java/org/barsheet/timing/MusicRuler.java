@@ -28,7 +28,7 @@ public final class MusicRuler {
     this.music = music;
     this.clock = clock;
     List<Bar> all = music.bars().bars();
-    this.pickup = all.size() > 1 && all.get(0).isShort();
+    this.pickup = music.pickup() && all.size() > 1;
     this.bars = new TickScale(barTicks(all));
     this.felt = new TickScale(beatTicks(all));
     this.beats = beatsOf(all);
@@ -114,6 +114,14 @@ public final class MusicRuler {
   /** A moment in bars; the music's start for moments before it. */
   public BarBeat locate(Seconds time) {
     return music.bars().locate(music.tempo().tickAt(later(time, clock.musicStart())));
+  }
+
+  /** A frame as a moment: on the beat exactly, where a felt beat falls on that frame. */
+  public Seconds momentOf(long frame) {
+    return latestBeatAtOrBefore(frame)
+        .filter(beat -> beat.frame() == frame)
+        .map(Beat::at)
+        .orElseGet(() -> clock.scoreTime(frame));
   }
 
   /** A frame in bars: on the beat, where a felt beat falls on that frame. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
 import org.barsheet.plan.Panel;
 
 /**
@@ -64,7 +65,11 @@ final class PanelAligner {
     List<Stage> stages = stages();
     AlignerTable table = new AlignerTable(stages, input.filmFrames());
     if (table.best() >= Costs.IMPOSSIBLE) {
-      throw new InputException(input.places().problems());
+      throw new InputException(
+          Problem.ofFile(
+              input.panels().get(0).where().file(),
+              "the panels cannot all stand where the plan wants them",
+              "give some of them more room"));
     }
     Answer answer = Answer.of(stages, table.bestAnswer(), table.best(), input.filmFrames());
     Reasons reasons = new Reasons(input, answer);

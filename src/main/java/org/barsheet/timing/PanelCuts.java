@@ -93,16 +93,8 @@ final class PanelCuts {
     }
   }
 
-  /** A frame as a moment: on the beat exactly, where a felt beat falls on it. */
   private Cut at(long frame) {
-    Seconds exact =
-        input
-            .ruler()
-            .latestBeatAtOrBefore(frame)
-            .filter(beat -> beat.frame() == frame)
-            .map(Beat::at)
-            .orElseGet(() -> input.clock().scoreTime(frame));
-    return new Cut(exact, frame);
+    return new Cut(input.ruler().momentOf(frame), frame);
   }
 
   private Cut plainCut(Origin origin) {

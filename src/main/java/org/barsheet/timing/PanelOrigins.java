@@ -2,7 +2,9 @@ package org.barsheet.timing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
+import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Length.Unit;
@@ -102,14 +104,18 @@ final class PanelOrigins {
   }
 
   private List<Origin> free(List<Candidate> before) {
-    if (index == 0 && !landings.anyOnAccent()) {
+    if (index == 0) {
       return List.of(Origin.of(input.cues().free(input.clock().scoreTime(0)), Kind.FIRST, 0));
     }
     List<Origin> origins = new ArrayList<>();
     for (FreePlace place : input.freePlaces()) {
       origins.add(Origin.of(place.cue(), place.kind(), place.cost()));
     }
-    if (index > 0 && !landings.anyOnAccent()) {
+    Optional<FrameSpan> lockBefore = input.lockOf(input.panels().get(index - 1));
+    if (lockBefore.isPresent()) {
+      Seconds end = input.ruler().momentOf(lockBefore.get().endExclusive());
+      origins.add(Origin.of(input.cues().free(end), Kind.AFTER_LOCK, 0));
+    } else {
       origins.addAll(afterLengthAsked(before));
     }
     return origins;

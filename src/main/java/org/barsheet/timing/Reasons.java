@@ -36,6 +36,7 @@ final class Reasons {
       case RETURN -> "lands on " + withBar(place.cue()) + ", " + choice(p, place);
       case INTO_PANEL -> "asked: " + panel.cue();
       case LENGTH_ASKED -> "free, after the " + lengthBefore(p) + " asked for the panel before";
+      case AFTER_LOCK -> "free, where the locked panel before ends";
       case FREE_ON_MARK -> "free, on a mark (" + cue + ")";
       case FREE_ON_BAR -> "free, on a bar line";
       case FREE_ON_BEAT -> "free, on a beat (" + cue + "): no bar line suits as well";
