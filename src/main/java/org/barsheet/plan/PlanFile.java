@@ -29,6 +29,19 @@ final class PlanFile {
    * @throws InputException if there is no such file, it cannot be read, or it is larger
    */
   static byte[] bytes(Path file, int most) {
+    byte[] bytes = start(file, most + 1);
+    if (bytes.length > most) {
+      throw tooLarge(file, most);
+    }
+    return bytes;
+  }
+
+  /**
+   * The file's first bytes, fewer where it has fewer.
+   *
+   * @throws InputException if there is no such file or it cannot be read
+   */
+  static byte[] start(Path file, int count) {
     String name = file.toString();
     if (Files.isDirectory(file)) {
       throw problem(name, "this is a folder, not a plan", "name the plan's file");
@@ -37,15 +50,32 @@ final class PlanFile {
       throw problem(name, "there is no such file", "check the name and the folder");
     }
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(most + 1);
-      if (bytes.length > most) {
-        String limit = "the limit is " + most / 1_000_000 + " MB";
-        throw problem(name, "the file is too large for a plan; " + limit, "check the file");
-      }
-      return bytes;
+      return in.readNBytes(count);
     } catch (IOException unreadable) {
       throw problem(name, "the file cannot be read", "check that you may read it");
     }
+  }
+
+  /**
+   * Makes sure that a file is there and no larger than a limit.
+   *
+   * @throws InputException if it is not
+   */
+  static void check(Path file, int most) {
+    start(file, 0);
+    try {
+      if (Files.size(file) > most) {
+        throw tooLarge(file, most);
+      }
+    } catch (IOException unreadable) {
+      throw problem(file.toString(), "the file cannot be read", "check that you may read it");
+    }
+  }
+
+  private static InputException tooLarge(Path file, int most) {
+    String limit = "the limit is " + most / 1_000_000 + " MB";
+    String sentence = "the file is too large for a plan; " + limit;
+    return problem(file.toString(), sentence, "check the file");
   }
 
   private static InputException problem(String name, String sentence, String remedy) {

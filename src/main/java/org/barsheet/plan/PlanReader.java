@@ -14,7 +14,7 @@ public final class PlanReader {
   }
 
   /**
-   * Reads a plan written as YAML.
+   * Reads a plan written as YAML or as an {@code .xlsx} workbook, whatever its file is called.
    *
    * @param file the plan
    * @throws org.barsheet.input.InputException with everything that is wrong with it, each with its
@@ -27,7 +27,7 @@ public final class PlanReader {
   private Plan plan() {
     Entry.Keyed tree = PlanSource.read(reading);
     Plan plan = understood(new Section("", "the plan", tree, PlanKeys.ROOT, reading));
-    reading.problems().throwIfAny(tree);
+    reading.problems().throwIfAny();
     return plan;
   }
 

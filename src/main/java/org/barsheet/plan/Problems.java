@@ -18,6 +18,12 @@ final class Problems {
   private record Found(Where where, Problem problem) {}
 
   private final List<Found> found = new ArrayList<>();
+  private final Map<Where, Integer> order = new HashMap<>();
+
+  /** Takes note of a place as it is read, so that problems are told in the order of reading. */
+  void seen(Where where) {
+    order.putIfAbsent(where, order.size());
+  }
 
   void add(Where where, String sentence, String remedy) {
     add(where, Problem.at(where.file(), where.position(), sentence, remedy));
@@ -31,6 +37,11 @@ final class Problems {
         new Problem(where.file(), where.position(), sentence, wrong.remedy(), wrong.excerpt()));
   }
 
+  /** What is wrong with a file that the plan names in a place. */
+  void addAll(Where named, InputException wrong) {
+    wrong.problems().forEach(problem -> add(named, problem));
+  }
+
   private void add(Where where, Problem problem) {
     found.add(new Found(where, problem));
   }
@@ -42,15 +53,12 @@ final class Problems {
   /**
    * Ends the reading if anything is wrong.
    *
-   * @param plan gives the order in which problems are told
    * @throws InputException with all of them
    */
-  void throwIfAny(Entry plan) {
+  void throwIfAny() {
     if (found.isEmpty()) {
       return;
     }
-    Map<Where, Integer> order = new HashMap<>();
-    number(plan, order);
     List<Problem> told =
         found.stream()
             .sorted(Comparator.comparingInt(one -> order.getOrDefault(one.where(), 0)))
@@ -65,17 +73,5 @@ final class Problems {
     String sentence = (told.size() - MOST_TOLD) + " more problems are not shown";
     first.add(Problem.ofFile(told.get(0).file(), sentence, "mend these first"));
     return first;
-  }
-
-  private static void number(Entry entry, Map<Where, Integer> order) {
-    order.putIfAbsent(entry.where(), order.size());
-    if (entry instanceof Entry.Items items) {
-      items.items().forEach(item -> number(item, order));
-    } else if (entry instanceof Entry.Keyed keyed) {
-      for (Entry.Member member : keyed.members()) {
-        order.putIfAbsent(member.where(), order.size());
-        number(member.value(), order);
-      }
-    }
   }
 }

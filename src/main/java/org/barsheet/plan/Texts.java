@@ -17,7 +17,7 @@ final class Texts {
 
   /** Text for people: line ends become spaces. */
   static String plain(String text) {
-    String line = text.replaceAll("\\s+", " ").strip();
+    String line = text.replaceAll("[\\s\\h]+", " ").strip();
     for (int i = 0; i < line.length(); i++) {
       if (Character.isISOControl(line.charAt(i))) {
         String sentence = "a control character stands in the text";

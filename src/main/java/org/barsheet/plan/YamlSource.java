@@ -57,6 +57,8 @@ final class YamlSource {
    * @throws InputException if the text is no YAML, or beyond a limit
    */
   Entry.Keyed read(String text) {
+    Where whole = new Where(file, "");
+    reading.problems().seen(whole);
     lines = text.split("\n", -1);
     LoadSettings settings = LoadSettings.builder().setCodePointLimit(Integer.MAX_VALUE).build();
     try {
@@ -64,7 +66,7 @@ final class YamlSource {
       Entry root = document();
       reportUnusedAnchors();
       if (root instanceof Entry.Keyed keyed) {
-        return new Entry.Keyed(keyed.members(), new Where(file, ""));
+        return new Entry.Keyed(keyed.members(), whole);
       }
     } catch (YamlEngineException wrong) {
       throw new InputException(YamlFault.explain(file, lines, wrong));
@@ -109,9 +111,10 @@ final class YamlSource {
 
   private Where where(Event event) {
     Optional<Mark> mark = event.getStartMark();
-    return mark.isEmpty()
-        ? new Where(file, "")
-        : new Where(file, position(mark.get().getLine() + 1, mark.get().getColumn() + 1));
+    String position = mark.map(at -> position(at.getLine() + 1, at.getColumn() + 1)).orElse("");
+    Where where = new Where(file, position);
+    reading.problems().seen(where);
+    return where;
   }
 
   static String position(int line, int column) {
@@ -209,14 +212,16 @@ final class YamlSource {
   }
 
   private Entry items(Event start, int level) {
+    Where where = where(start);
     List<Entry> items = new ArrayList<>();
     for (Event event = next(); event.getEventId() != Event.ID.SequenceEnd; event = next()) {
       items.add(entry(event, level + 1));
     }
-    return new Entry.Items(items, where(start));
+    return new Entry.Items(items, where);
   }
 
   private Entry keyed(MappingStartEvent start, int level) {
+    Where where = where(start);
     List<Entry.Member> members = new ArrayList<>();
     Map<String, Where> seen = new HashMap<>();
     for (Event event = next(); event.getEventId() != Event.ID.MappingEnd; event = next()) {
@@ -239,7 +244,7 @@ final class YamlSource {
         members.add(new Entry.Member(name, keyWhere, value));
       }
     }
-    return new Entry.Keyed(members, where(start));
+    return new Entry.Keyed(members, where);
   }
 
   /** {@code {action: Fog, then light}}: a comma parts values between braces. */

@@ -1,0 +1,63 @@
+package org.barsheet.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Keyed values that grow as rows of a table are read. */
+final class EntryBuilder {
+
+  private final Where where;
+  private final Map<String, Where> keys = new LinkedHashMap<>();
+  private final Map<String, Entry> values = new LinkedHashMap<>();
+  private final Map<String, EntryBuilder> below = new LinkedHashMap<>();
+  private final Map<String, List<EntryBuilder>> lists = new LinkedHashMap<>();
+
+  EntryBuilder(Where where) {
+    this.where = where;
+  }
+
+  boolean has(String key) {
+    return keys.containsKey(key);
+  }
+
+  void put(String key, Where keyWhere, Entry value) {
+    keys.put(key, keyWhere);
+    values.put(key, value);
+  }
+
+  /** The keyed values below a key; begun where there are none yet. */
+  EntryBuilder at(String key, Where keyWhere) {
+    keys.putIfAbsent(key, keyWhere);
+    return below.computeIfAbsent(key, none -> new EntryBuilder(keyWhere));
+  }
+
+  /** A new item of the list below a key. */
+  EntryBuilder append(String key, Where itemWhere) {
+    keys.putIfAbsent(key, itemWhere);
+    EntryBuilder item = new EntryBuilder(itemWhere);
+    lists.computeIfAbsent(key, none -> new ArrayList<>()).add(item);
+    return item;
+  }
+
+  Entry.Keyed build() {
+    List<Entry.Member> members = new ArrayList<>();
+    keys.forEach((key, keyWhere) -> members.add(new Entry.Member(key, keyWhere, value(key))));
+    return new Entry.Keyed(members, where);
+  }
+
+  private Entry value(String key) {
+    Entry value = values.get(key);
+    if (value != null) {
+      return value;
+    }
+    EntryBuilder keyed = below.get(key);
+    if (keyed != null) {
+      return keyed.build();
+    }
+    List<EntryBuilder> items = lists.getOrDefault(key, List.of());
+    return new Entry.Items(
+        items.stream().map(item -> (Entry) item.build()).toList(), keys.getOrDefault(key, where));
+  }
+}
