@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.compress.archivers.zip.Zip64Mode;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -58,6 +59,8 @@ final class BookWriter {
   byte[] bytes() {
     try (SXSSFWorkbook book = new SXSSFWorkbook(null, WINDOW, false, true);
         ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+      // Sizes of 64 bits that no plan needs keep some programs from reading the archive in passing.
+      book.setZip64Mode(Zip64Mode.AsNeeded);
       undated(book);
       BookStyles styles = new BookStyles(book);
       Choices choices = new Choices(parts);

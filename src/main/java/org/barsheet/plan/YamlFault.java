@@ -53,6 +53,7 @@ final class YamlFault {
             this::apostrophe,
             this::textBehindQuote,
             this::openBracket,
+            this::strayBracket,
             this::colon,
             this::firstCharacter,
             this::indentation);
@@ -144,6 +145,21 @@ final class YamlFault {
           atContext("the " + bracket + " that opens here is never closed", "close it"));
     }
     return Optional.empty();
+  }
+
+  private Optional<Problem> strayBracket() {
+    if (problem.contains("stream end")) {
+      return Optional.of(
+          here("the file ends before a { or [ is closed", "check that nothing is missing here"));
+    }
+    String got = problem.substring(problem.length() - 1);
+    boolean bracket = problem.contains("expected ',' or") && "[]{}".contains(got);
+    return bracket
+        ? Optional.of(
+            here(
+                "a " + got + " stands where it closes or opens nothing",
+                "quote the text if the " + got + " belongs to it"))
+        : Optional.empty();
   }
 
   private Optional<Problem> colon() {
