@@ -37,8 +37,8 @@ final class LandingPlaces {
       if (!into.panel().equals(panel.name()) && !into.panel().equals(panelBefore)) {
         places.refuse(
             reveal.where(),
-            "'" + into + "' is too far away for a reveal of panel " + panel.name(),
-            "measure from panel " + panel.name() + " itself or from the one before, or name a bar");
+            "a reveal of panel " + panel.name() + " cannot be measured into panel " + into.panel(),
+            "count into panel " + panel.name() + " itself or into the one before, or name a bar");
       }
       return Optional.empty();
     }

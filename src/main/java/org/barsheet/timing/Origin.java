@@ -19,6 +19,16 @@ record Origin(Cue cue, Candidate.Kind kind, long cost, long afterCut, Optional<S
     return new Origin(cue, kind, cost, Candidate.ANY, Optional.empty());
   }
 
+  /** The origin that a candidate came from. */
+  static Origin again(Candidate place, MusicRuler ruler) {
+    Optional<Seconds> before =
+        place.afterCut() == Candidate.ANY
+            ? Optional.empty()
+            : Optional.of(ruler.momentOf(place.afterCut()));
+    long cost = place.isLate() ? place.cost() - Costs.LATE_CUT : place.cost();
+    return new Origin(place.cue(), place.kind(), cost, place.afterCut(), before);
+  }
+
   /** The same, to be taken only after a given start of the panel before. */
   Origin after(Candidate before) {
     return new Origin(cue, kind, cost, before.cut(), Optional.of(before.cutAt()));

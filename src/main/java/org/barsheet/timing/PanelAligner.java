@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
 
 /**
@@ -19,6 +21,7 @@ final class PanelAligner {
 
   private final AlignerInput input;
   private final List<PanelCuts> panels;
+  private final LengthTable lengths;
 
   /**
    * Resolves every place the panels name.
@@ -27,19 +30,26 @@ final class PanelAligner {
    */
   PanelAligner(AlignerInput input) {
     this.input = input;
-    this.panels =
-        IntStream.range(0, input.panels().size()).mapToObj(p -> new PanelCuts(input, p)).toList();
+    this.lengths = new LengthTable(input.ruler(), input.filmFrames());
+    this.panels = IntStream.range(0, input.panels().size()).mapToObj(this::cutsOf).toList();
     refuseSharedCues();
+    refuseLengthsPastTheFilm();
     if (!input.places().problems().isEmpty()) {
       throw new InputException(input.places().problems());
     }
+  }
+
+  private PanelCuts cutsOf(int p) {
+    Panel panel = input.panels().get(p);
+    return new PanelCuts(input, p, panel, input.lockOf(panel));
   }
 
   private void refuseSharedCues() {
     Map<String, Panel> holders = new LinkedHashMap<>();
     for (int p = 0; p < panels.size(); p++) {
       Panel panel = input.panels().get(p);
-      for (Cue cue : panels.get(p).asked()) {
+      if (panels.get(p).asked().isPresent()) {
+        Cue cue = panels.get(p).asked().get();
         Panel holder = holders.putIfAbsent(cue.id(), panel);
         if (holder != null) {
           input
@@ -60,16 +70,43 @@ final class PanelAligner {
     }
   }
 
-  /** The cheapest answer. */
+  private void refuseLengthsPastTheFilm() {
+    Seconds start = input.clock().scoreTime(0);
+    for (Panel panel : input.panels()) {
+      if (panel.length().isPresent()) {
+        Length length = panel.length().get();
+        long end = input.ruler().frameAfter(start, length.unit(), length.least());
+        if (end > input.filmFrames()) {
+          String film = Words.count(input.filmFrames(), "frame");
+          input
+              .places()
+              .refuse(
+                  panel.where(),
+                  "panel " + panel.name() + " asks for " + length + ", longer than the whole film",
+                  "the film has " + film + ", to " + lastBar() + "; ask for less");
+        }
+      }
+    }
+  }
+
+  private String lastBar() {
+    return input.ruler().locateFrame(input.filmFrames() - 1).toString().replaceAll(" beat.*", "");
+  }
+
+  /**
+   * The cheapest answer.
+   *
+   * @throws InputException with every conflict, if the panels cannot stand together
+   */
   Alignment align() {
-    List<Stage> stages = stages();
+    List<Stage> stages = stages(List.of());
     AlignerTable table = new AlignerTable(stages, input.filmFrames());
     if (table.best() >= Costs.IMPOSSIBLE) {
-      throw new InputException(
-          Problem.ofFile(
-              input.panels().get(0).where().file(),
-              "the panels cannot all stand where the plan wants them",
-              "give some of them more room"));
+      stages = stages(wayOffTheBeat());
+      table = new AlignerTable(stages, input.filmFrames());
+    }
+    if (table.best() >= Costs.IMPOSSIBLE) {
+      throw new InputException(tooFewCues());
     }
     Answer answer = Answer.of(stages, table.bestAnswer(), table.best(), input.filmFrames());
     Reasons reasons = new Reasons(input, answer);
@@ -79,13 +116,41 @@ final class PanelAligner {
         Collections.nCopies(stages.size(), Optional.empty()));
   }
 
-  private List<Stage> stages() {
-    LengthTable lengths = new LengthTable(input.ruler(), input.filmFrames());
+  /** Frames would do, but two panels would have to share a cue. */
+  private Problem tooFewCues() {
+    return Problem.ofFile(
+        input.panels().get(0).where().file(),
+        "more panels ask for returns of a motif than it has where they stand",
+        "give some of those panels another place, or none");
+  }
+
+  /**
+   * A way to keep all hard rules that needs frames off the beat.
+   *
+   * @throws InputException if there is none
+   */
+  private List<Candidate> wayOffTheBeat() {
+    Conflicts conflicts = new Conflicts(input, lengths);
+    Reach reach = conflicts.reach(conflicts.wishes());
+    if (reach.isPossible()) {
+      return reach.onePath();
+    }
+    ConflictWords words = new ConflictWords(input, conflicts);
+    throw new InputException(conflicts.all().stream().map(words::problem).toList());
+  }
+
+  /**
+   * The places of every panel.
+   *
+   * @param besides one further place for each panel, or none at all
+   */
+  private List<Stage> stages(List<Candidate> besides) {
     List<Stage> stages = new ArrayList<>();
     List<Candidate> before = List.of();
     for (int p = 0; p < panels.size(); p++) {
       Panel panel = input.panels().get(p);
       before = panels.get(p).after(before);
+      before = besides.isEmpty() ? before : PanelCuts.inFilm(before, besides.get(p));
       stages.add(new Stage(panel, before, input.lockOf(panel), lengths, input.meanLength()));
     }
     return stages;

@@ -11,9 +11,7 @@ import org.barsheet.plan.Panel;
 import org.barsheet.plan.Panel.AtPlace;
 import org.barsheet.plan.Panel.AutoCut;
 import org.barsheet.plan.Panel.Before;
-import org.barsheet.plan.Panel.OnCue;
 import org.barsheet.plan.Place.Anywhere;
-import org.barsheet.plan.Place.IntoPanel;
 
 /** Where one panel's shot can begin, for each moment it could sit on. */
 final class PanelCuts {
@@ -21,48 +19,45 @@ final class PanelCuts {
   private static final Comparator<Candidate> IN_FILM =
       Comparator.comparingLong(Candidate::cut)
           .thenComparingLong(Candidate::cost)
-          .thenComparing(candidate -> candidate.cue().at());
-
-  /** A moment a shot can begin. */
-  private record Cut(Seconds at, long frame) {}
+          .thenComparing(candidate -> candidate.cue().at())
+          .thenComparing(candidate -> candidate.cue().id());
 
   private final AlignerInput input;
   private final int index;
   private final Panel panel;
-  private final LandingPlaces landings;
-  private final PanelOrigins origins;
   private final Optional<FrameSpan> lock;
-  private final List<Cue> cutPlaces;
+  private final LandingPlaces landings;
+  private final Optional<Cue> cutPlace;
+  private final PanelOrigins origins;
 
-  /** Resolves what the panel names; what cannot be found is noted as a problem. */
-  PanelCuts(AlignerInput input, int index) {
+  /**
+   * Resolves what the panel names; what cannot be found is noted as a problem.
+   *
+   * @param panel the panel at that index, or one to try in its stead
+   * @param lock frames its shot must keep
+   */
+  PanelCuts(AlignerInput input, int index, Panel panel, Optional<FrameSpan> lock) {
     this.input = input;
     this.index = index;
-    this.panel = input.panels().get(index);
+    this.panel = panel;
+    this.lock = lock;
     String before = index == 0 ? "" : input.panels().get(index - 1).name();
     this.landings = new LandingPlaces(panel, before, input);
-    this.origins = new PanelOrigins(input, index, landings);
-    this.lock = input.lockOf(panel);
-    this.cutPlaces = cutPlaces(before);
-  }
-
-  private List<Cue> cutPlaces(String before) {
-    if (!(panel.cut() instanceof AtPlace at)
-        || (at.place() instanceof IntoPanel into && into.panel().equals(before))) {
-      return List.of();
-    }
-    List<Cue> found = input.places().resolve(at.place(), panel.where());
-    if (found.size() > 1) {
-      String sentence =
-          "the cut of panel " + panel.name() + " can be at any of " + found.size() + " returns";
-      input.places().refuse(panel.where(), sentence, "say which one, or name a bar");
-    }
-    return found;
+    this.cutPlace =
+        panel.cut() instanceof AtPlace at
+            ? input.places().resolve(at.place(), panel.where()).stream().findFirst()
+            : Optional.empty();
+    this.origins = new PanelOrigins(input, index, panel, landings, cutPlace);
   }
 
   /** The cue asked for, where the plan leaves no choice. */
-  List<Cue> asked() {
+  Optional<Cue> asked() {
     return origins.asked();
+  }
+
+  /** Whether its places depend on where the panel before begins. */
+  boolean hangsOnPanelBefore() {
+    return origins.hangsOnPanelBefore();
   }
 
   /**
@@ -79,44 +74,47 @@ final class PanelCuts {
     return List.copyOf(found);
   }
 
+  /** Places with one more, in order, unless it is there already. */
+  static List<Candidate> inFilm(List<Candidate> places, Candidate besides) {
+    if (places.stream().anyMatch(place -> isSame(place, besides))) {
+      return places;
+    }
+    List<Candidate> all = new ArrayList<>(places);
+    all.add(besides);
+    all.sort(IN_FILM);
+    return List.copyOf(all);
+  }
+
+  private static boolean isSame(Candidate one, Candidate other) {
+    return one.cut() == other.cut()
+        && one.afterCut() == other.afterCut()
+        && one.cue().id().equals(other.cue().id());
+  }
+
   private void addCandidates(Origin origin, List<Candidate> found) {
     if (index == 0) {
-      found.add(candidate(origin, at(0), 0, 0));
+      found.add(candidate(origin, 0));
     } else if (lock.isPresent()) {
-      Cut held = at(lock.get().start());
-      found.add(candidate(origin, held, held.frame, 0));
+      found.add(candidate(origin, lock.get().start()));
     } else if (panel.cut() instanceof AutoCut && !panel.reveals().isEmpty()) {
       addAutoCuts(origin, found);
     } else {
-      Cut cut = plainCut(origin);
-      found.add(candidate(origin, cut, cut.frame, 0));
+      Seconds moment = plainCut(origin.cue());
+      long frame = moment.equals(origin.cue().at()) ? origin.cue().frame() : frameOf(moment);
+      found.add(candidate(origin, moment, frame, frame, 0));
     }
   }
 
-  private Cut at(long frame) {
-    return new Cut(input.ruler().momentOf(frame), frame);
+  private long frameOf(Seconds moment) {
+    return input.clock().frameAt(moment);
   }
 
-  private Cut plainCut(Origin origin) {
-    Seconds moment = origin.cue().at();
-    if (panel.cut() instanceof OnCue || panel.cut() instanceof AutoCut) {
-      return new Cut(moment, origin.cue().frame());
-    }
+  private Seconds plainCut(Cue cue) {
     if (panel.cut() instanceof Before before) {
       Length length = before.before();
-      moment = input.ruler().advance(moment, length.unit(), length.most().negate());
-    } else if (panel.cut() instanceof AtPlace at) {
-      moment = placeOfCut(at, origin);
+      return input.ruler().advance(cue.at(), length.unit(), length.most().negate());
     }
-    return new Cut(moment, input.clock().frameAt(moment));
-  }
-
-  private Seconds placeOfCut(AtPlace at, Origin origin) {
-    if (at.place() instanceof IntoPanel into && origin.cutBefore().isPresent()) {
-      Length offset = into.offset();
-      return input.ruler().advance(origin.cutBefore().get(), offset.unit(), offset.most());
-    }
-    return cutPlaces.isEmpty() ? origin.cue().at() : cutPlaces.get(0).at();
+    return cutPlace.map(Cue::at).orElse(cue.at());
   }
 
   /**
@@ -126,53 +124,82 @@ final class PanelCuts {
   private void addAutoCuts(Origin origin, List<Candidate> found) {
     List<RevealRoom> rooms = landings.roomsBeforeCut(origin.cue(), origin.cutBefore());
     long needed = rooms.stream().mapToLong(this::neededCut).min().orElse(origin.cue().frame());
-    if (!landings.anyOnAccent()) {
-      needed = Math.min(needed, origin.cue().frame());
-    }
-    long latest = rooms.stream().mapToLong(RevealRoom::latestCut).min().orElse(needed);
-    Cut wanted = beatAtOrBefore(needed);
-    boolean free = panel.cue() instanceof Anywhere && !landings.anyOnAccent();
-    if (free && wanted.frame != origin.cue().frame()) {
+    if (panel.cue() instanceof Anywhere) {
+      // Its reveals land on places of their own: it begins where it sits, in time for them.
+      if (origin.cue().frame() <= latestCut(rooms, needed)) {
+        found.add(candidate(origin, origin.cue().frame()));
+      }
       return;
     }
-    found.add(candidate(origin, wanted, wanted.frame, 0));
-    for (Beat beat : input.ruler().beatsBetween(wanted.frame + 1, free ? wanted.frame : latest)) {
-      Cut late = new Cut(beat.at(), beat.frame());
-      found.add(candidate(origin, late, wanted.frame, Costs.LATE_CUT));
+    needed = landings.anyOnAccent() ? needed : Math.min(needed, origin.cue().frame());
+    Candidate wanted = candidate(origin, beatAtOrBefore(needed));
+    found.add(wanted);
+    for (Beat beat : input.ruler().beatsBetween(wanted.cut() + 1, latestCut(rooms, needed))) {
+      found.add(late(origin, wanted.cut(), beat.frame()));
     }
+  }
+
+  private static long latestCut(List<RevealRoom> rooms, long otherwise) {
+    return rooms.stream().mapToLong(RevealRoom::latestCut).min().orElse(otherwise);
   }
 
   private long neededCut(RevealRoom room) {
-    long sounding = room.accentFrame() - room.landsFrame();
-    return room.firstFrame(room.ways().get(0)) + sounding - input.film().closedHold();
+    long lead = room.accentFrame() - room.landsFrame();
+    return room.firstFrame(room.ways().get(0)) + lead - input.film().closedHold();
   }
 
-  private Cut beatAtOrBefore(long frame) {
-    return input
-        .ruler()
-        .latestBeatAtOrBefore(frame)
-        .map(beat -> new Cut(beat.at(), beat.frame()))
-        .orElseGet(() -> at(Math.max(0, frame)));
+  private long beatAtOrBefore(long frame) {
+    return input.ruler().latestBeatAtOrBefore(frame).map(Beat::frame).orElse(Math.max(0, frame));
   }
 
-  private Candidate candidate(Origin origin, Cut cut, long wantedCut, long cost) {
-    List<RevealRoom> rooms = landings.rooms(origin.cue(), cut.at, origin.cutBefore());
-    long anchor = landings.anyOnAccent() ? cut.frame : origin.cue().frame();
-    Candidate.Kind kind =
-        lock.isPresent() ? Candidate.Kind.LOCKED : index == 0 ? firstKind(origin) : origin.kind();
+  /**
+   * Every frame an automatic cut may give way to, later than a place it wants.
+   *
+   * @param withReveals whether the reveals have to be shown; else the cue's first frame is the
+   *     limit
+   */
+  List<Candidate> laterThan(Candidate wanted, boolean withReveals) {
+    boolean gives = panel.cut() instanceof AutoCut && lock.isEmpty() && index > 0;
+    if (!gives || panel.reveals().isEmpty() || panel.cue() instanceof Anywhere) {
+      return List.of();
+    }
+    Origin origin = Origin.again(wanted, input.ruler());
+    long last = latestCut(landings.roomsBeforeCut(wanted.cue(), origin.cutBefore()), wanted.cut());
+    last = withReveals ? last : Math.max(last, wanted.cue().frame());
+    List<Candidate> later = new ArrayList<>();
+    for (long cut = wanted.cut() + 1; cut <= last; cut++) {
+      later.add(late(origin, wanted.cut(), cut));
+    }
+    return later;
+  }
+
+  private Candidate late(Origin origin, long wantedCut, long cut) {
+    return candidate(origin, input.ruler().momentOf(cut), cut, wantedCut, Costs.LATE_CUT);
+  }
+
+  /** A panel that names no cue, put on any frame. */
+  Candidate freeAt(long frame) {
+    Cue cue = input.cues().free(input.ruler().momentOf(frame));
+    Origin origin = Origin.of(cue, Candidate.Kind.FREE_OFF_BEAT, Costs.FREE_OFF_BEAT);
+    return candidate(origin, frame);
+  }
+
+  private Candidate candidate(Origin origin, long cut) {
+    Seconds moment = cut == origin.cue().frame() ? origin.cue().at() : input.ruler().momentOf(cut);
+    return candidate(origin, moment, cut, cut, 0);
+  }
+
+  private Candidate candidate(
+      Origin origin, Seconds cutAt, long cut, long wantedCut, long lateCost) {
     return new Candidate(
         origin.cue(),
-        cut.at,
-        cut.frame,
-        anchor,
-        rooms,
-        origin.cost() + cost,
+        cutAt,
+        cut,
+        landings.anyOnAccent() ? cut : origin.cue().frame(),
+        landings.rooms(origin.cue(), cutAt, origin.cutBefore()),
+        origin.cost() + lateCost,
         origin.afterCut(),
-        kind,
+        lock.isPresent() ? Candidate.Kind.LOCKED : origin.kind(),
         wantedCut);
-  }
-
-  private static Candidate.Kind firstKind(Origin origin) {
-    return origin.kind().isFree() ? Candidate.Kind.FIRST : origin.kind();
   }
 }

@@ -9,7 +9,6 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Length.Unit;
 import org.barsheet.plan.Panel;
-import org.barsheet.plan.Panel.AtPlace;
 import org.barsheet.plan.Place.Anywhere;
 import org.barsheet.plan.Place.IntoPanel;
 import org.barsheet.plan.Place.OfMotif;
@@ -27,21 +26,30 @@ final class PanelOrigins {
   private final LandingPlaces landings;
   private final List<Cue> asked;
 
-  /** Resolves the panel's cue; what cannot be found is noted as a problem. */
-  PanelOrigins(AlignerInput input, int index, LandingPlaces landings) {
+  /**
+   * Resolves the panel's cue; what cannot be found is noted as a problem.
+   *
+   * @param cutPlace where its shot begins, if the plan says so: a panel without a cue sits there
+   */
+  PanelOrigins(
+      AlignerInput input, int index, Panel panel, LandingPlaces landings, Optional<Cue> cutPlace) {
     this.input = input;
     this.index = index;
-    this.panel = input.panels().get(index);
+    this.panel = panel;
     this.landings = landings;
     boolean placed = !(panel.cue() instanceof Anywhere || panel.cue() instanceof IntoPanel);
-    this.asked = placed ? input.places().resolve(panel.cue(), panel.where()) : List.of();
+    this.asked =
+        placed
+            ? input.places().resolve(panel.cue(), panel.where())
+            : cutPlace.filter(place -> panel.cue() instanceof Anywhere).stream().toList();
+    checkInto();
+  }
+
+  private void checkInto() {
     if (panel.cue() instanceof IntoPanel into && (index == 0 || !into.panel().equals(before()))) {
-      input
-          .places()
-          .refuse(
-              panel.where(),
-              "'" + into + "' can be the cue only of the panel that follows panel " + into.panel(),
-              "move panel " + panel.name() + " there, or name a bar");
+      String sentence = "panel " + into.panel() + " is not the panel just before";
+      String remedy = "count into the panel before, or sit it on a place in the music";
+      input.places().refuse(panel.where(), sentence, remedy);
     }
   }
 
@@ -50,8 +58,8 @@ final class PanelOrigins {
   }
 
   /** The cue asked for, where the plan leaves no choice. */
-  List<Cue> asked() {
-    return isChoice() ? List.of() : asked;
+  Optional<Cue> asked() {
+    return isChoice() ? Optional.empty() : asked.stream().findFirst();
   }
 
   private boolean isChoice() {
@@ -60,23 +68,23 @@ final class PanelOrigins {
         && motif.nearBar().isEmpty();
   }
 
+  /** Whether its places depend on where the panel before begins. */
+  boolean hangsOnPanelBefore() {
+    return panel.cue() instanceof IntoPanel || (index > 0 && landings.anyInto(before()));
+  }
+
   /** Every moment, given the places of the panel before (none for the first panel). */
   List<Origin> after(List<Candidate> before) {
     if (panel.cue() instanceof IntoPanel into) {
       return distinctCuts(before).stream().map(b -> into(b, into.offset())).toList();
     }
-    List<Origin> origins = panel.cue() instanceof Anywhere ? free(before) : placed();
+    boolean free = panel.cue() instanceof Anywhere && asked.isEmpty();
+    List<Origin> origins = free ? free(before) : placed();
     if (!hangsOnPanelBefore()) {
       return origins;
     }
     List<Candidate> cuts = distinctCuts(before);
     return origins.stream().flatMap(o -> cuts.stream().map(o::after)).toList();
-  }
-
-  private boolean hangsOnPanelBefore() {
-    return index > 0
-        && (landings.anyInto(before())
-            || (panel.cut() instanceof AtPlace at && at.place() instanceof IntoPanel));
   }
 
   private Origin into(Candidate before, Length offset) {
