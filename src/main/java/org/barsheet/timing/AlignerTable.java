@@ -31,47 +31,82 @@ final class AlignerTable {
   private long[] backward(int p) {
     Stage stage = stages.get(p);
     long[] best = new long[stage.size()];
+    Minima after = p + 1 == stages.size() ? new Minima(new long[0]) : new Minima(toEnd[p + 1]);
     for (int i = 0; i < best.length; i++) {
-      long rest = p + 1 == stages.size() ? stage.shotCost(i, filmFrames) : cheapestNext(p, i);
+      long rest =
+          p + 1 == stages.size() ? stage.shotCost(i, filmFrames) : cheapestNext(p, i, after);
       best[i] = sum(rest, stage.choiceCost(i));
     }
     return best;
   }
 
-  private long cheapestNext(int p, int i) {
+  /**
+   * The cheapest way on from a place. It looks outwards from the end the shot would like best, and
+   * on each side stops where length alone, with the cheapest rest beyond, is dearer than the best
+   * found: so nothing cheaper is passed over.
+   */
+  private long cheapestNext(int p, int i, Minima rest) {
+    Stage here = stages.get(p);
     Stage next = stages.get(p + 1);
+    int first = next.firstFrom(here.earliestEnd(i));
+    int last = next.firstFrom(Math.min(here.latestEnd(i), filmFrames) + 1) - 1;
+    int middle = Math.max(first, Math.min(last, next.firstFrom(here.wantedEnd(i))));
     long best = Costs.IMPOSSIBLE;
-    long last = stages.get(p).latestEnd(i);
-    for (int j = firstFrom(next, stages.get(p).earliestEnd(i));
-        j < next.size() && next.cut(j) <= last;
-        j++) {
-      if (toEnd[p + 1][j] < best) {
-        best = Math.min(best, sum(step(p, i, j), toEnd[p + 1][j]));
+    for (int j = middle; j <= last; j++) {
+      boolean past = next.cut(j) > here.wantedEnd(i);
+      if (past && here.lengthCost(i, next.cut(j)) + rest.from(j) >= best) {
+        break;
       }
+      best = better(best, toEnd[p + 1][j], p, i, j);
+    }
+    for (int j = middle - 1; j >= first; j--) {
+      if (here.lengthCost(i, next.cut(j)) + rest.upTo(j) >= best) {
+        break;
+      }
+      best = better(best, toEnd[p + 1][j], p, i, j);
     }
     return best;
   }
 
+  private long better(long best, long rest, int p, int i, int j) {
+    return rest < best ? Math.min(best, sum(rest, step(p, i, j))) : best;
+  }
+
   private long[] forward(int p) {
     long[] best = new long[stages.get(p).size()];
-    Arrays.fill(best, p == 0 ? 0 : Costs.IMPOSSIBLE);
     if (p == 0) {
       return best;
     }
     Stage before = stages.get(p - 1);
-    Stage stage = stages.get(p);
-    for (int i = 0; i < before.size(); i++) {
-      long sofar = sum(fromStart[p - 1][i], before.choiceCost(i));
-      if (sofar >= Costs.IMPOSSIBLE) {
-        continue;
+    long[] sofar = new long[before.size()];
+    for (int i = 0; i < sofar.length; i++) {
+      sofar[i] = sum(fromStart[p - 1][i], before.choiceCost(i));
+    }
+    Minima minima = new Minima(sofar);
+    for (int j = 0; j < best.length; j++) {
+      best[j] = cheapestBefore(p, j, sofar, minima);
+    }
+    return best;
+  }
+
+  /** The cheapest way to a place, looking outwards as {@link #cheapestNext} does. */
+  private long cheapestBefore(int p, int j, long[] sofar, Minima minima) {
+    Stage before = stages.get(p - 1);
+    long cut = stages.get(p).cut(j);
+    int last = before.firstFrom(cut) - 1;
+    int middle = Math.min(last + 1, before.firstFrom(cut - before.wantedFrames()));
+    long best = Costs.IMPOSSIBLE;
+    for (int i = middle; i <= last; i++) {
+      if (before.leastLengthCost(cut - before.cut(i)) + minima.from(i) >= best) {
+        break;
       }
-      for (int j = firstFrom(stage, before.earliestEnd(i));
-          j < stage.size() && stage.cut(j) <= before.latestEnd(i);
-          j++) {
-        if (sofar < best[j]) {
-          best[j] = Math.min(best[j], sum(sofar, step(p - 1, i, j)));
-        }
+      best = better(best, sofar[i], p - 1, i, j);
+    }
+    for (int i = middle - 1; i >= 0; i--) {
+      if (before.leastLengthCost(cut - before.cut(i)) + minima.upTo(i) >= best) {
+        break;
       }
+      best = better(best, sofar[i], p - 1, i, j);
     }
     return best;
   }
@@ -88,20 +123,6 @@ final class AlignerTable {
 
   private static boolean isSameCue(Candidate one, Candidate other) {
     return one.cue().frame() == other.cue().frame() && one.cue().id().equals(other.cue().id());
-  }
-
-  private static int firstFrom(Stage stage, long frame) {
-    int low = 0;
-    int high = stage.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (stage.cut(middle) < frame) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
   }
 
   private static long sum(long one, long other) {
@@ -125,32 +146,42 @@ final class AlignerTable {
 
   /** Of the best whole answers the one whose cuts are earliest, first panel first. */
   int[] bestAnswer() {
+    int first = 0;
+    while (toEnd[0][first] != best()) {
+      first++;
+    }
+    return answerThrough(0, first);
+  }
+
+  /** The best whole answer in which a panel takes a place, its other cuts as early as can be. */
+  int[] answerThrough(int p, int i) {
     int[] answer = new int[stages.size()];
-    long rest = best();
-    for (int p = 0; p < answer.length; p++) {
-      int i = p == 0 ? indexOf(toEnd[0], rest) : nextOnBest(p - 1, answer[p - 1], rest);
-      answer[p] = i;
-      if (p + 1 < answer.length) {
-        rest = toEnd[p][i] - stages.get(p).choiceCost(i);
-      }
+    answer[p] = i;
+    for (int q = p; q > 0; q--) {
+      answer[q - 1] = beforeOnBest(q, answer[q]);
+    }
+    for (int q = p; q + 1 < answer.length; q++) {
+      answer[q + 1] = nextOnBest(q, answer[q]);
     }
     return answer;
   }
 
-  private int nextOnBest(int p, int i, long rest) {
-    Stage next = stages.get(p + 1);
-    int j = firstFrom(next, stages.get(p).earliestEnd(i));
-    while (sum(step(p, i, j), toEnd[p + 1][j]) != rest) {
-      j++;
-    }
-    return j;
-  }
-
-  private static int indexOf(long[] costs, long wanted) {
+  private int beforeOnBest(int q, int j) {
+    Stage before = stages.get(q - 1);
     int i = 0;
-    while (costs[i] != wanted) {
+    while (sum(sum(fromStart[q - 1][i], before.choiceCost(i)), step(q - 1, i, j))
+        != fromStart[q][j]) {
       i++;
     }
     return i;
+  }
+
+  private int nextOnBest(int q, int i) {
+    long rest = toEnd[q][i] - stages.get(q).choiceCost(i);
+    int j = stages.get(q + 1).firstFrom(stages.get(q).earliestEnd(i));
+    while (sum(step(q, i, j), toEnd[q + 1][j]) != rest) {
+      j++;
+    }
+    return j;
   }
 }

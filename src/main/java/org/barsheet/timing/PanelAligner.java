@@ -1,11 +1,9 @@
 package org.barsheet.timing;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
@@ -99,7 +97,7 @@ final class PanelAligner {
    * @throws InputException with every conflict, if the panels cannot stand together
    */
   Alignment align() {
-    List<Stage> stages = stages(List.of());
+    List<Stage> stages = stages();
     AlignerTable table = new AlignerTable(stages, input.filmFrames());
     if (table.best() >= Costs.IMPOSSIBLE) {
       stages = stages(wayOffTheBeat());
@@ -108,12 +106,18 @@ final class PanelAligner {
     if (table.best() >= Costs.IMPOSSIBLE) {
       throw new InputException(tooFewCues());
     }
-    Answer answer = Answer.of(stages, table.bestAnswer(), table.best(), input.filmFrames());
+    int[] best = table.bestAnswer();
+    Answer answer = Answer.of(stages, best, table.best(), input.filmFrames());
     Reasons reasons = new Reasons(input, answer);
     return new Alignment(
         answer,
         IntStream.range(0, stages.size()).mapToObj(reasons::of).toList(),
-        Collections.nCopies(stages.size(), Optional.empty()));
+        new Rivals(input, stages, table, best).all());
+  }
+
+  /** Every panel with the places it can take. */
+  List<Stage> stages() {
+    return stages(List.of());
   }
 
   /** Frames would do, but two panels would have to share a cue. */

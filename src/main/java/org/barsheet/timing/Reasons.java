@@ -44,6 +44,14 @@ final class Reasons {
     };
   }
 
+  /** A candidate place in a few words. */
+  static String placeName(Candidate place, AlignerInput input) {
+    String cut = input.ruler().locateFrame(place.cut()).toString();
+    String cue = withBar(place.cue());
+    boolean onCue = place.cut() == place.cue().frame();
+    return onCue ? cue : cue + " with the cut at " + cut;
+  }
+
   private String lengthBefore(int p) {
     return input.panels().get(p - 1).length().map(Length::toString).orElse("length");
   }

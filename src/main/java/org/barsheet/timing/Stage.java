@@ -1,5 +1,6 @@
 package org.barsheet.timing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.clock.FrameSpan;
@@ -22,6 +23,8 @@ final class Stage {
   private final long[] roomyEnds;
   private final long[] roomyCosts;
   private final double[] wantedLogarithms;
+  private final double leastWanted;
+  private final double mostWanted;
 
   Stage(
       Panel panel,
@@ -49,12 +52,23 @@ final class Stage {
       setLimits(i, candidate, lock);
       setRooms(i, candidate);
     }
+    this.leastWanted = Arrays.stream(wantedLogarithms).min().orElse(0);
+    this.mostWanted = Arrays.stream(wantedLogarithms).max().orElse(0);
   }
 
   private double wantedLogarithm(Candidate candidate) {
+    return lengths.logarithm(Math.max(1, askedFrames(candidate)));
+  }
+
+  private long askedFrames(Candidate candidate) {
     Length asked = panel.length().orElseThrow();
     long end = lengths.frameAfter(candidate.cutAt(), asked.unit(), asked.most());
-    return lengths.logarithm(Math.max(1, end - candidate.cut()));
+    return end - candidate.cut();
+  }
+
+  /** The frames asked for a shot that begins there, where the plan asks for a length. */
+  long askedFrames(int i) {
+    return askedFrames(candidates.get(i));
   }
 
   private void setLimits(int i, Candidate candidate, Optional<FrameSpan> lock) {
@@ -128,6 +142,38 @@ final class Stage {
   /** The latest frame a shot that begins there may end before; less than the earliest if none. */
   long latestEnd(int i) {
     return latestEnds[i];
+  }
+
+  /** The first place whose cut is at or after a frame. */
+  int firstFrom(long frame) {
+    int low = 0;
+    int high = cuts.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (cuts[middle] < frame) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  /** The end that a shot from a place would like best. */
+  long wantedEnd(int i) {
+    return cuts[i] + (long) StrictMath.exp(wantedLogarithms[i]);
+  }
+
+  /** What a shot of so many frames costs at least for its length, wherever it begins. */
+  long leastLengthCost(long frames) {
+    double log = lengths.logarithm(frames);
+    double away = Math.max(0, Math.max(log - mostWanted, leastWanted - log));
+    return (long) (weight * away * away * Costs.ONE);
+  }
+
+  /** The length that shots of this panel like best on the whole, in frames. */
+  long wantedFrames() {
+    return (long) StrictMath.exp((leastWanted + mostWanted) / 2);
   }
 
   /** Cost of a shot, length and squeezed reveals, or {@link Costs#IMPOSSIBLE}. */

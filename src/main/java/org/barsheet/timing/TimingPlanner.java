@@ -24,7 +24,7 @@ public final class TimingPlanner {
   private final Cues cues;
   private final Seconds filmEnd;
 
-  private TimingPlanner(Plan plan, Music music, List<Occurrence> occurrences) {
+  TimingPlanner(Plan plan, Music music, List<Occurrence> occurrences) {
     this.plan = plan;
     this.music = music;
     this.clock = clockOf(plan.film(), music);
@@ -61,26 +61,7 @@ public final class TimingPlanner {
   }
 
   private TimingSheet sheet(Map<String, FrameSpan> locks) {
-    long filmFrames = clock.frameAt(filmEnd);
-    if (plan.panels().isEmpty() || filmFrames < 1) {
-      throw new InputException(
-          Problem.ofFile(
-              plan.file().toString(),
-              plan.panels().isEmpty() ? "the plan has no panels" : "the music has no length",
-              plan.panels().isEmpty() ? "add a panel" : "check the score"));
-    }
-    PlaceResolver places = new PlaceResolver(music, plan.film(), clock, cues, filmFrames);
-    AlignerInput input =
-        new AlignerInput(
-            plan.panels(),
-            plan.film(),
-            clock,
-            ruler,
-            cues,
-            places,
-            FreePlace.of(ruler, cues, filmFrames),
-            filmFrames,
-            locks);
+    AlignerInput input = input(locks);
     Alignment alignment = new PanelAligner(input).align();
     List<Shot> shots = new Shots(input, filmEnd, alignment).all();
     return new TimingSheet(
@@ -90,9 +71,34 @@ public final class TimingPlanner {
         FilmBars.of(music, clock),
         cues.withThoseOf(shots),
         shots,
-        filmFrames,
+        input.filmFrames(),
         tallies(shots),
         List.of());
+  }
+
+  /** What the aligner works on. */
+  AlignerInput input(Map<String, FrameSpan> locks) {
+    long filmFrames = clock.frameAt(filmEnd);
+    if (plan.panels().isEmpty()) {
+      throw refused("the plan has no panels", "add a panel");
+    }
+    if (filmFrames < 1) {
+      throw refused("the music has no length", "check the score");
+    }
+    return new AlignerInput(
+        plan.panels(),
+        plan.film(),
+        clock,
+        ruler,
+        cues,
+        new PlaceResolver(music, plan.film(), clock, cues, filmFrames),
+        FreePlace.of(ruler, cues, filmFrames),
+        filmFrames,
+        locks);
+  }
+
+  private InputException refused(String sentence, String remedy) {
+    return new InputException(Problem.ofFile(plan.file().toString(), sentence, remedy));
   }
 
   private List<MotifTally> tallies(List<Shot> shots) {

@@ -284,6 +284,11 @@ public final class PlanBuilder {
         where("motifs"));
   }
 
+  /** What the aligner works on. */
+  AlignerInput input() {
+    return new TimingPlanner(build(), music.build(), music.occurrences()).input(locks);
+  }
+
   /** The plan laid on its music. */
   public TimingSheet time() {
     Music built = music.build();

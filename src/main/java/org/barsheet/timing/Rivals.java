@@ -1,0 +1,77 @@
+package org.barsheet.timing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.barsheet.timing.Shot.Rival;
+
+/** The second-best place of each panel, and what it would cost. */
+final class Rivals {
+
+  private final AlignerInput input;
+  private final List<Stage> stages;
+  private final AlignerTable table;
+  private final int[] best;
+
+  Rivals(AlignerInput input, List<Stage> stages, AlignerTable table, int[] best) {
+    this.input = input;
+    this.stages = stages;
+    this.table = table;
+    this.best = best;
+  }
+
+  /** The rival of each panel, where it has another place at all. */
+  List<Optional<Rival>> all() {
+    List<Optional<Rival>> rivals = new ArrayList<>();
+    for (int p = 0; p < stages.size(); p++) {
+      int panel = p;
+      rivals.add(secondBest(p).map(i -> rival(panel, i)));
+    }
+    return List.copyOf(rivals);
+  }
+
+  /** The place, on another cue than the best answer's, that costs least in all. */
+  private Optional<Integer> secondBest(int p) {
+    Stage stage = stages.get(p);
+    Candidate chosen = stage.candidate(best[p]);
+    int found = -1;
+    for (int i = 0; i < stage.size(); i++) {
+      long cost = table.bestThrough(p, i);
+      boolean cheaper = found < 0 || cost < table.bestThrough(p, found);
+      if (cost < Costs.IMPOSSIBLE && cheaper && isOther(stage.candidate(i), chosen)) {
+        found = i;
+      }
+    }
+    return found < 0 ? Optional.empty() : Optional.of(found);
+  }
+
+  private static boolean isOther(Candidate one, Candidate chosen) {
+    return one.cue().frame() != chosen.cue().frame() || !one.cue().id().equals(chosen.cue().id());
+  }
+
+  private Rival rival(int p, int i) {
+    double margin = (double) (table.bestThrough(p, i) - table.best()) / Costs.ONE;
+    String place = Reasons.placeName(stages.get(p).candidate(i), input);
+    Optional<String> why = mainReason(table.answerThrough(p, i));
+    if (margin < Rival.FREE_CHOICE) {
+      return new Rival(place + " is as good: a free choice", margin);
+    }
+    String cost = String.format(Locale.ROOT, "%.1f", Math.max(margin, 0.1));
+    String sentence = place + " would cost " + cost + " more" + why.map(w -> ": " + w).orElse("");
+    return new Rival(sentence, margin);
+  }
+
+  /** What makes another answer dearer than the best, by the largest single difference. */
+  private Optional<String> mainReason(int[] other) {
+    List<CostItem> items = new ArrayList<>();
+    for (int p = 0; p < stages.size(); p++) {
+      items.addAll(CostItem.differences(stages, p, best, other, input.filmFrames()));
+    }
+    return items.stream()
+        .filter(item -> item.more() > 0)
+        .max(Comparator.comparingLong(CostItem::more))
+        .map(CostItem::sentence);
+  }
+}

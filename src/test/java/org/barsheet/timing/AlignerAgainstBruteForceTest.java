@@ -1,0 +1,89 @@
+package org.barsheet.timing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.barsheet.input.InputException;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The aligner finds what counting every answer finds: the optimum, its tie-break, all margins. */
+class AlignerAgainstBruteForceTest {
+
+  private int possible;
+  private int impossible;
+
+  @Test
+  void on_a_few_hundred_small_plans() {
+    check(1, 300);
+    assertThat(impossible).isGreaterThan(30);
+  }
+
+  @Test
+  @Tag("trial")
+  void on_ten_thousand_small_plans() {
+    check(1000, 10_000);
+  }
+
+  /** So many plans that can be kept, and those between them that cannot. */
+  private void check(long firstSeed, int count) {
+    for (long seed = firstSeed; possible < count; seed++) {
+      check(seed, new RandomPlans(seed, 6, 4, seed % 3 == 0));
+    }
+  }
+
+  private void check(long seed, RandomPlans plans) {
+    PlanBuilder plan = plans.next();
+    AlignerInput input;
+    List<Stage> stages;
+    try {
+      input = plan.input();
+      stages = new PanelAligner(input).stages();
+    } catch (InputException unfound) {
+      return;
+    }
+    BruteForce all = new BruteForce(input, stages);
+    AlignerTable table = new AlignerTable(stages, input.filmFrames());
+    if (all.answers().isEmpty()) {
+      impossible++;
+      assertThat(table.best()).as("seed %d", seed).isEqualTo(Costs.IMPOSSIBLE);
+      return;
+    }
+    possible++;
+    long least = all.answers().stream().mapToLong(BruteForce.Whole::cost).min().orElseThrow();
+    assertThat(table.best()).as("seed %d", seed).isEqualTo(least);
+    assertThat(cuts(stages, table.bestAnswer()))
+        .as("seed %d", seed)
+        .isEqualTo(earliest(stages, all, least));
+    Map<List<Integer>, Long> through = all.cheapestThrough();
+    for (int p = 0; p < stages.size(); p++) {
+      for (int i = 0; i < stages.get(p).size(); i++) {
+        assertThat(table.bestThrough(p, i))
+            .as("seed %d, panel %d, place %d", seed, p, i)
+            .isEqualTo(through.getOrDefault(List.of(p, i), Costs.IMPOSSIBLE));
+      }
+    }
+  }
+
+  private static List<Long> cuts(List<Stage> stages, int[] answer) {
+    return IntStream.range(0, answer.length).mapToObj(p -> stages.get(p).cut(answer[p])).toList();
+  }
+
+  private static List<Long> earliest(List<Stage> stages, BruteForce all, long least) {
+    return all.answers().stream()
+        .filter(answer -> answer.cost() == least)
+        .map(answer -> cuts(stages, answer.places().stream().mapToInt(i -> i).toArray()))
+        .min(AlignerAgainstBruteForceTest::compare)
+        .orElseThrow();
+  }
+
+  private static int compare(List<Long> one, List<Long> other) {
+    return IntStream.range(0, one.size())
+        .map(i -> Long.compare(one.get(i), other.get(i)))
+        .filter(c -> c != 0)
+        .findFirst()
+        .orElse(0);
+  }
+}

@@ -1,0 +1,120 @@
+package org.barsheet.timing;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Panel;
+
+/** Every whole answer there is, counted one by one with rules and costs written out again. */
+final class BruteForce {
+
+  /** An answer: an index into each panel's places, and its cost in millionths. */
+  record Whole(List<Integer> places, long cost) {}
+
+  private final AlignerInput input;
+  private final List<Stage> stages;
+  private final List<Whole> answers = new ArrayList<>();
+
+  BruteForce(AlignerInput input, List<Stage> stages) {
+    this.input = input;
+    this.stages = stages;
+    extend(new ArrayList<>(), 0);
+  }
+
+  List<Whole> answers() {
+    return answers;
+  }
+
+  /** The cheapest answers with each place of each panel. */
+  Map<List<Integer>, Long> cheapestThrough() {
+    Map<List<Integer>, Long> least = new HashMap<>();
+    for (Whole answer : answers) {
+      for (int p = 0; p < answer.places().size(); p++) {
+        least.merge(List.of(p, answer.places().get(p)), answer.cost(), Math::min);
+      }
+    }
+    return least;
+  }
+
+  private void extend(List<Integer> chosen, long cost) {
+    int p = chosen.size();
+    if (p == stages.size()) {
+      int last = chosen.get(p - 1);
+      shot(p - 1, place(p - 1, last), input.filmFrames())
+          .ifPresent(shot -> answers.add(new Whole(List.copyOf(chosen), cost + shot)));
+      return;
+    }
+    for (int i = 0; i < stages.get(p).size(); i++) {
+      Candidate here = place(p, i);
+      Optional<Long> shot = Optional.of(0L);
+      if (p > 0) {
+        Candidate before = place(p - 1, chosen.get(p - 1));
+        boolean follows = here.afterCut() == -1 || here.afterCut() == before.cut();
+        boolean sameCue =
+            here.cue().id().equals(before.cue().id()) && here.cue().frame() == before.cue().frame();
+        shot = follows && !sameCue ? shot(p - 1, before, here.cut()) : Optional.empty();
+      }
+      if (shot.isPresent()) {
+        chosen.add(i);
+        extend(chosen, cost + shot.get() + here.cost());
+        chosen.remove(chosen.size() - 1);
+      }
+    }
+  }
+
+  private Candidate place(int p, int i) {
+    return stages.get(p).candidate(i);
+  }
+
+  private Optional<Long> shot(int p, Candidate place, long end) {
+    Panel panel = stages.get(p).panel();
+    long frames = end - place.cut();
+    boolean anchored = place.anchor() >= place.cut() && place.anchor() < end;
+    if (frames < 1 || place.cut() < 0 || !anchored) {
+      return Optional.empty();
+    }
+    double wanted = (double) input.filmFrames() / stages.size();
+    double weight = 0.25;
+    if (panel.length().isPresent()) {
+      Length length = panel.length().get();
+      long least = input.ruler().frameAfter(place.cutAt(), length.unit(), length.least());
+      long most = input.ruler().frameAfter(place.cutAt(), length.unit(), length.most());
+      if (length.isRange() && (end < least || end > most)) {
+        return Optional.empty();
+      }
+      if (!length.isRange()) {
+        wanted = Math.max(1, most - place.cut());
+        weight = 4;
+      }
+    }
+    double away = StrictMath.log((double) frames) - StrictMath.log(wanted);
+    long cost = Math.round(1e6 * weight * away * away);
+    for (RevealRoom room : place.rooms()) {
+      Optional<Long> squeeze = squeeze(room, place.cut(), end);
+      if (squeeze.isEmpty()) {
+        return Optional.empty();
+      }
+      cost += squeeze.get();
+    }
+    return Optional.of(cost);
+  }
+
+  /** The first way that fits costs nothing if it is as asked, else half and by the share lost. */
+  private static Optional<Long> squeeze(RevealRoom room, long cut, long end) {
+    int asked = room.reveal().pictures();
+    int rate = room.reveal().framesPerPicture();
+    for (PictureRun way : room.ways()) {
+      long first = room.landsFrame() - (long) (way.landing() - 1) * way.framesPerPicture();
+      long after = first + (long) way.shown() * way.framesPerPicture();
+      if (first >= cut && after <= end) {
+        boolean same = way.shown() == asked && way.framesPerPicture() == rate;
+        double kept = (double) (way.shown() * way.framesPerPicture()) / (asked * rate);
+        return Optional.of(same ? 0 : 500_000 + Math.round(3e6 * (1 - kept)));
+      }
+    }
+    return Optional.empty();
+  }
+}
