@@ -1,0 +1,104 @@
+package org.barsheet.motif;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.score.Note;
+import org.barsheet.score.Part;
+import org.barsheet.score.Score;
+
+/** Takes a motif from where it is heard in the score. */
+public final class MotifHearing {
+
+  private static final int MOST_LINES_SHOWN = 4;
+  private static final int FEWEST_NOTES = 4;
+
+  private MotifHearing() {}
+
+  /**
+   * The line that one part plays.
+   *
+   * @param fromTick first tick that counts
+   * @param toTick first tick that no longer counts; a note begun before it is heard to its end
+   * @throws InputException with a problem that has no file or position yet: the part is drums,
+   *     rests there, or sounds two notes at once; the excerpt shows what was heard
+   */
+  public static List<MotifNote> hear(Score score, Part part, long fromTick, long toTick) {
+    if (part.drums()) {
+      throw refused(
+          part.name() + " is a drum part and plays no pitches", "Name a part that does", List.of());
+    }
+    List<Note> heard = begunIn(score, part, fromTick, toTick);
+    if (heard.isEmpty()) {
+      throw refused(
+          part.name() + " begins no note there", others(score, fromTick, toTick), List.of());
+    }
+    HeardLine line = new HeardLine(heard, score.ticksPerQuarter());
+    if (!line.isSingle()) {
+      throw refused(
+          part.name() + " sounds more than one note at once there",
+          "For its top line write notes: \"" + Notes.print(line.notes()) + "\"",
+          layers(line, score.ticksPerQuarter()));
+    }
+    return line.notes();
+  }
+
+  /**
+   * Why a line is too plain to be looked for at all, without file or position; empty if it is not.
+   * Fewer than four notes of one length are found everywhere.
+   */
+  public static Optional<Problem> refusal(List<MotifNote> notes) {
+    long lengths = notes.stream().map(MotifNote::length).distinct().count();
+    if (notes.size() >= FEWEST_NOTES || lengths >= 2) {
+      return Optional.empty();
+    }
+    String what = notes.size() == 1 ? "one note" : notes.size() + " notes of one length";
+    return Optional.of(
+        Problem.at(
+            "",
+            "",
+            "a motif of " + what + " is found everywhere by chance",
+            "Give at least four notes, or notes of two lengths"));
+  }
+
+  private static List<Note> begunIn(Score score, Part part, long from, long to) {
+    return score.notes().stream()
+        .filter(note -> note.part() == part.index())
+        .filter(note -> note.onTick() >= from && note.onTick() < to)
+        .toList();
+  }
+
+  /** The remedy where a part rests: who does play, and what. */
+  private static String others(Score score, long from, long to) {
+    List<String> playing = new ArrayList<>();
+    for (Part part : score.parts()) {
+      List<Note> heard = part.drums() ? List.of() : begunIn(score, part, from, to);
+      if (!heard.isEmpty() && playing.size() < MOST_LINES_SHOWN) {
+        HeardLine line = new HeardLine(heard, score.ticksPerQuarter());
+        playing.add(part.name() + " plays " + Notes.print(line.notes()));
+      }
+    }
+    return playing.isEmpty()
+        ? "No part begins a note there: quote another place"
+        : String.join("; ", playing);
+  }
+
+  /** The top line, the line under it and so on, as they can be written. */
+  private static List<String> layers(HeardLine top, int ticksPerQuarter) {
+    List<String> lines = new ArrayList<>();
+    HeardLine line = top;
+    while (true) {
+      lines.add((lines.isEmpty() ? "top line: " : "under it: ") + Notes.print(line.notes()));
+      if (line.isSingle() || lines.size() == MOST_LINES_SHOWN) {
+        return lines;
+      }
+      line = new HeardLine(line.rest(), ticksPerQuarter);
+    }
+  }
+
+  private static InputException refused(String sentence, String remedy, List<String> heard) {
+    return new InputException(new Problem("", "", sentence, remedy, heard));
+  }
+}
