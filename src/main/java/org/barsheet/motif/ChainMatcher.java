@@ -29,6 +29,10 @@ final class ChainMatcher {
 
   private final int[] cursors;
   private final int[] levels;
+  private final int[] cheapest;
+  private final int[] beginCosts;
+  private final int last;
+  private final int deepest;
   private int[] stateNote = new int[256];
   private int[] stateCost = new int[256];
   private int[] stateFrom = new int[256];
@@ -49,8 +53,13 @@ final class ChainMatcher {
     this.tolerance = tolerance;
     this.cursors = new int[pattern.size()];
     this.levels = new int[pattern.size() + 1];
+    this.cheapest = new int[pattern.size()];
+    this.beginCosts = new int[pattern.size()];
+    this.last = pattern.size() - 1;
+    this.deepest = rules.notesMayBeMissing() ? MOST_LOST_WITHIN + 1 : 1;
     this.rows = new int[pattern.size()][MOST_LOST_WITHIN + 2][];
     for (int i = 0; i < pattern.size(); i++) {
+      beginCosts[i] = costOfBeginningAt(i);
       for (int back = 1; back <= Math.min(i, MOST_LOST_WITHIN + 1); back++) {
         rows[i][back] = rules.row(pattern.interval(i - back, i));
       }
@@ -107,6 +116,7 @@ final class ChainMatcher {
         Arrays.fill(levels, i, levels.length, states);
         return;
       }
+      cheapest[i] = MatchRules.NEVER;
       fillLevel(i, start + pattern.onset(i));
       empty = states > levels[i] ? 0 : empty + 1;
       levels[i + 1] = states;
@@ -129,31 +139,31 @@ final class ChainMatcher {
   }
 
   /**
-   * Keeps the cheapest way to a note of the field as note i of the pattern, if one is affordable.
+   * Keeps the cheapest way to a note of the field as note i of the pattern, if it is affordable.
    */
   private void reach(int i, int note) {
-    int own =
-        i == pattern.size() - 1 ? 0 : MatchRules.length(pattern.length(i), field.length(note));
-    int best = costOfBeginningAt(i);
+    int own = i == last ? 0 : MatchRules.length(pattern.length(i), field.length(note));
+    int best = Math.min(beginCosts[i], budget - own + 1);
     int from = -1;
-    int pitch = field.pitch(note);
+    int column = MatchRules.column(field.pitch(note));
     int skipped = 0;
-    int deepest = rules.notesMayBeMissing() ? MOST_LOST_WITHIN + 1 : 1;
     for (int back = 1; back <= deepest && back <= i; back++) {
-      int[] row = rows[i][back];
-      for (int state = levels[i - back]; state < levels[i - back + 1]; state++) {
-        int before = stateNote[state];
-        int cost = stateCost[state] + skipped;
-        cost += row[MatchRules.column(pitch - field.pitch(before))];
-        if (cost < best && !field.sharePart(before, note)) {
-          cost += MatchRules.OTHER_PART;
-        }
-        if (cost < best) {
-          best = cost;
-          from = state;
+      int level = i - back;
+      if (cheapest[level] + skipped < best) {
+        int[] row = rows[i][back];
+        for (int state = levels[level]; state < levels[level + 1]; state++) {
+          int before = stateNote[state];
+          int cost = stateCost[state] + skipped + row[column - field.pitch(before)];
+          if (cost < best && !field.sharePart(before, note)) {
+            cost += MatchRules.OTHER_PART;
+          }
+          if (cost < best) {
+            best = cost;
+            from = state;
+          }
         }
       }
-      skipped += pattern.weight(i - back);
+      skipped += pattern.weight(level);
     }
     if (best + own <= budget) {
       push(note, best + own, from, i);
@@ -186,6 +196,7 @@ final class ChainMatcher {
     stateCost[states] = cost;
     stateFrom[states] = from;
     stateLevel[states] = level;
+    cheapest[level] = Math.min(cheapest[level], cost);
     states++;
   }
 
