@@ -57,6 +57,13 @@ final class PlaceResolver {
     return List.copyOf(problems);
   }
 
+  /** The same, which are forgotten then. */
+  List<Problem> takeProblems() {
+    List<Problem> taken = List.copyOf(problems);
+    problems.clear();
+    return taken;
+  }
+
   /** Notes down a place that is found but cannot be used. */
   void refuse(Where where, String sentence, String remedy) {
     problems.add(Problem.at(where.file(), where.position(), sentence, remedy));

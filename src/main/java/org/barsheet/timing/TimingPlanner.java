@@ -1,6 +1,7 @@
 package org.barsheet.timing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.barsheet.clock.FrameSpan;
@@ -8,6 +9,7 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.motif.Occurrence;
+import org.barsheet.motif.OccurrenceFinder;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
@@ -31,6 +33,32 @@ public final class TimingPlanner {
     this.ruler = new MusicRuler(music, clock);
     this.cues = new Cues(music, ruler, occurrences);
     this.filmEnd = lastSoundingBarEnd(music).plus(plan.film().tail());
+  }
+
+  /**
+   * Every panel on its frames.
+   *
+   * @param locks frames of an earlier sheet, by panel name; a locked panel keeps them
+   * @throws InputException if a motif or a place cannot be found, or the panels cannot stand
+   *     together
+   */
+  public static TimingSheet plan(Plan plan, Music music, Map<String, FrameSpan> locks) {
+    return plan(plan, music, occurrences(plan, music), locks);
+  }
+
+  /**
+   * Every return of every motif of a plan, in order of time.
+   *
+   * @throws InputException if a motif cannot be heard where the plan says
+   */
+  public static List<Occurrence> occurrences(Plan plan, Music music) {
+    FilmClock clock = clockOf(plan.film(), music);
+    long filmFrames = clock.frameAt(lastSoundingBarEnd(music).plus(plan.film().tail()));
+    OccurrenceFinder finder = OccurrenceFinder.of(music.score());
+    return MotifResolver.motifs(plan, music, clock, filmFrames).stream()
+        .flatMap(motif -> finder.find(motif).stream())
+        .sorted(Comparator.comparingLong(Occurrence::startTick))
+        .toList();
   }
 
   /**
