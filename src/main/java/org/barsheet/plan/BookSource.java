@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.barsheet.input.Nearest;
 
 /** Makes entries of a workbook: a worksheet for each section of the plan. */
 final class BookSource {
@@ -64,7 +65,7 @@ final class BookSource {
                 () ->
                     sheets.values().stream()
                         .findFirst()
-                        .orElse(new Grid("", new Where(file.toString(), ""), List.of())));
+                        .orElse(new Grid(new Where(file.toString(), ""), List.of())));
     return panels(grid, reading);
   }
 

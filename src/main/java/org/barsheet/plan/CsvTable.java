@@ -38,7 +38,7 @@ final class CsvTable {
     CSVFormat format =
         CSVFormat.RFC4180.builder().setDelimiter(delimiter).setRecordSeparator('\n').get();
     try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
-      return new Grid("", whole, rows(parser, name));
+      return new Grid(whole, rows(parser, name));
     } catch (IOException | UncheckedIOException wrong) {
       throw new InputException(
           Problem.ofFile(

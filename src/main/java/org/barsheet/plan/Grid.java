@@ -5,11 +5,10 @@ import java.util.List;
 /**
  * The cells of a worksheet or a table, as they lie.
  *
- * @param title what messages call it: "sheet Panels", or "" where the file is one table
  * @param where the whole
  * @param rows from the top; blank rows are left out
  */
-record Grid(String title, Where where, List<Row> rows) {
+record Grid(Where where, List<Row> rows) {
 
   Grid {
     rows = List.copyOf(rows);

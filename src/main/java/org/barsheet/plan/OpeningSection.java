@@ -2,6 +2,7 @@ package org.barsheet.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.barsheet.input.Nearest;
 
 /** Reads the openings. */
 final class OpeningSection {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.barsheet.input.Nearest;
 import org.barsheet.input.SyntaxException;
 
 /**
@@ -20,6 +21,7 @@ final class Section {
   private final Entry.Keyed entry;
   private final Reading reading;
   private final Set<String> unread = new HashSet<>();
+  private final Set<String> mistyped = new HashSet<>();
 
   /**
    * Begins to read keyed values.
@@ -39,6 +41,7 @@ final class Section {
         String sentence = title + " has no setting called '" + member.key() + "'";
         String remedy = Nearest.remedy(member.key(), names, "");
         reading.problems().add(member.where(), sentence, remedy);
+        Nearest.to(member.key(), names).ifPresent(mistyped::add);
       } else if (!member.value().isBlank()) {
         reading.given().add(child(member.key()));
       }
@@ -92,7 +95,7 @@ final class Section {
 
   /** A value that has to be given; its stand-in is never used once the reading has ended. */
   <T> T need(String key, T standIn, String remedy, Function<String, T> parser) {
-    if (!has(key)) {
+    if (!has(key) && !mistyped.contains(key)) {
       problem(key, title + " has no '" + key + "'", remedy);
     }
     return read(key, standIn, parser);

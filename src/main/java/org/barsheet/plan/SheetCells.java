@@ -157,7 +157,7 @@ final class SheetCells extends DefaultHandler {
       Where where = new Where(file, "sheet " + sheet + ", row " + (entry.getKey() + 1));
       filled.add(new Grid.Row(where, List.copyOf(entry.getValue().values())));
     }
-    return new Grid("sheet " + sheet, new Where(file, "sheet " + sheet), filled);
+    return new Grid(new Where(file, "sheet " + sheet), filled);
   }
 
   private void fill(Area area) {

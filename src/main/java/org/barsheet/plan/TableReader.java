@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.barsheet.input.Nearest;
 
 /**
  * Reads a table of things, one or more rows each. A row whose name is empty adds to the thing above
@@ -165,7 +166,7 @@ final class TableReader {
   }
 
   /** Puts a value where a path of keys leads. */
-  static void putBelow(EntryBuilder from, List<String> path, Grid.Cell cell, Entry value) {
+  private static void putBelow(EntryBuilder from, List<String> path, Grid.Cell cell, Entry value) {
     EntryBuilder at = from;
     for (String key : path.subList(0, path.size() - 1)) {
       at = at.at(key, cell.where());

@@ -51,9 +51,9 @@ final class Texts {
     return name;
   }
 
-  /** The name of a file. */
+  /** The name of a file; folders may be parted by / or \. */
   static Path file(String text) {
-    String name = text.strip();
+    String name = text.strip().replace('\\', '/');
     for (int i = 0; i < name.length(); i++) {
       if (Character.isISOControl(name.charAt(i))) {
         String remedy = "write / between folders, or the path in single quotes: 'C:\\music'";

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.barsheet.input.Nearest;
 import org.barsheet.input.SyntaxException;
 
 /**

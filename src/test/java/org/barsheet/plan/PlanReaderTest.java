@@ -286,6 +286,12 @@ class PlanReaderTest {
   }
 
   @Test
+  void folders_in_file_names_may_be_parted_either_way() throws IOException {
+    Plan plan = read(LEAST + "panels: [{panel: 1, picture: panels\\01.png}]\n");
+    assertThat(plan.panels().get(0).picture()).contains(folder.resolve("panels/01.png"));
+  }
+
+  @Test
   void a_byte_order_mark_and_other_line_ends_do_no_harm() throws IOException {
     Path file = folder.resolve("plan.yaml");
     Files.write(file, ("\uFEFF" + LEAST.replace("\n", "\r\n")).getBytes(StandardCharsets.UTF_8));

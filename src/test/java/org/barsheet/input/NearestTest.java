@@ -1,4 +1,4 @@
-package org.barsheet.plan;
+package org.barsheet.input;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

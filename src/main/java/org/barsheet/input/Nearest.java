@@ -1,11 +1,11 @@
-package org.barsheet.plan;
+package org.barsheet.input;
 
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 
 /** The known word that was probably meant. */
-final class Nearest {
+public final class Nearest {
 
   /** Longer words are not mistyped names. */
   private static final int LONGEST = 60;
@@ -13,7 +13,7 @@ final class Nearest {
   private Nearest() {}
 
   /** The known word nearest to what was typed, the first of equals, if one is near enough. */
-  static Optional<String> to(String typed, Collection<String> known) {
+  public static Optional<String> to(String typed, Collection<String> known) {
     if (typed.length() > LONGEST) {
       return Optional.empty();
     }
@@ -56,8 +56,11 @@ final class Nearest {
     return swapped ? Math.min(best, cost[i - 2][j - 2] + 1) : best;
   }
 
-  /** "did you mean x?" where something is near, else what is known. */
-  static String remedy(String typed, Collection<String> known, String ifNoneKnown) {
+  /**
+   * What to do about a word nobody knows: "did you mean x?" where something is near, else what is
+   * known, and {@code ifNoneKnown} where nothing is.
+   */
+  public static String remedy(String typed, Collection<String> known, String ifNoneKnown) {
     if (known.isEmpty()) {
       return ifNoneKnown;
     }
