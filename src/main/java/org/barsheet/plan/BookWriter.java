@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.compress.archivers.zip.Zip64Mode;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -59,8 +58,6 @@ final class BookWriter {
   byte[] bytes() {
     try (SXSSFWorkbook book = new SXSSFWorkbook(null, WINDOW, false, true);
         ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-      // Sizes of 64 bits that no plan needs keep some programs from reading the archive in passing.
-      book.setZip64Mode(Zip64Mode.AsNeeded);
       undated(book);
       BookStyles styles = new BookStyles(book);
       Choices choices = new Choices(parts);
@@ -72,6 +69,7 @@ final class BookWriter {
           table(layout, sheet, styles, choices);
         }
         sheet.createFreezePane(layout.kind() == SheetLayout.Kind.SETTINGS ? 0 : 1, 1);
+        printable(sheet);
         // Shared texts are numbered as sheets are flushed; left to the library, in any order.
         sheet.flushRows();
       }
@@ -80,6 +78,13 @@ final class BookWriter {
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
+  }
+
+  /** Lying pages, as wide as the sheet, as many as it takes. */
+  private static void printable(Sheet sheet) {
+    sheet.setFitToPage(true);
+    sheet.getPrintSetup().setLandscape(true);
+    sheet.getPrintSetup().setFitHeight((short) 0);
   }
 
   /** Fixed dates, so that the same plan gives the same bytes. */

@@ -3,7 +3,6 @@ package org.barsheet.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +20,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
@@ -57,14 +57,18 @@ class DamagedPlansTest {
     Path file = folder.resolve("whole.yaml");
     Files.writeString(file, yaml);
     Entry.Keyed tree = PlanSource.read(new Reading(file));
-    parts = unpacked(new BookWriter(tree, List.of("Celesta")).bytes());
+    Path book = folder.resolve("whole.xlsx");
+    Files.write(book, new BookWriter(tree, List.of("Celesta")).bytes());
+    parts = unpacked(book);
   }
 
-  private static Map<String, byte[]> unpacked(byte[] book) throws IOException {
+  private static Map<String, byte[]> unpacked(Path book) throws IOException {
     Map<String, byte[]> parts = new LinkedHashMap<>();
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(book))) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        parts.put(entry.getName(), zip.readAllBytes());
+    try (ZipFile zip = new ZipFile(book.toFile())) {
+      for (ZipEntry entry : Collections.list(zip.entries())) {
+        try (InputStream in = zip.getInputStream(entry)) {
+          parts.put(entry.getName(), in.readAllBytes());
+        }
       }
     }
     return parts;
