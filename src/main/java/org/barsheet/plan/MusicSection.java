@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.SyntaxException;
+import org.barsheet.pulse.PlayedOrder;
 import org.barsheet.pulse.TempoRequest;
 import org.barsheet.score.Meter;
 
@@ -108,19 +109,7 @@ final class MusicSection {
     return beats;
   }
 
-  /** Checks {@code 1-16, 9-15, 17-40} and keeps it as written. */
   private static String playedOrder(String text) {
-    TextCursor cursor = new TextCursor(text);
-    String remedy = "write bars in the order played: 1-16, 9-15, 17-40";
-    do {
-      int start = cursor.offset();
-      int first = cursor.takeWhole("a bar's number", remedy);
-      int last = cursor.take("-") ? cursor.takeWhole("a bar's number", remedy) : first;
-      if (last < first) {
-        throw cursor.fault(start, "bars " + first + " to " + last + " run backwards", remedy);
-      }
-    } while (cursor.take(","));
-    cursor.expectEnd(remedy);
-    return cursor.text();
+    return PlayedOrder.parse(text).toString();
   }
 }
