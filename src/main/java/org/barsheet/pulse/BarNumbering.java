@@ -12,6 +12,7 @@ import org.barsheet.input.SyntaxException;
 import org.barsheet.score.Bar;
 import org.barsheet.score.BarGrid;
 import org.barsheet.score.Score;
+import org.barsheet.score.TempoMap;
 
 /** Gives bars their felt beats and their printed numbers as asked. */
 final class BarNumbering {
@@ -63,6 +64,16 @@ final class BarNumbering {
         .playedOrder()
         .map(text -> inPlayedOrder(bars, text, pickup))
         .orElseGet(() -> bars.numberedFrom(first));
+  }
+
+  /** Found bars under their printed numbers; a pinned bar has the number it is pinned by. */
+  BarGrid numberPlayed(BarGrid bars, boolean pickup, TempoMap tempo) {
+    if (request.pins().isEmpty() || request.playedOrder().isPresent()) {
+      return number(bars, pickup);
+    }
+    TempoRequest.Pin pin = PinOrder.of(request.pins()).get(0);
+    long tick = Math.round(tempo.tickAt(pin.at()).doubleValue());
+    return bars.numberedFrom(pin.bar() - bars.barAt(tick).index());
   }
 
   private static BarGrid inPlayedOrder(BarGrid bars, String text, boolean pickup) {

@@ -56,6 +56,13 @@ public record Music(
     PINNED
   }
 
+  /** The same music with one more doubt. */
+  Music withDoubt(Doubt doubt) {
+    List<Doubt> more = new ArrayList<>(doubts);
+    more.add(doubt);
+    return new Music(score, tempo, bars, pickup, source, evidence, sentence, more);
+  }
+
   /** Every felt beat in the order played. */
   public List<Beat> beats() {
     List<Beat> beats = new ArrayList<>();

@@ -2,8 +2,15 @@ package org.barsheet.pulse;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.barsheet.pulse.PinnedTempo.PinnedBar;
+import org.barsheet.pulse.PulseFinder.Pulse;
+import org.barsheet.pulse.TempoEvidence.Verdict;
+import org.barsheet.score.Bar;
 import org.barsheet.score.BarGrid;
+import org.barsheet.score.Division;
 import org.barsheet.score.Score;
 import org.barsheet.score.TempoMap;
 
@@ -31,24 +38,71 @@ public final class MusicFinder {
    *     name no file; their position is {@code pins}, {@code played-order} or {@code felt-beat}
    */
   public static Music follow(Score score, TempoRequest request) {
-    return new MusicFinder(score, request).followWritten();
+    return new MusicFinder(score, request).follow();
   }
 
-  private Music followWritten() {
+  private Music follow() {
+    boolean played =
+        switch (request.tempo()) {
+          case WRITTEN -> false;
+          case PLAYED -> true;
+          case AUTO -> saysNothing();
+        };
+    Optional<Pulse> pulse = played ? PulseFinder.find(score, request) : Optional.empty();
+    return pulse.map(this::followPlayed).orElseGet(() -> followWritten(played));
+  }
+
+  /** Whether the written tempo tells nothing of the music, or counts no beats at all. */
+  private boolean saysNothing() {
+    return evidence.verdict() == Verdict.UNTRUE || score.division() instanceof Division.PerFrame;
+  }
+
+  private Music followWritten(boolean playedWanted) {
     boolean pickup = numbering.decidePickup(score.bars());
     BarGrid bars = numbering.number(numbering.feel(score.bars()), pickup);
     List<PinnedBar> pins = PinnedTempo.locate(bars, request.pins());
     TempoMap tempo = pins.isEmpty() ? score.tempo() : PinnedTempo.bend(score.tempo(), pins);
-    if (evidence.verdict() == TempoEvidence.Verdict.UNTRUE) {
+    addWrittenDoubts(bars, playedWanted);
+    Music.Source source = pins.isEmpty() ? Music.Source.WRITTEN : Music.Source.PINNED;
+    return new Music(score, tempo, bars, pickup, source, evidence, writtenSentence(pins), doubts);
+  }
+
+  private void addWrittenDoubts(BarGrid bars, boolean playedWanted) {
+    if (evidence.verdict() == Verdict.UNTRUE) {
       doubts.add(
           new Doubt(
               Doubt.Kind.UNTRUE_TEMPO,
               bars.first(),
               bars.last(),
               "the written tempo looks untrue: " + evidence.sentence()));
+    } else if (playedWanted) {
+      doubts.add(
+          new Doubt(
+              Doubt.Kind.UNTRUE_TEMPO,
+              bars.first(),
+              bars.last(),
+              "beats cannot be found in the playing, so bars are as written: too few notes, or"
+                  + " more than 45 minutes"));
     }
-    Music.Source source = pins.isEmpty() ? Music.Source.WRITTEN : Music.Source.PINNED;
-    return new Music(score, tempo, bars, pickup, source, evidence, writtenSentence(pins), doubts);
+    for (TempoEvidence.WeakStretch weak : evidence.weakStretches()) {
+      if (evidence.verdict() == Verdict.MIXED) {
+        addWeak(bars.barAt(weak.fromTick()), bars.barAt(weak.toTick() - 1));
+      }
+    }
+  }
+
+  private void addWeak(Bar from, Bar to) {
+    doubts.add(
+        new Doubt(
+            Doubt.Kind.PARTLY_UNTRUE,
+            from,
+            to,
+            "from bar "
+                + from.number()
+                + " to bar "
+                + to.number()
+                + " the notes do not keep to the written beats; pin bars there if the picture"
+                + " has to meet them"));
   }
 
   private String writtenSentence(List<PinnedBar> pins) {
@@ -57,5 +111,36 @@ public final class MusicFinder {
             ? ""
             : ", bent to " + pins.size() + (pins.size() == 1 ? " pinned bar" : " pinned bars");
     return "tempo and bars as written" + pinned + ": " + evidence.sentence();
+  }
+
+  private Music followPlayed(Pulse pulse) {
+    boolean pickup = numbering.decidePickup(pulse.bars());
+    BarGrid bars = numbering.numberPlayed(pulse.bars(), pickup, score.tempo());
+    pulse.doubts().forEach(doubts::add);
+    String sentence = playedSentence(pulse, bars);
+    Music music =
+        new Music(
+            score, score.tempo(), bars, pickup, Music.Source.PLAYED, evidence, sentence, doubts);
+    return music.withDoubt(
+        new Doubt(Doubt.Kind.FOUND_BARS, bars.first(), bars.last(), confirm(music)));
+  }
+
+  private String playedSentence(Pulse pulse, BarGrid bars) {
+    return String.format(
+        Locale.ROOT,
+        "bars and beats found in the playing: %d bars, mostly of %d beats, %.0f beats to the"
+            + " minute in the middle; %s",
+        bars.bars().size(),
+        pulse.size(),
+        60 / pulse.beatSeconds(),
+        evidence.sentence());
+  }
+
+  private static String confirm(Music music) {
+    String times =
+        music.firstDownbeats(3).stream()
+            .map(beat -> beat.seconds().toDecimal(2).toPlainString() + " s")
+            .collect(Collectors.joining(", "));
+    return "bars are found in the playing and not written: check that bars begin at " + times;
   }
 }

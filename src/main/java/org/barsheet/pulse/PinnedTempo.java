@@ -43,53 +43,26 @@ final class PinnedTempo {
   }
 
   /**
-   * Finds the bars of pins.
+   * Finds the bars of pins, each the first time it is played.
    *
    * @return in order of their bars
    * @throws InputException if a bar does not exist, a time is negative, or two pins clash
    */
   static List<PinnedBar> locate(BarGrid bars, List<TempoRequest.Pin> pins) {
-    List<PinnedBar> located = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (TempoRequest.Pin pin : pins) {
-      List<Bar> found = bars.numbered(pin.bar());
-      if (found.isEmpty()) {
+      if (bars.numbered(pin.bar()).isEmpty()) {
         problems.add(
-            problem(
+            PinOrder.problem(
                 "there is no bar " + pin.bar() + " to pin",
                 "the bars run from " + bars.first().number() + " to " + bars.last().number()));
-      } else if (pin.at().signum() < 0) {
-        problems.add(
-            problem(
-                new PinnedBar(found.get(0), pin.at()) + " lies before the recording begins",
-                "count seconds from the recording's first sample"));
-      } else {
-        located.add(new PinnedBar(found.get(0), pin.at()));
       }
     }
-    located.sort(Comparator.comparingInt(pin -> pin.bar().index()));
-    addClashes(located, problems);
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
-    }
-    return located;
-  }
-
-  private static void addClashes(List<PinnedBar> pins, List<Problem> problems) {
-    for (int i = 1; i < pins.size(); i++) {
-      PinnedBar first = pins.get(i - 1);
-      PinnedBar second = pins.get(i);
-      if (first.bar().equals(second.bar())) {
-        problems.add(problem(first + " and " + second + " pin one bar twice", "keep one of them"));
-      } else if (first.at().compareTo(second.at()) >= 0) {
-        problems.add(
-            problem(first + " and " + second + " run backwards", "correct one of the two times"));
-      }
-    }
-  }
-
-  private static Problem problem(String sentence, String remedy) {
-    return Problem.at("", "pins", sentence, remedy);
+    PinOrder.refuse(problems);
+    return PinOrder.of(pins).stream()
+        .map(pin -> new PinnedBar(bars.numbered(pin.bar()).get(0), pin.at()))
+        .sorted(Comparator.comparingInt(pin -> pin.bar().index()))
+        .toList();
   }
 
   /**
@@ -106,9 +79,7 @@ final class PinnedTempo {
   private TempoMap bend() {
     List<Problem> problems = new ArrayList<>();
     List<BigFraction> factors = factors(problems);
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
-    }
+    PinOrder.refuse(problems);
     List<TempoMap.Change> changes = new ArrayList<>();
     for (int section = 0; section < factors.size(); section++) {
       long from = section == 0 ? 0 : startOf(section - 1);
@@ -136,7 +107,7 @@ final class PinnedTempo {
       boolean tooFast = factor.multiply(MOST_STRETCH).compareTo(BigFraction.ONE) < 0;
       if (tooFast || factor.compareTo(BigFraction.of(MOST_STRETCH)) > 0) {
         problems.add(
-            problem(
+            PinOrder.problem(
                 "between "
                     + pins.get(i - 1)
                     + " and "

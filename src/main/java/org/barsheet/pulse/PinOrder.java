@@ -1,0 +1,104 @@
+package org.barsheet.pulse;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.pulse.TempoRequest.Pin;
+
+/** Pins in order, checked against each other. */
+final class PinOrder {
+
+  /** Shortest and longest bar that two pins may ask of playing, in seconds. */
+  private static final double SHORTEST_BAR = 0.4;
+
+  private static final double LONGEST_BAR = 16;
+
+  private PinOrder() {}
+
+  /**
+   * Puts pins in order of their bars.
+   *
+   * @throws InputException naming each time that is negative and each two that clash
+   */
+  static List<Pin> of(List<Pin> pins) {
+    List<Pin> ordered =
+        pins.stream().sorted(Comparator.comparingInt(Pin::bar).thenComparing(Pin::at)).toList();
+    List<Problem> problems = new ArrayList<>();
+    for (Pin pin : ordered) {
+      if (pin.at().signum() < 0) {
+        problems.add(
+            problem(
+                text(pin) + " lies before the recording begins",
+                "count seconds from the recording's first sample"));
+      }
+    }
+    for (int i = 1; i < ordered.size(); i++) {
+      addClash(ordered.get(i - 1), ordered.get(i), problems);
+    }
+    refuse(problems);
+    return ordered;
+  }
+
+  private static void addClash(Pin first, Pin second, List<Problem> problems) {
+    String both = text(first) + " and " + text(second);
+    if (first.bar() == second.bar()) {
+      problems.add(problem(both + " pin one bar twice", "keep one of them"));
+    } else if (first.at().compareTo(second.at()) >= 0) {
+      problems.add(problem(both + " run backwards", "correct one of the two times"));
+    }
+  }
+
+  /**
+   * Checks pins against playing that has no bars yet.
+   *
+   * @param pins in order
+   * @param endSeconds when the last note begins
+   * @throws InputException naming each pin after the end and each two that leave bars no playable
+   *     length
+   */
+  static void checkPlayable(List<Pin> pins, double endSeconds) {
+    List<Problem> problems = new ArrayList<>();
+    for (Pin pin : pins) {
+      if (pin.at().toDouble() > endSeconds) {
+        problems.add(
+            problem(
+                text(pin) + " lies after the last note begins",
+                "pin bars that begin while the music plays"));
+      }
+    }
+    for (int i = 1; i < pins.size(); i++) {
+      Pin first = pins.get(i - 1);
+      Pin second = pins.get(i);
+      double bar = second.at().minus(first.at()).toDouble() / (second.bar() - first.bar());
+      if (bar < SHORTEST_BAR || bar > LONGEST_BAR) {
+        problems.add(
+            problem(
+                String.format(
+                    Locale.ROOT,
+                    "between %s and %s a bar would last %.2f s",
+                    text(first),
+                    text(second),
+                    bar),
+                "correct one of the two times, or the bar numbers"));
+      }
+    }
+    refuse(problems);
+  }
+
+  static Problem problem(String sentence, String remedy) {
+    return Problem.at("", "pins", sentence, remedy);
+  }
+
+  static void refuse(List<Problem> problems) {
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+  }
+
+  static String text(Pin pin) {
+    return "bar " + pin.bar() + " at " + pin.at().toDecimal(3).toPlainString() + " s";
+  }
+}

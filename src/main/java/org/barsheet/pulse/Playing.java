@@ -1,0 +1,121 @@
+package org.barsheet.pulse;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.barsheet.score.Note;
+import org.barsheet.score.Part;
+import org.barsheet.score.Score;
+
+/**
+ * The notes of a score as sounds in time: onsets that belong together gathered into strokes.
+ * Statistics of playing, so in {@code double}; exact places stay ticks.
+ *
+ * @param strokes in order of time, at least one
+ */
+record Playing(List<Stroke> strokes) {
+
+  /** Onsets closer than this are one stroke. */
+  private static final double TOGETHER_SECONDS = 0.03;
+
+  /** A stroke without a pitch, of drums alone. */
+  static final int NO_PITCH = 128;
+
+  /** A longer note weighs no more than this in the harmony. */
+  private static final double LONGEST_COUNTED = 1.5;
+
+  private static final double SHORTEST_COUNTED = 0.01;
+
+  /**
+   * Notes struck together.
+   *
+   * @param seconds mean onset
+   * @param tick onset of its middle note
+   * @param notes how many
+   * @param longestSeconds length of its longest note
+   * @param velocity of its loudest note
+   * @param lowest lowest pitch, or {@link #NO_PITCH}
+   * @param chroma weight of each of the 12 pitch classes
+   */
+  @SuppressWarnings("ArrayRecordComponent") // never compared, never changed
+  record Stroke(
+      double seconds,
+      long tick,
+      int notes,
+      double longestSeconds,
+      int velocity,
+      int lowest,
+      double[] chroma) {}
+
+  Playing {
+    strokes = List.copyOf(strokes);
+  }
+
+  /** The playing of a score with notes, timed by its own tempo map. */
+  static Playing of(Score score) {
+    List<Stroke> strokes = new ArrayList<>();
+    List<Note> together = new ArrayList<>();
+    double first = 0;
+    for (Note note : score.notes()) {
+      double onset = seconds(score, note.onTick());
+      if (!together.isEmpty() && onset - first > TOGETHER_SECONDS) {
+        strokes.add(stroke(score, together));
+        together.clear();
+      }
+      if (together.isEmpty()) {
+        first = onset;
+      }
+      together.add(note);
+    }
+    strokes.add(stroke(score, together));
+    return new Playing(strokes);
+  }
+
+  private static double seconds(Score score, long tick) {
+    return score.tempo().secondsAt(tick).toDouble();
+  }
+
+  private static Stroke stroke(Score score, List<Note> together) {
+    double sum = 0;
+    double longest = 0;
+    int velocity = 0;
+    int lowest = NO_PITCH;
+    double[] chroma = new double[12];
+    for (Note note : together) {
+      double onset = seconds(score, note.onTick());
+      double length = seconds(score, note.offTick()) - onset;
+      sum += onset;
+      longest = Math.max(longest, length);
+      velocity = Math.max(velocity, note.velocity());
+      Part part = score.parts().get(note.part());
+      if (!part.drums()) {
+        lowest = Math.min(lowest, note.pitch());
+        double counted = Math.max(SHORTEST_COUNTED, Math.min(length, LONGEST_COUNTED));
+        chroma[note.pitch() % 12] += Math.sqrt(counted);
+      }
+    }
+    long tick = together.get((together.size() - 1) / 2).onTick();
+    int count = together.size();
+    return new Stroke(sum / count, tick, count, longest, velocity, lowest, chroma);
+  }
+
+  double endSeconds() {
+    return strokes.get(strokes.size() - 1).seconds();
+  }
+
+  /** The stroke nearest to a time. */
+  Stroke nearest(double seconds) {
+    int low = 0;
+    int high = strokes.size() - 1;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (strokes.get(middle).seconds() < seconds) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    Stroke after = strokes.get(low);
+    Stroke before = strokes.get(Math.max(0, low - 1));
+    return seconds - before.seconds() < after.seconds() - seconds ? before : after;
+  }
+}

@@ -1,0 +1,203 @@
+package org.barsheet.pulse;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.barsheet.clock.Seconds;
+import org.barsheet.pulse.FoundBeats.FoundBeat;
+import org.barsheet.score.BarGrid;
+import org.barsheet.score.Meter;
+import org.barsheet.score.Score;
+
+/**
+ * Finds beats and bars in playing. First beats alone, to learn how the playing divides them; then
+ * beats and bars together for each bar size, of which the best fitting is kept; then bars among
+ * those beats once more, where the meter may change.
+ */
+final class PulseFinder {
+
+  /** Longest playing that is searched, in seconds. */
+  private static final double LONGEST_SECONDS = 45 * 60.0;
+
+  /** How far from the usual beat length the later searches look. */
+  private static final double WIDE = 2;
+
+  /** The same where another level of the beat must not slip in. */
+  private static final double NARROW = 1.4;
+
+  private static final List<Integer> USUAL_SIZES = List.of(2, 3, 4);
+
+  private final Score score;
+  private final TempoRequest request;
+  private final Playing playing;
+  private final double[] beatStrengths;
+  private final double[] barStrengths;
+  private final List<TempoRequest.Pin> pins;
+
+  /**
+   * What was found.
+   *
+   * @param bars the bars, a pickup numbered 0
+   * @param size felt beats of most bars
+   * @param beatSeconds the middle of all beat lengths in order of size
+   * @param doubts what else the playing might mean
+   */
+  record Pulse(BarGrid bars, int size, double beatSeconds, List<Doubt> doubts) {}
+
+  private PulseFinder(Score score, TempoRequest request) {
+    this.score = score;
+    this.request = request;
+    this.playing = Playing.of(score);
+    this.beatStrengths = StrokeStrength.ofBeats(playing);
+    this.barStrengths = StrokeStrength.ofBars(playing);
+    this.pins = PinOrder.of(request.pins());
+    PinOrder.checkPlayable(pins, playing.endSeconds());
+  }
+
+  /** Finds the pulse; nothing where there are too few notes to hear one, or hours of them. */
+  static Optional<Pulse> find(Score score, TempoRequest request) {
+    long onsets = score.notes().stream().mapToLong(note -> note.onTick()).distinct().count();
+    double end = score.tempo().secondsAt(score.endTick()).toDouble();
+    if (onsets < GridConcentration.FEWEST_ONSETS || end > LONGEST_SECONDS) {
+      return Optional.empty();
+    }
+    return Optional.of(new PulseFinder(score, request).find());
+  }
+
+  private Pulse find() {
+    BeatDivision division = division();
+    BeatLengths lengths = lengths();
+    FoundBeats alone = search(fit(lengths, division), 1);
+    BeatDivision learnt = division.learntFrom(playing, beatStrengths, alone.seconds());
+    BeatFit fit = fit(lengths.near(alone.medianLength(), WIDE), learnt);
+    FoundBeats best = null;
+    int size = 0;
+    for (int candidate : sizes(alone.medianLength())) {
+      FoundBeats found = search(fit, candidate);
+      if (best == null || found.total() > best.total()) {
+        best = found;
+        size = candidate;
+      }
+    }
+    FoundBeats kept = Objects.requireNonNull(best);
+    List<FoundBeat> beats = pins.isEmpty() ? withDownbeats(kept) : counted(kept, learnt, size);
+    BarGrid bars = PlayedBars.grid(score, playing, beats, pinTimes(), size, isDotted());
+    return new Pulse(bars, size, kept.medianLength(), rivals(kept, learnt, bars, size));
+  }
+
+  private List<Doubt> rivals(FoundBeats found, BeatDivision division, BarGrid bars, int size) {
+    List<Doubt> doubts = new ArrayList<>();
+    if (!pins.isEmpty() || found.beats().size() < 2) {
+      return doubts;
+    }
+    double length = found.medianLength();
+    if (request.beatsPerMinute().isEmpty()) {
+      double total = totalNear(length, division);
+      for (double other : new double[] {length * 2, length / 2}) {
+        if (other < BeatLengths.LONGEST_SECONDS && other > BeatLengths.seconds(0)) {
+          double margin = (total - totalNear(other, division)) / found.beats().size();
+          PulseRivals.level(bars, length, other, margin).ifPresent(doubts::add);
+        }
+      }
+    }
+    double[] phases =
+        new DownbeatSearch(playing, found.seconds(), List.of(size)).steadyTotals(size);
+    PulseRivals.phase(bars, phases).ifPresent(doubts::add);
+    return doubts;
+  }
+
+  private double totalNear(double beatSeconds, BeatDivision division) {
+    BeatLengths lengths = BeatLengths.usual().near(beatSeconds, NARROW);
+    return search(fit(lengths, division), 1).total();
+  }
+
+  private FoundBeats search(BeatFit fit, int beatsInBar) {
+    int first = BeatFit.frame(playing.strokes().get(0).seconds());
+    int last = BeatFit.frame(playing.endSeconds());
+    List<Integer> pinned =
+        pinTimes().stream()
+            .map(pin -> BeatFit.frame(pin.toDouble()))
+            .filter(frame -> frame < fit.frames())
+            .toList();
+    return new BarSearch(fit, beatsInBar, first, last, pinned).search();
+  }
+
+  private BeatLengths lengths() {
+    return request
+        .beatsPerMinute()
+        .map(bpm -> BeatLengths.around(60 / bpm.doubleValue()))
+        .orElseGet(BeatLengths::usual);
+  }
+
+  private BeatFit fit(BeatLengths lengths, BeatDivision division) {
+    return new BeatFit(playing, beatStrengths, barStrengths, lengths, division);
+  }
+
+  private List<Seconds> pinTimes() {
+    return pins.stream().map(TempoRequest.Pin::at).toList();
+  }
+
+  private BeatDivision division() {
+    return request
+        .meter()
+        .map(meter -> isDotted() ? BeatDivision.triple() : BeatDivision.duple())
+        .orElseGet(BeatDivision::open);
+  }
+
+  private boolean isDotted() {
+    return request.meter().map(Meter::isCompound).orElse(false);
+  }
+
+  /** Bar sizes to try: the meter's, or the one that the pins make likeliest, or all usual ones. */
+  private List<Integer> sizes(double beatSeconds) {
+    if (request.meter().isPresent()) {
+      return List.of(request.meter().get().feltBeats());
+    }
+    if (pins.size() < 2) {
+      return USUAL_SIZES;
+    }
+    TempoRequest.Pin first = pins.get(0);
+    TempoRequest.Pin last = pins.get(pins.size() - 1);
+    double bar = last.at().minus(first.at()).toDouble() / (last.bar() - first.bar());
+    return USUAL_SIZES.stream()
+        .min(Comparator.comparingDouble(size -> Math.abs(Math.log(bar / size / beatSeconds))))
+        .map(List::of)
+        .orElse(USUAL_SIZES);
+  }
+
+  private List<FoundBeat> withDownbeats(FoundBeats found) {
+    if (found.beats().size() < 2) {
+      return found.beats();
+    }
+    List<Double> seconds = found.seconds();
+    List<Integer> places =
+        new DownbeatSearch(playing, seconds, sizes(found.medianLength())).search().places();
+    return IntStream.range(0, places.size())
+        .mapToObj(i -> new FoundBeat(seconds.get(i), places.get(i)))
+        .toList();
+  }
+
+  /** Searches again between pins, for the number of bars that the pins say. */
+  private List<FoundBeat> counted(FoundBeats found, BeatDivision division, int size) {
+    List<FoundBeat> beats = new ArrayList<>(found.beats());
+    for (int i = 1; i < pins.size(); i++) {
+      int from = BeatFit.frame(pins.get(i - 1).at().toDouble());
+      int to = BeatFit.frame(pins.get(i).at().toDouble());
+      int bars = pins.get(i).bar() - pins.get(i - 1).bar();
+      double mean = BeatFit.seconds(to - from) / (bars * size);
+      beats.removeIf(beat -> isBetween(beat, from, to));
+      BeatFit fit = fit(BeatLengths.around(mean).near(mean, WIDE), division);
+      beats.addAll(new CountedSearch(fit, from, to, bars, size).search());
+    }
+    beats.sort(Comparator.comparingDouble(FoundBeat::seconds));
+    return beats;
+  }
+
+  private static boolean isBetween(FoundBeat beat, int from, int to) {
+    int frame = BeatFit.frame(beat.seconds());
+    return frame >= from && frame < to;
+  }
+}
