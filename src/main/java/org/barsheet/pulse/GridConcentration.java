@@ -72,20 +72,17 @@ final class GridConcentration {
 
   /**
    * How closely onsets keep to a regular grid of the quarter note although none is exactly on it: 0
-   * (anywhere) to 1 (exactly), the length of their mean direction on the circle of one grid step
-   * (Rayleigh), for the best of a few grids.
+   * (anywhere) to 1 (exactly), the mean cosine of their places on the circle of one grid step, for
+   * the best of a few grids.
    */
-  static double coherence(long[] onsets, int ticksPerQuarter) {
+  static double closeness(long[] onsets, int ticksPerQuarter) {
     double best = 0;
     for (int grid : GRIDS) {
-      double x = 0;
-      double y = 0;
+      double sum = 0;
       for (long onset : onsets) {
-        double angle = 2 * Math.PI * grid * (onset % ticksPerQuarter) / ticksPerQuarter;
-        x += Math.cos(angle);
-        y += Math.sin(angle);
+        sum += Math.cos(2 * Math.PI * grid * (onset % ticksPerQuarter) / ticksPerQuarter);
       }
-      best = Math.max(best, Math.hypot(x, y) / onsets.length);
+      best = Math.max(best, sum / onsets.length);
     }
     return best;
   }

@@ -18,14 +18,17 @@ final class PinOrder {
 
   private PinOrder() {}
 
-  /**
-   * Puts pins in order of their bars.
-   *
-   * @throws InputException naming each time that is negative and each two that clash
-   */
+  /** Pins in order of their bars. */
   static List<Pin> of(List<Pin> pins) {
-    List<Pin> ordered =
-        pins.stream().sorted(Comparator.comparingInt(Pin::bar).thenComparing(Pin::at)).toList();
+    return pins.stream().sorted(Comparator.comparingInt(Pin::bar).thenComparing(Pin::at)).toList();
+  }
+
+  /**
+   * What is wrong with pins whatever the music: each time that is negative and each two that clash.
+   *
+   * @param ordered in order of their bars
+   */
+  static List<Problem> problems(List<Pin> ordered) {
     List<Problem> problems = new ArrayList<>();
     for (Pin pin : ordered) {
       if (pin.at().signum() < 0) {
@@ -38,8 +41,7 @@ final class PinOrder {
     for (int i = 1; i < ordered.size(); i++) {
       addClash(ordered.get(i - 1), ordered.get(i), problems);
     }
-    refuse(problems);
-    return ordered;
+    return problems;
   }
 
   private static void addClash(Pin first, Pin second, List<Problem> problems) {
@@ -60,7 +62,8 @@ final class PinOrder {
    *     length
    */
   static void checkPlayable(List<Pin> pins, double endSeconds) {
-    List<Problem> problems = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>(problems(pins));
+    refuse(problems);
     for (Pin pin : pins) {
       if (pin.at().toDouble() > endSeconds) {
         problems.add(

@@ -58,8 +58,10 @@ final class PinnedTempo {
                 "the bars run from " + bars.first().number() + " to " + bars.last().number()));
       }
     }
+    List<TempoRequest.Pin> ordered = PinOrder.of(pins);
+    problems.addAll(PinOrder.problems(ordered));
     PinOrder.refuse(problems);
-    return PinOrder.of(pins).stream()
+    return ordered.stream()
         .map(pin -> new PinnedBar(bars.numbered(pin.bar()).get(0), pin.at()))
         .sorted(Comparator.comparingInt(pin -> pin.bar().index()))
         .toList();

@@ -87,21 +87,21 @@ public record TempoEvidence(
           0, Verdict.NONE, "too few notes (" + onsets.length + " onsets) to judge the tempo by");
     }
     double whole = GridConcentration.score(onsets, division.ticks());
-    double coherence = GridConcentration.coherence(onsets, division.ticks());
+    double closeness = GridConcentration.closeness(onsets, division.ticks());
     List<WeakStretch> weak = weakStretches(onsets, division.ticks(), factor);
-    Verdict verdict = verdict(whole, coherence, weak);
-    String sentence = sentence(verdict, whole, coherence, onsets.length);
+    Verdict verdict = verdict(whole, closeness, weak);
+    String sentence = sentence(verdict, whole, closeness, onsets.length);
     return new TempoEvidence(whole, verdict, sentence, weak, parts(score, division, factor));
   }
 
-  private static Verdict verdict(double whole, double coherence, List<WeakStretch> weak) {
+  private static Verdict verdict(double whole, double closeness, List<WeakStretch> weak) {
     if (whole >= TRUSTED) {
       return weak.isEmpty() ? Verdict.TRUE : Verdict.MIXED;
     }
-    return whole > MEANINGLESS || coherence >= PLAYED_BY_GRID ? Verdict.MIXED : Verdict.UNTRUE;
+    return whole > MEANINGLESS || closeness >= PLAYED_BY_GRID ? Verdict.MIXED : Verdict.UNTRUE;
   }
 
-  private static String sentence(Verdict verdict, double whole, double coherence, int onsets) {
+  private static String sentence(Verdict verdict, double whole, double closeness, int onsets) {
     String figures =
         String.format(
             Locale.ROOT,
@@ -112,7 +112,7 @@ public record TempoEvidence(
       case TRUE -> "the notes sit on the written beats (" + figures + ")";
       case MIXED ->
           "the notes keep to the written beats in part"
-              + String.format(Locale.ROOT, " (%s; %.2f near it)", figures, coherence);
+              + String.format(Locale.ROOT, " (%s; %.2f near it)", figures, closeness);
       case UNTRUE -> "the notes do not keep to the written beats (" + figures + ")";
       case NONE -> "nothing to judge the tempo by";
     };
@@ -155,7 +155,7 @@ public record TempoEvidence(
   private static boolean isWeak(long[] onsets, int ticksPerQuarter) {
     return onsets.length >= GridConcentration.FEWEST_ONSETS
         && GridConcentration.score(onsets, ticksPerQuarter) < MEANINGLESS
-        && GridConcentration.coherence(onsets, ticksPerQuarter) < PLAYED_BY_GRID;
+        && GridConcentration.closeness(onsets, ticksPerQuarter) < PLAYED_BY_GRID;
   }
 
   private static void addTo(List<WeakStretch> weak, long from, long to) {

@@ -85,9 +85,21 @@ class TempoEvidenceTest {
   }
 
   @Test
-  void an_untrue_tempo_is_followed_with_a_word() {
+  void an_untrue_tempo_asked_for_is_followed_with_a_word() {
     Score score = Scores.read(MidiBytes.file().track(free(0, 200_000, 5)), folder);
-    Music music = MusicFinder.follow(score, TempoRequest.DEFAULT);
+    TempoRequest all = TempoRequest.DEFAULT;
+    Music music =
+        MusicFinder.follow(
+            score,
+            new TempoRequest(
+                TempoRequest.Mode.WRITTEN,
+                1,
+                all.pickup(),
+                all.playedOrder(),
+                all.pins(),
+                all.meter(),
+                all.beatsPerMinute(),
+                all.feltBeat()));
     assertThat(music.doubts()).extracting(Doubt::kind).contains(Doubt.Kind.UNTRUE_TEMPO);
   }
 }
