@@ -1,0 +1,121 @@
+package org.barsheet.workbook;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Date;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.barsheet.exposure.FilmSheet;
+
+/** The workbook being written, and what all of its sheets need. */
+final class Book implements Closeable {
+
+  /** Rows kept at hand before they are written out. */
+  private static final int WINDOW = 200;
+
+  private static final String PROGRAM = "barsheet";
+
+  /** The same in every workbook, so that the same film gives the same bytes. */
+  private static final Date NO_DATE = new Date(0);
+
+  private final FilmSheet film;
+  private final FilmIndex index;
+  private final XSSFWorkbook document = new XSSFWorkbook();
+  private final SXSSFWorkbook stream = new SXSSFWorkbook(document, WINDOW);
+  private final Styles styles = new Styles(document);
+  private final ExposureColumns exposureColumns;
+  private final ExposureSheets exposures;
+
+  Book(FilmSheet film) {
+    this.film = film;
+    this.index = new FilmIndex(film);
+    this.exposureColumns = new ExposureColumns(index, film.movements());
+    this.exposures = new ExposureSheets(film, index, exposureColumns, exposurePage());
+    describe(document.getProperties());
+  }
+
+  private void describe(POIXMLProperties properties) {
+    properties.getCoreProperties().setTitle(SafeText.of(film.timing().plan().title()));
+    properties.getCoreProperties().setCreator(PROGRAM);
+    properties.getCoreProperties().setCreated(Optional.of(NO_DATE));
+    properties.getCoreProperties().setModified(Optional.of(NO_DATE));
+    properties.getExtendedProperties().getUnderlyingProperties().setApplication(PROGRAM);
+    properties.getCustomProperties().addProperty("fingerprint", SealedWorkbook.PLACEHOLDER);
+  }
+
+  FilmSheet film() {
+    return film;
+  }
+
+  FilmIndex index() {
+    return index;
+  }
+
+  XSSFWorkbook document() {
+    return document;
+  }
+
+  SXSSFWorkbook stream() {
+    return stream;
+  }
+
+  Styles styles() {
+    return styles;
+  }
+
+  ExposureColumns exposureColumns() {
+    return exposureColumns;
+  }
+
+  ExposureSheets exposures() {
+    return exposures;
+  }
+
+  PageSize portrait() {
+    return new PageSize(film.timing().plan().film().paper(), false);
+  }
+
+  PageSize landscape() {
+    return new PageSize(film.timing().plan().film().paper(), true);
+  }
+
+  PageSize exposurePage() {
+    return exposureColumns.landscape() ? landscape() : portrait();
+  }
+
+  SXSSFSheet addSheet(String name) {
+    return stream.createSheet(name);
+  }
+
+  /** A sheet with its title block; the first fact is the sheet's own, the others are the film's. */
+  SheetFrame frame(String name, PageSize page, List<Column> columns, String fact) {
+    SheetFrame frame = new SheetFrame(this, name, page, columns);
+    frame.title(
+        film.timing().plan().title(),
+        List.of(fact, Words.counting(film.timing().plan().film()), Words.versions(film)));
+    return frame;
+  }
+
+  /** Names a range of cells: rows and columns from 0, the last ones included. */
+  void name(String name, Address first, int lastRow, int lastColumn) {
+    Address last = new Address(first.sheet(), Math.max(first.row(), lastRow), lastColumn);
+    XSSFName range = document.createName();
+    range.setNameName(name);
+    range.setRefersToFormula("'" + first.sheet() + "'!" + first.absolute() + ":" + last.absolute());
+  }
+
+  void writeTo(OutputStream out) throws IOException {
+    stream.write(out);
+  }
+
+  @Override
+  public void close() throws IOException {
+    stream.close();
+  }
+}

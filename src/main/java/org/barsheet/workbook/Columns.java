@@ -1,0 +1,80 @@
+package org.barsheet.workbook;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.Sheet;
+
+/** The columns of a sheet at the widths they have on its page. */
+final class Columns {
+
+  /**
+   * Widths are stored in 256ths of a digit; a digit of Arial 10 is 7 pixels wide at 96 pixels to
+   * the inch (ECMA-376 part 1, 18.3.1.13).
+   */
+  private static final double UNITS_PER_POINT = 256 / 7.0 * 96 / 72;
+
+  private final List<Column> columns;
+  private final double[] points;
+
+  Columns(List<Column> columns, double pageWidth) {
+    this.columns = List.copyOf(columns);
+    this.points = columns.stream().mapToDouble(Column::points).toArray();
+    spread(pageWidth - shownWidth());
+  }
+
+  private void spread(double rest) {
+    double shares = columns.stream().mapToDouble(Column::stretch).sum();
+    if (rest <= 0 || shares == 0) {
+      return;
+    }
+    for (int index = 0; index < points.length; index++) {
+      points[index] += rest * columns.get(index).stretch() / shares;
+    }
+  }
+
+  private double shownWidth() {
+    return columns.stream().filter(Column::isShown).mapToDouble(Column::points).sum();
+  }
+
+  int count() {
+    return columns.size();
+  }
+
+  Column at(int index) {
+    return columns.get(index);
+  }
+
+  /** Width of a column in points. */
+  double points(int index) {
+    return points[index];
+  }
+
+  /** Width in points of neighbouring columns together. */
+  double points(int from, int toExclusive) {
+    double sum = 0;
+    for (int index = from; index < toExclusive; index++) {
+      sum += points[index];
+    }
+    return sum;
+  }
+
+  /** Index of the last column that is seen. */
+  int lastShown() {
+    int last = columns.size() - 1;
+    while (!columns.get(last).isShown()) {
+      last--;
+    }
+    return last;
+  }
+
+  /** How many lines a text takes in a column. */
+  int lines(int index, String text, Look look) {
+    return TextWidth.lines(text, look, points[index]);
+  }
+
+  void applyTo(Sheet sheet) {
+    for (int index = 0; index < points.length; index++) {
+      sheet.setColumnWidth(index, (int) Math.round(points[index] * UNITS_PER_POINT));
+      sheet.setColumnHidden(index, !columns.get(index).isShown());
+    }
+  }
+}

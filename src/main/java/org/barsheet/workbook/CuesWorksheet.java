@@ -1,0 +1,145 @@
+package org.barsheet.workbook;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.motif.Certainty;
+import org.barsheet.motif.Occurrence;
+import org.barsheet.plan.Film;
+import org.barsheet.timing.Cue;
+import org.barsheet.timing.Shot;
+
+/** Every occurrence, every mark and every other cue a panel sits on, one a line. */
+final class CuesWorksheet {
+
+  static final String NAME = "Cues";
+
+  private static final int MOTIF = 0;
+  private static final int CUE = 1;
+  private static final int KIND = 2;
+  private static final int NUMBER = 3;
+  private static final int BAR = 4;
+  private static final int BEAT = 5;
+  private static final int TIMECODE = 6;
+  private static final int FRAME = 7;
+  private static final int SECONDS = 8;
+  private static final int CERTAINTY = 9;
+  private static final int FORM = 10;
+  private static final int PARTS = 11;
+  private static final int PANEL = 12;
+  private static final int NOTES = 13;
+  private static final int ROW_NAME = 14;
+
+  private static final List<Column> COLUMNS =
+      List.of(
+          Column.words("", 16),
+          Column.words("cue", 84, 2),
+          Column.words("kind", 58),
+          Column.numbers("no.", 26),
+          Column.numbers("bar", 30),
+          Column.numbers("beat", 32),
+          Column.numbers("timecode", 58),
+          Column.numbers("frame", 42),
+          Column.numbers("seconds", 50),
+          Column.words("certainty", 54),
+          Column.words("form", 80, 3),
+          Column.words("parts", 66, 3),
+          Column.words("panel", 36),
+          Column.toFillIn("notes", 40, 2),
+          Column.rowName());
+
+  private static final double ROW_POINTS = 14;
+
+  private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
+  private static final Look NUMBERS = WORDS.right();
+
+  private final Book book;
+  private final Film film;
+  private final SheetFrame frame;
+  private final SheetPen pen;
+
+  private CuesWorksheet(Book book) {
+    this.book = book;
+    this.film = book.film().timing().plan().film();
+    this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact(book.film()));
+    this.pen = frame.pen();
+  }
+
+  private static String fact(FilmSheet film) {
+    return Words.count(film.timing().cues().size(), "cue")
+        + ", "
+        + Words.count(film.timing().tallies().size(), "motif");
+  }
+
+  static void write(Book book) {
+    new CuesWorksheet(book).write();
+  }
+
+  private void write() {
+    frame.heading(16);
+    int row = SheetFrame.FIRST_ROW;
+    for (Cue cue : book.film().timing().cues()) {
+      line(row++, cue);
+    }
+    int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
+    book.name("Cues_table", new Address(NAME, SheetFrame.HEADING_ROW, MOTIF), last, ROW_NAME);
+    book.name("Cues_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
+    frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, MOTIF, PANEL));
+    frame.finish(
+        "place and frame are those of the first note; seconds are the score's; "
+            + Signs.QUESTION
+            + " marks what is only likely");
+  }
+
+  private void line(int row, Cue cue) {
+    Optional<Occurrence> occurrence = cue.occurrence();
+    pen.row(row, ROW_POINTS);
+    pen.text(MOTIF, book.index().letter(cue), WORDS.inBold().centred());
+    pen.text(CUE, cue.title(), WORDS.inBold());
+    pen.text(KIND, kind(cue), WORDS);
+    place(cue);
+    pen.text(CERTAINTY, occurrence.map(CuesWorksheet::certainty).orElse(""), WORDS);
+    pen.text(FORM, occurrence.map(Occurrence::description).orElse(""), WORDS);
+    pen.text(PARTS, book.index().parts(cue), WORDS);
+    panel(cue);
+    pen.blank(NOTES, Look.TO_FILL_IN);
+    pen.text(ROW_NAME, cue.id(), Look.PENCIL);
+  }
+
+  private void place(Cue cue) {
+    if (cue.number() > 0) {
+      pen.number(NUMBER, cue.number(), NUMBERS);
+    } else {
+      pen.blank(NUMBER, NUMBERS);
+    }
+    pen.number(BAR, cue.place().bar(), NUMBERS);
+    pen.number(BEAT, Double.parseDouble(cue.place().beatText()), NUMBERS.format("0.###"));
+    pen.text(TIMECODE, film.timecode(cue.frame()).toString(), NUMBERS);
+    pen.number(FRAME, cue.frame(), NUMBERS);
+    pen.number(SECONDS, cue.at().toDecimal(3).doubleValue(), NUMBERS.format("0.000"));
+    if (book.index().shotAt(cue.frame()).isPresent()) {
+      pen.link(FRAME, book.exposures().addressOf(cue.frame()));
+    }
+  }
+
+  private static String kind(Cue cue) {
+    return cue.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  private static String certainty(Occurrence occurrence) {
+    String word = occurrence.certainty().name().toLowerCase(Locale.ROOT);
+    return occurrence.certainty() == Certainty.CERTAIN ? word : Signs.QUESTION + " " + word;
+  }
+
+  private void panel(Cue cue) {
+    Optional<Shot> shot = book.index().shotOn(cue);
+    if (shot.isEmpty()) {
+      pen.blank(PANEL, WORDS);
+      return;
+    }
+    pen.label(PANEL, shot.get().panel().name(), WORDS.inBold().left());
+    pen.link(PANEL, TimelineWorksheet.addressOf(shot.get()));
+  }
+}

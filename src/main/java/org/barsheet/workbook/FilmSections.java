@@ -1,0 +1,141 @@
+package org.barsheet.workbook;
+
+import java.util.List;
+import org.barsheet.exposure.InputFile;
+import org.barsheet.plan.Opening;
+import org.barsheet.pulse.Music;
+import org.barsheet.timing.FilmBar;
+
+/** The sections of the film's sheet below its findings. */
+final class FilmSections {
+
+  static final int SIGN = 0;
+  private static final int FIRST = 1;
+  private static final int SECOND = 2;
+  private static final int THIRD = 3;
+  private static final int TEXT = 5;
+  private static final int LAST = 6;
+
+  private static final double ROW_POINTS = 14;
+  private static final int DOWNBEATS = 3;
+
+  private static final Look WORDS = Look.BODY.edged(Edges.NONE.bottom(Line.HAIR));
+
+  private final Book book;
+  private final SheetPen pen;
+  private int row;
+
+  FilmSections(Book book, SheetPen pen, int firstRow) {
+    this.book = book;
+    this.pen = pen;
+    this.row = firstRow;
+  }
+
+  /** Writes the title of a section; returns the row below it. */
+  static int heading(SheetPen pen, int row, String title) {
+    pen.row(row, 26);
+    Look look = Look.SECTION.edged(Edges.NONE.bottom(Line.HEAVY));
+    pen.blanks(SIGN, LAST + 1, look);
+    pen.text(SIGN, title, look);
+    return row + 1;
+  }
+
+  private void heading(String title) {
+    row = heading(pen, row, title);
+  }
+
+  void openings() {
+    List<Opening> openings = book.film().timing().plan().openings();
+    if (openings.isEmpty()) {
+      return;
+    }
+    List<String> unfilled =
+        openings.stream()
+            .map(Opening::name)
+            .filter(
+                name ->
+                    book.film().reveals().stream()
+                        .noneMatch(reveal -> reveal.opening().name().equals(name)))
+            .toList();
+    heading("Openings");
+    String text =
+        unfilled.isEmpty()
+            ? "Every one of " + Words.count(openings.size(), "opening") + " moves in some panel."
+            : Words.count(unfilled.size(), "opening")
+                + " of "
+                + openings.size()
+                + " unfilled, moved by no panel: "
+                + String.join(", ", unfilled)
+                + ".";
+    paragraph(unfilled.isEmpty() ? Signs.DONE : Signs.QUESTION, text);
+  }
+
+  void tempo() {
+    Music music = book.film().timing().music();
+    heading("Tempo and bars");
+    paragraph("", music.sentence());
+    paragraph("", music.evidence().sentence());
+    paragraph("", "Please confirm by ear that these are the first downbeats:");
+    book.film().timing().bars().stream()
+        .filter(bar -> bar.bar().number() > 0)
+        .limit(DOWNBEATS)
+        .forEach(this::downbeat);
+  }
+
+  private void downbeat(FilmBar bar) {
+    pen.row(row++, ROW_POINTS);
+    pen.blanks(FIRST, LAST + 1, WORDS);
+    pen.text(FIRST, "bar " + bar.bar().number(), WORDS.inBold());
+    pen.text(
+        SECOND,
+        book.film().timing().plan().film().timecode(bar.startFrame()).toString(),
+        WORDS.right());
+    pen.number(THIRD, bar.startFrame(), WORDS.right());
+    pen.link(THIRD, book.exposures().addressOf(bar.startFrame()));
+    pen.text(
+        TEXT,
+        bar.bar().meter()
+            + ", "
+            + bar.framesPerBeat()
+            + " frames per beat, "
+            + Words.plain(bar.beatsPerMinute().doubleValue())
+            + " bpm",
+        WORDS);
+  }
+
+  void settings() {
+    heading("Settings in force");
+    for (Settings.Setting setting : Settings.of(book.film().timing().plan())) {
+      pen.row(row++, ROW_POINTS);
+      Look look = setting.given() ? WORDS : WORDS.in(Ink.PENCIL);
+      pen.blanks(FIRST, LAST + 1, WORDS);
+      pen.text(FIRST, setting.key(), look);
+      pen.text(TEXT, setting.value(), look.wrapped());
+      pen.text(LAST, setting.given() ? "from the plan" : "default", look);
+    }
+  }
+
+  void inputs() {
+    heading("Made from");
+    for (InputFile input : book.film().inputs()) {
+      pen.row(row++, ROW_POINTS);
+      pen.blanks(FIRST, LAST + 1, WORDS);
+      pen.text(FIRST, input.role(), WORDS);
+      pen.joined(SECOND, TEXT - 1, input.name(), WORDS.wrapped());
+      pen.text(TEXT, input.sha256(), WORDS.size(8).in(Ink.PENCIL));
+    }
+    paragraph("", "The long number is the SHA-256 of the file: the same number, the same file.");
+  }
+
+  void cautions() {
+    heading("Before anybody starts");
+    Cautions.ALL.forEach(caution -> paragraph("!", caution));
+  }
+
+  private void paragraph(String sign, String text) {
+    Look look = Look.BODY.atTop().wrapped();
+    pen.row(row++, ROW_POINTS);
+    pen.text(SIGN, sign, look.inBold().centred());
+    pen.joined(FIRST, LAST, text, look);
+  }
+}

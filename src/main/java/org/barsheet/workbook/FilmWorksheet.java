@@ -1,0 +1,153 @@
+package org.barsheet.workbook;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.barsheet.timing.Cue;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.MotifTally;
+
+/** Whether everything is well, and what to do first if not; then figures, settings and cautions. */
+final class FilmWorksheet {
+
+  static final String NAME = "Film";
+
+  private static final int SIGN = FilmSections.SIGN;
+  private static final int SEVERITY = 1;
+  private static final int WHO = 2;
+  private static final int PANEL = 3;
+  private static final int PLACE = 4;
+  private static final int SENTENCE = 5;
+  private static final int REMEDY = 6;
+
+  private static final List<Column> COLUMNS =
+      List.of(
+          Column.words("", 16),
+          Column.words("finding", 52),
+          Column.words("who acts", 56),
+          Column.words("panel", 36),
+          Column.words("where", 64),
+          Column.words("what is so", 100, 3),
+          Column.words("what to do", 80, 2));
+
+  private static final Look WORDS = Look.BODY.atTop().wrapped().edged(Edges.NONE.bottom(Line.HAIR));
+
+  private final Book book;
+  private final SheetFrame frame;
+  private final SheetPen pen;
+  private int row = SheetFrame.FIRST_ROW;
+
+  private FilmWorksheet(Book book) {
+    this.book = book;
+    this.frame = book.frame(NAME, book.portrait(), COLUMNS, fact(book.film().findings()));
+    this.pen = frame.pen();
+  }
+
+  private static String fact(List<Finding> findings) {
+    Map<Severity, Long> counts =
+        findings.stream()
+            .collect(
+                Collectors.groupingBy(
+                    Finding::severity, () -> new EnumMap<>(Severity.class), Collectors.counting()));
+    return Words.count(counts.getOrDefault(Severity.ERROR, 0L), "error")
+        + "   "
+        + Words.count(counts.getOrDefault(Severity.WARNING, 0L), "warning")
+        + "   "
+        + Words.count(counts.getOrDefault(Severity.NOTE, 0L), "note");
+  }
+
+  static void write(Book book) {
+    new FilmWorksheet(book).write();
+  }
+
+  private void write() {
+    frame.heading(16);
+    book.film().findings().forEach(this::finding);
+    if (book.film().findings().isEmpty()) {
+      pen.row(row++, 14).text(SIGN, Signs.DONE, WORDS.inBold());
+      pen.text(SEVERITY, "nothing is doubtful", Look.BODY);
+    }
+    book.name("Findings", new Address(NAME, SheetFrame.HEADING_ROW, SIGN), row - 1, REMEDY);
+    returns();
+    FilmSections sections = new FilmSections(book, pen, row);
+    sections.openings();
+    sections.tempo();
+    sections.settings();
+    sections.inputs();
+    sections.cautions();
+    frame.finish("this workbook is a plan, not a permission: local codes come first");
+  }
+
+  private void finding(Finding finding) {
+    pen.row(row++, 14);
+    pen.text(SIGN, Signs.of(finding.severity()), WORDS.inBold().centred().on(ground(finding)));
+    pen.text(SEVERITY, word(finding.severity().name()), WORDS.inBold());
+    pen.text(WHO, word(finding.concerns().name()), WORDS);
+    pen.label(PANEL, finding.panel(), WORDS.left());
+    book.index()
+        .shotOf(finding.panel())
+        .ifPresent(shot -> pen.link(PANEL, TimelineWorksheet.addressOf(shot)));
+    place(finding);
+    pen.text(SENTENCE, finding.sentence(), WORDS);
+    pen.text(REMEDY, finding.remedy(), WORDS);
+  }
+
+  private void place(Finding finding) {
+    boolean hasFrame = finding.frame().isPresent();
+    String place =
+        finding.place().isEmpty() && hasFrame
+            ? "frame " + finding.frame().getAsLong()
+            : finding.place();
+    pen.text(PLACE, place, WORDS);
+    if (hasFrame && !place.isEmpty()) {
+      pen.link(PLACE, book.exposures().addressOf(finding.frame().getAsLong()));
+    }
+  }
+
+  private static Ink ground(Finding finding) {
+    return switch (finding.severity()) {
+      case ERROR -> Ink.RUST;
+      case WARNING -> Ink.LAMP;
+      case NOTE -> Ink.PAPER;
+    };
+  }
+
+  private static String word(String name) {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
+  private void returns() {
+    row = FilmSections.heading(pen, row, "Returns of the motifs");
+    pen.row(row++, 14);
+    pen.text(SEVERITY, "motif", Look.PENCIL);
+    pen.text(WHO, "found", Look.PENCIL.right());
+    pen.text(PANEL, "used", Look.PENCIL.right());
+    pen.text(PLACE, "spare", Look.PENCIL.right());
+    pen.text(SENTENCE, "which are spare", Look.PENCIL);
+    book.film().timing().tallies().forEach(this::tally);
+  }
+
+  private void tally(MotifTally tally) {
+    pen.row(row++, 14);
+    pen.text(SIGN, tally.letter(), WORDS.inBold().centred());
+    pen.text(SEVERITY, tally.motif(), WORDS.inBold());
+    pen.number(WHO, tally.found(), WORDS.right());
+    pen.number(PANEL, tally.used(), WORDS.right());
+    pen.number(PLACE, tally.spare(), WORDS.right().inBold());
+    pen.text(SENTENCE, spare(tally), WORDS);
+    String likely =
+        tally.likely() == 0 ? "" : Signs.QUESTION + " " + tally.likely() + " of them only likely";
+    pen.text(REMEDY, likely, WORDS);
+  }
+
+  private String spare(MotifTally tally) {
+    return book.film().timing().cues().stream()
+        .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE && cue.number() > 0)
+        .filter(cue -> cue.name().equals(tally.motif()) && book.index().shotOn(cue).isEmpty())
+        .map(cue -> cue.title() + " (" + cue.place() + ")")
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,125 @@
+package org.barsheet.workbook;
+
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+
+/**
+ * How a cell looks. Looks are values: two cells with equal looks share one style of the file.
+ *
+ * @param points size of its letters
+ * @param bold whether they are bold
+ * @param ink their colour
+ * @param fill colour of the cell, where it is not paper
+ * @param across where the text stands between left and right
+ * @param upright where it stands between top and bottom
+ * @param wraps whether long text goes on in further lines
+ * @param edges lines around it
+ * @param format how a number is written, in the spreadsheet's own notation
+ * @param quoted whether the cell is marked as text, so that a later edit does not make a formula of
+ *     it
+ */
+record Look(
+    double points,
+    boolean bold,
+    Ink ink,
+    Optional<Ink> fill,
+    HorizontalAlignment across,
+    VerticalAlignment upright,
+    boolean wraps,
+    Edges edges,
+    String format,
+    boolean quoted) {
+
+  private static final String GENERAL = "General";
+
+  /** Nine points, ink on paper, at the left, in the middle of the row. */
+  static final Look BODY =
+      new Look(
+          9,
+          false,
+          Ink.INK,
+          Optional.empty(),
+          HorizontalAlignment.LEFT,
+          VerticalAlignment.CENTER,
+          false,
+          Edges.NONE,
+          GENERAL,
+          false);
+
+  /** The title of a sheet. */
+  static final Look TITLE = BODY.size(16).inBold();
+
+  /** Secondary text. */
+  static final Look PENCIL = BODY.in(Ink.PENCIL);
+
+  /** The title of one of several tables on a sheet. */
+  static final Look SECTION = BODY.size(11).inBold().atBottom();
+
+  /** Over a column. */
+  static final Look HEADING = BODY.inBold().in(Ink.PAPER).on(Ink.QUAY).atBottom().wrapped();
+
+  /** A cell people fill in. */
+  static final Look TO_FILL_IN = BODY.on(Ink.BAND).edged(Edges.box(Line.THIN)).wrapped();
+
+  Look size(double to) {
+    return new Look(to, bold, ink, fill, across, upright, wraps, edges, format, quoted);
+  }
+
+  Look inBold() {
+    return new Look(points, true, ink, fill, across, upright, wraps, edges, format, quoted);
+  }
+
+  Look in(Ink colour) {
+    return new Look(points, bold, colour, fill, across, upright, wraps, edges, format, quoted);
+  }
+
+  Look on(Ink colour) {
+    Optional<Ink> filled = colour == Ink.PAPER ? Optional.empty() : Optional.of(colour);
+    return new Look(points, bold, ink, filled, across, upright, wraps, edges, format, quoted);
+  }
+
+  Look left() {
+    return across(HorizontalAlignment.LEFT);
+  }
+
+  Look right() {
+    return across(HorizontalAlignment.RIGHT);
+  }
+
+  Look centred() {
+    return across(HorizontalAlignment.CENTER);
+  }
+
+  private Look across(HorizontalAlignment to) {
+    return new Look(points, bold, ink, fill, to, upright, wraps, edges, format, quoted);
+  }
+
+  Look atTop() {
+    return upright(VerticalAlignment.TOP);
+  }
+
+  Look atBottom() {
+    return upright(VerticalAlignment.BOTTOM);
+  }
+
+  private Look upright(VerticalAlignment to) {
+    return new Look(points, bold, ink, fill, across, to, wraps, edges, format, quoted);
+  }
+
+  Look wrapped() {
+    return new Look(points, bold, ink, fill, across, upright, true, edges, format, quoted);
+  }
+
+  Look edged(Edges with) {
+    return new Look(points, bold, ink, fill, across, upright, wraps, with, format, quoted);
+  }
+
+  Look format(String as) {
+    return new Look(points, bold, ink, fill, across, upright, wraps, edges, as, quoted);
+  }
+
+  Look asText() {
+    return new Look(points, bold, ink, fill, across, upright, wraps, edges, format, true);
+  }
+}

@@ -1,0 +1,7 @@
+package org.barsheet.workbook;
+
+final class MusicWorksheet {
+  static void write(Book book) {}
+
+  private MusicWorksheet() {}
+}

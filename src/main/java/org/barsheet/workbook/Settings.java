@@ -1,0 +1,80 @@
+package org.barsheet.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.barsheet.motif.Form;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.MotifRequest;
+import org.barsheet.plan.Plan;
+import org.barsheet.pulse.TempoRequest;
+
+/** Every setting in force, under the name the plan gives it. */
+final class Settings {
+
+  /**
+   * One setting.
+   *
+   * @param key its name in the plan
+   * @param value what is in force
+   * @param given whether the plan states it; else it is the default
+   */
+  record Setting(String key, String value, boolean given) {}
+
+  private final Plan plan;
+  private final List<Setting> list = new ArrayList<>();
+
+  private Settings(Plan plan) {
+    this.plan = plan;
+  }
+
+  /** The settings in the order of the plan's sections. */
+  static List<Setting> of(Plan plan) {
+    Settings settings = new Settings(plan);
+    settings.film(plan.film());
+    settings.music(plan.music());
+    plan.motifs().forEach(settings::motif);
+    return settings.list;
+  }
+
+  private void add(String key, String value) {
+    list.add(new Setting(key, value, plan.given().contains(key)));
+  }
+
+  private void film(Film film) {
+    add("film.frame-rate", film.rate().toString());
+    add("film.first-frame", film.firstFrame().toString());
+    add(
+        "film.music-starts",
+        film.musicStarts().toDecimal(3).stripTrailingZeros().toPlainString() + " s");
+    add("film.music-from", words(film.musicFrom().name()));
+    add("film.pictures", Words.shown(film.framesPerPicture()));
+    add("film.picture-lead", film.pictureLead() + " f");
+    add("film.closed-hold", film.closedHold() + " f");
+    add("film.tail", film.tail().toDecimal(3).stripTrailingZeros().toPlainString() + " s");
+    add("film.size", film.width() + "x" + film.height());
+    add("film.paper", film.paper() == Film.Paper.A4 ? "A4" : "Letter");
+  }
+
+  private void music(TempoRequest music) {
+    add("music.tempo", words(music.tempo().name()));
+    add("music.first-bar", Integer.toString(music.firstBar()));
+    add("music.pickup", words(music.pickup().name()));
+    add("music.played-order", music.playedOrder().orElse("as in the file"));
+    add("music.pins", music.pins().isEmpty() ? "none" : Words.count(music.pins().size(), "pin"));
+  }
+
+  private void motif(MotifRequest motif) {
+    String key = "motifs." + motif.name() + ".";
+    add(key + "accent", motif.accent().toString());
+    add(key + "match", words(motif.match().name()));
+    String forms =
+        motif.forms().stream().sorted().map(Form::word).collect(Collectors.joining(", "));
+    add(key + "forms", forms.isEmpty() ? "none besides" : forms);
+  }
+
+  private static String words(String name) {
+    return name.toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

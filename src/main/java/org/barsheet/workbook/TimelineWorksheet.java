@@ -1,0 +1,197 @@
+package org.barsheet.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.barsheet.exposure.OpeningState;
+import org.barsheet.plan.Film;
+import org.barsheet.timing.Shot;
+
+/** Where each panel is and why, one line a panel. */
+final class TimelineWorksheet {
+
+  static final String NAME = "Timeline";
+
+  private static final int PANEL = 0;
+  private static final int DRAWING = 1;
+  private static final int ACTION = 2;
+  private static final int PLACE = 3;
+  private static final int STARTS = 4;
+  private static final int BARS = 5;
+  private static final int SECONDS = 6;
+  private static final int FRAMES = 7;
+  private static final int TO_SCALE = 8;
+  private static final int ASKED = 9;
+  private static final int REASON = 10;
+  private static final int OPEN = 11;
+  private static final int NOTES = 12;
+  private static final int ROW_NAME = 13;
+
+  private static final List<Column> COLUMNS =
+      List.of(
+          Column.numbers("panel", 32),
+          Column.words("drawing", 86),
+          Column.words("action", 84, 3),
+          Column.words("place", 58, 1),
+          Column.numbers("starts", 56),
+          Column.numbers("bars", 31),
+          Column.numbers("seconds", 41),
+          Column.numbers("frames", 36),
+          Column.words("to scale", 62),
+          Column.words("asked, got", 64, 1),
+          Column.words("why here, and the rival", 96, 3),
+          Column.words("open at\nthe cut", 52, 1),
+          Column.toFillIn("notes", 30, 1),
+          Column.rowName());
+
+  private static final double HEADING_POINTS = 26;
+  private static final double LEAST_ROW_POINTS = 34;
+  private static final double DRAWN_ROW_POINTS = 52;
+
+  private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
+
+  private final Book book;
+  private final Film film;
+  private final SheetFrame frame;
+  private final SheetPen pen;
+  private final Drawings drawings;
+  private final LengthBar lengthBar;
+
+  private TimelineWorksheet(Book book) {
+    this.book = book;
+    this.film = book.film().timing().plan().film();
+    this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact(book));
+    this.pen = frame.pen();
+    this.drawings = new Drawings(book, frame);
+    long longest =
+        book.index().shots().stream().mapToLong(shot -> shot.frames().length()).max().orElse(1);
+    this.lengthBar = new LengthBar(longest, frame.columns().points(TO_SCALE));
+  }
+
+  private static String fact(Book book) {
+    long frames = book.film().timing().lengthFrames();
+    return Words.count(book.index().shots().size(), "panel")
+        + "   "
+        + Words.duration(book.film().timing().plan().film(), frames)
+        + "   "
+        + Words.count(frames, "frame");
+  }
+
+  /** Where a shot stands on this sheet. */
+  static Address addressOf(Shot shot) {
+    return new Address(NAME, SheetFrame.FIRST_ROW + shot.index(), PANEL);
+  }
+
+  static void write(Book book) {
+    new TimelineWorksheet(book).write();
+  }
+
+  private void write() {
+    frame.heading(HEADING_POINTS);
+    for (Shot shot : book.index().shots()) {
+      line(shot);
+    }
+    int last = SheetFrame.FIRST_ROW + book.index().shots().size() - 1;
+    totals(last + 1);
+    book.name("Timeline_panels", new Address(NAME, SheetFrame.FIRST_ROW, PANEL), last, ROW_NAME);
+    book.name("Timeline_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
+    frame.finish("lengths are counted to the next cut; seconds and frames are the film's");
+  }
+
+  private void line(Shot shot) {
+    Ground ground = Ground.of(shot.index());
+    pen.row(
+        SheetFrame.FIRST_ROW + shot.index(),
+        drawings.has(shot) ? DRAWN_ROW_POINTS : LEAST_ROW_POINTS);
+    pen.label(PANEL, shot.panel().name(), ground.look(WORDS.size(13).inBold().right()));
+    pen.link(PANEL, book.exposures().addressOf(shot.frames().start()));
+    pen.blank(DRAWING, ground.look(WORDS));
+    pen.text(ACTION, action(shot), ground.look(WORDS));
+    pen.text(PLACE, place(shot), ground.look(WORDS));
+    pen.text(STARTS, timecode(shot), ground.look(WORDS.inBold().right()));
+    length(shot, ground);
+    pen.text(
+        ASKED, "asked: " + orNothing(shot.asked()) + "\ngot: " + shot.got(), ground.look(WORDS));
+    pen.text(REASON, reason(shot), ground.look(WORDS));
+    pen.text(OPEN, openAtCut(shot), ground.look(WORDS));
+    pen.blank(NOTES, Look.TO_FILL_IN);
+    pen.text(ROW_NAME, "panel " + shot.panel().name(), Look.PENCIL);
+    drawings.place(shot, pen.rowIndex(), DRAWING, pen.rowPoints());
+  }
+
+  private void length(Shot shot, Ground ground) {
+    long frames = shot.frames().length();
+    double seconds = Words.seconds(film, frames).doubleValue();
+    pen.number(BARS, shot.bars().doubleValue(), ground.look(WORDS.right().format("0.00")));
+    pen.number(SECONDS, seconds, ground.look(WORDS.right().format("0.00")));
+    pen.number(FRAMES, frames, ground.look(WORDS.right()));
+    pen.text(TO_SCALE, lengthBar.of(frames), ground.look(LengthBar.LOOK));
+  }
+
+  private String timecode(Shot shot) {
+    return film.timecode(shot.frames().start()).toString();
+  }
+
+  private String action(Shot shot) {
+    List<String> lines = new ArrayList<>();
+    lines.add(shot.panel().action());
+    book.index().revealsOf(shot).forEach(reveal -> lines.add(Words.reveal(reveal.reveal())));
+    shot.panel()
+        .appears()
+        .forEach(appears -> lines.add(appears.performer() + " in " + appears.opening()));
+    return String.join("\n", lines);
+  }
+
+  private String place(Shot shot) {
+    String letter = book.index().letter(shot.cue());
+    String title = shot.cue().title();
+    return (letter.isEmpty() ? title : letter + "  " + title)
+        + (shot.panel().locked() ? "\nlocked" : "");
+  }
+
+  private static String reason(Shot shot) {
+    return shot.rival()
+        .map(
+            rival ->
+                shot.reason()
+                    + "\n"
+                    + (rival.isFreeChoice() ? Signs.QUESTION + " free choice, near tie: " : "")
+                    + rival.sentence())
+        .orElse(shot.reason());
+  }
+
+  private String openAtCut(Shot shot) {
+    String open =
+        book.film().states().stream()
+            .filter(state -> state.shot() == shot.index() && state.atFirstFrame() > 0)
+            .map(OpeningState::opening)
+            .collect(Collectors.joining(", "));
+    return open.isEmpty() ? "all closed" : open;
+  }
+
+  private static String orNothing(String asked) {
+    return asked.isEmpty() ? "anywhere" : asked;
+  }
+
+  private void totals(int row) {
+    long frames = book.film().timing().lengthFrames();
+    Look look = Look.BODY.inBold().edged(Edges.NONE.top(Line.HEAVY));
+    pen.row(row, 20);
+    pen.blanks(0, ROW_NAME, look);
+    pen.text(ACTION, "whole film, " + Words.duration(film, frames), look);
+    pen.text(STARTS, film.timecode(frames).toString(), look.right());
+    pen.number(SECONDS, Words.seconds(film, frames).doubleValue(), look.right().format("0.00"));
+    pen.number(FRAMES, frames, look.right());
+  }
+
+  /** What the cells of one line have in common: every second line on a band. */
+  private record Ground(Ink fill) {
+    static Ground of(int index) {
+      return new Ground(index % 2 == 1 ? Ink.BAND : Ink.PAPER);
+    }
+
+    Look look(Look of) {
+      return of.on(fill);
+    }
+  }
+}

@@ -1,0 +1,111 @@
+package org.barsheet.workbook;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Reveal;
+import org.barsheet.score.BarBeat;
+
+/** How the sheets say things. */
+final class Words {
+
+  private Words() {}
+
+  /** {@code 1 frame}, {@code 5,072 frames}. */
+  static String count(long number, String thing) {
+    return String.format(Locale.ROOT, "%,d %s%s", number, thing, number == 1 ? "" : "s");
+  }
+
+  /** {@code 24 fps}, {@code 29.97 fps drop-frame}, {@code 29.97 fps without drop-frame}. */
+  static String rate(FrameRate rate) {
+    boolean mayDrop = rate.denominator() != 1 && rate.nominal() % 30 == 0;
+    String number = rate.toString().replace("df", "");
+    String counting = rate.dropFrame() ? " drop-frame" : mayDrop ? " without drop-frame" : "";
+    return number + " fps" + counting;
+  }
+
+  /** The line of every sheet's heading that says how its frames count. */
+  static String counting(Film film) {
+    return rate(film.rate())
+        + "   first frame "
+        + film.firstFrame()
+        + "   picture lead "
+        + film.pictureLead()
+        + " f";
+  }
+
+  /** {@code score 4be1c07a plan 91d2f3aa}. */
+  static String versions(FilmSheet film) {
+    return film.inputs().stream()
+        .map(input -> input.role() + " " + input.version())
+        .collect(Collectors.joining("   "));
+  }
+
+  /** Length of a run of frames in seconds, to two decimals. */
+  static BigDecimal seconds(Film film, long frames) {
+    return film.rate().startOf(frames).toDecimal(2);
+  }
+
+  /** {@code 3 min 31.33 s}, {@code 8.25 s}. */
+  static String duration(Film film, long frames) {
+    BigDecimal[] minutes = seconds(film, frames).divideAndRemainder(BigDecimal.valueOf(60));
+    String rest = minutes[1] + " s";
+    return minutes[0].signum() == 0 ? rest : minutes[0].toBigInteger() + " min " + rest;
+  }
+
+  /** {@code on ones}, {@code on twos}, {@code on 5s}. */
+  static String shown(int framesPerPicture) {
+    List<String> words = List.of("ones", "twos", "threes", "fours");
+    return "on "
+        + (framesPerPicture <= words.size()
+            ? words.get(framesPerPicture - 1)
+            : framesPerPicture + "s");
+  }
+
+  /** {@code 11 · 4}: bar and beat in short. */
+  static String barAndBeat(BarBeat place) {
+    return place.bar() + "·" + place.beatText() + (place.time() > 1 ? " ×" + place.time() : "");
+  }
+
+  /** {@code lamp-1 opens, 30 pictures on twos}. */
+  static String reveal(Reveal reveal) {
+    return reveal.opening()
+        + (reveal.way() == Reveal.Way.OPENS ? " opens, " : " closes, ")
+        + count(reveal.pictures(), "picture")
+        + " "
+        + shown(reveal.framesPerPicture());
+  }
+
+  /** How an opening moves. */
+  static String motion(Opening.Motion motion) {
+    if (motion instanceof Opening.Hinged hinged) {
+      return "flap, hinge " + word(hinged.hinge()) + ", to " + plain(hinged.degrees()) + "°";
+    } else if (motion instanceof Opening.Slides slides) {
+      String far = slides.millimetres() > 0 ? ", " + plain(slides.millimetres()) + " mm" : "";
+      return "slides " + word(slides.towards()) + far;
+    } else if (motion instanceof Opening.LiftsOff lifts) {
+      return "lifts off, " + plain(lifts.millimetres()) + " mm";
+    } else if (motion instanceof Opening.Brightens brightens) {
+      return "brightens to " + plain(brightens.percent()) + " %";
+    } else if (motion instanceof Opening.Iris iris) {
+      return "iris to " + plain(iris.percent()) + " %";
+    } else if (motion instanceof Opening.Values values) {
+      return count(values.values().size(), "value") + " in " + values.unit();
+    }
+    return "";
+  }
+
+  private static String word(Opening.Side side) {
+    return side.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** A number without needless decimals. */
+  static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,532 @@
+package org.barsheet.workbook;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Seconds;
+import org.barsheet.clock.Timecode;
+import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.Exposure;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.InputFile;
+import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.OpeningState;
+import org.barsheet.exposure.Picture;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.exposure.SheetNote;
+import org.barsheet.motif.Accent;
+import org.barsheet.motif.Certainty;
+import org.barsheet.motif.Form;
+import org.barsheet.motif.Match;
+import org.barsheet.motif.Occurrence;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.MotifRequest;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Performer;
+import org.barsheet.plan.Place;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.Rect;
+import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Slow;
+import org.barsheet.plan.Where;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.TempoRequest;
+import org.barsheet.score.BarBeat;
+import org.barsheet.timing.Cue;
+import org.barsheet.timing.FilmBar;
+import org.barsheet.timing.FilmClock;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.MotifTally;
+import org.barsheet.timing.Shot;
+import org.barsheet.timing.TimingSheet;
+
+/**
+ * A film sheet made up step by step: shots one after another, reveals in them, and what is written
+ * beside the frames.
+ */
+final class SampleFilm {
+
+  private static final Where NOWHERE = new Where("sample.yaml", "");
+  private static final int BEATS_PER_MINUTE = 96;
+
+  /** A reveal asked for: where it lands in its shot, and how. */
+  private record Asked(String opening, int layer, long landsInShot, int pictures, int each) {}
+
+  private record Scene(String name, String action, long frames, List<Asked> reveals) {}
+
+  private final FrameRate rate;
+  private final List<Scene> scenes = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<SheetNote> extraNotes = new ArrayList<>();
+  private String title = "Lamplighters’ Quay";
+  private Film.Paper paper = Film.Paper.A4;
+  private Optional<Path> drawing = Optional.empty();
+  private List<String> openings = List.of("lamp-1", "lamp-2", "gull", "attic");
+
+  private SampleFilm(FrameRate rate) {
+    this.rate = rate;
+  }
+
+  static SampleFilm at(FrameRate rate) {
+    return new SampleFilm(rate);
+  }
+
+  /** Eight shots, two layers, long holds, findings of every severity. */
+  static SampleFilm harbour() {
+    return at(FrameRate.FPS_24)
+        .shot("1", "Fog over the quay", 363)
+        .shot("2", "The baker's lamp", 198)
+        .reveal("lamp-1", 1, 75, 30, 2)
+        .shot("3", "A gull lands on the second lamp, and the fog goes out with the tide", 231)
+        .reveal("lamp-2", 1, 98, 24, 2)
+        .reveal("gull", 2, 110, 12, 3)
+        .shot("4", "The ferry bell", 147)
+        .shot("5", "Lamps along the wall", 210)
+        .shot("6", "Shutters, one after the other", 64)
+        .reveal("attic", 1, 30, 14, 1)
+        .shot("6A", "The whole street", 95)
+        .shot("7", "Lights out", 260)
+        .finding(
+            Finding.Severity.ERROR,
+            Finding.Concerns.DIRECTOR,
+            "3",
+            "bar 12 beat 2",
+            OptionalLong.of(630),
+            "lamp-2 opens on layer 1 while the gull still covers it on layer 2",
+            "let the gull leave before bar 12, or give lamp-2 another panel")
+        .finding(
+            Finding.Severity.WARNING,
+            Finding.Concerns.ANIMATOR,
+            "6",
+            "bar 24",
+            OptionalLong.of(1160),
+            "the music leaves 30 frames and 14 pictures on twos need 28 with no hold before them,"
+                + " so they are shown on ones",
+            "ask for fewer pictures, or a longer panel")
+        .finding(
+            Finding.Severity.NOTE,
+            Finding.Concerns.COMPOSER,
+            "",
+            "bar 33",
+            OptionalLong.empty(),
+            "glimmer 5 is strong and no panel sits on it",
+            "");
+  }
+
+  SampleFilm title(String is) {
+    title = is;
+    return this;
+  }
+
+  SampleFilm paper(Film.Paper is) {
+    paper = is;
+    return this;
+  }
+
+  /** The drawing of every panel. */
+  SampleFilm drawing(Path picture) {
+    drawing = Optional.of(picture);
+    return this;
+  }
+
+  SampleFilm openings(List<String> names) {
+    openings = names;
+    return this;
+  }
+
+  SampleFilm shot(String name, String action, long frames) {
+    scenes.add(new Scene(name, action, frames, new ArrayList<>()));
+    return this;
+  }
+
+  /** A reveal in the last shot, fully open on a frame of the shot counted from 0. */
+  SampleFilm reveal(String opening, int layer, long landsInShot, int pictures, int each) {
+    scenes
+        .get(scenes.size() - 1)
+        .reveals()
+        .add(new Asked(opening, layer, landsInShot, pictures, each));
+    return this;
+  }
+
+  SampleFilm note(long frame, SheetNote.Column column, String text) {
+    extraNotes.add(new SheetNote(frame, column, "", false, text));
+    return this;
+  }
+
+  SampleFilm finding(
+      Finding.Severity severity,
+      Finding.Concerns concerns,
+      String panel,
+      String place,
+      OptionalLong frame,
+      String sentence,
+      String remedy) {
+    findings.add(new Finding(severity, concerns, panel, place, frame, sentence, remedy));
+    return this;
+  }
+
+  FilmSheet make() {
+    long length = scenes.stream().mapToLong(Scene::frames).sum();
+    FilmClock clock = new FilmClock(rate, 2L * rate.nominal(), Seconds.ZERO);
+    int bars = (int) (length * BEATS_PER_MINUTE / 60 / rate.nominal() / 4) + 2;
+    Music music = SampleMusic.of(bars, BEATS_PER_MINUTE);
+    List<FilmBar> filmBars = SampleMusic.filmBars(music, clock);
+    Plan plan = plan();
+    List<Cue> cues = new ArrayList<>();
+    List<Shot> shots = new ArrayList<>();
+    List<PlannedReveal> reveals = new ArrayList<>();
+    long start = 0;
+    for (int index = 0; index < scenes.size(); index++) {
+      Scene scene = scenes.get(index);
+      FrameSpan frames = new FrameSpan(start, start + scene.frames());
+      Cue cue = cue(music, clock, scene, frames, cues.size());
+      cues.add(cue);
+      Shot shot = shot(index, plan.panels().get(index), cue, frames, music, clock);
+      shots.add(shot);
+      scene.reveals().forEach(asked -> reveals.add(reveal(plan, shot, asked)));
+      start += scene.frames();
+    }
+    cues.add(occurrence(music, clock, 99, Certainty.LIKELY, clock.musicStartFrame() + 40));
+    cues.sort(Comparator.comparingLong(Cue::frame));
+    TimingSheet timing =
+        new TimingSheet(
+            plan,
+            music,
+            clock,
+            filmBars,
+            cues,
+            shots,
+            length,
+            List.of(
+                new MotifTally("glimmer", "A", cues.size(), 1, cues.size() - 1),
+                new MotifTally("tide", "B", 0, 0, 0)),
+            findings);
+    return new FilmSheet(
+        List.of(
+            new InputFile("plan", "sample.yaml", "91d2f3aa".repeat(8)),
+            new InputFile("score", "sample.mid", "4be1c07a".repeat(8))),
+        timing,
+        reveals,
+        movements(reveals),
+        states(shots, reveals),
+        appearances(plan, shots, reveals),
+        notes(music, clock, filmBars, shots, reveals),
+        findings);
+  }
+
+  private Plan plan() {
+    Film film =
+        new Film(
+            rate,
+            Timecode.parse(rate, "01:00:00:00"),
+            Seconds.of(2),
+            Film.MusicFrom.TICK_0,
+            2,
+            0,
+            12,
+            Seconds.ZERO,
+            1920,
+            1080,
+            paper);
+    List<Panel> panels = scenes.stream().map(this::panel).toList();
+    return new Plan(
+        Path.of("sample.yaml"),
+        title,
+        Path.of("sample.mid"),
+        film,
+        TempoRequest.DEFAULT,
+        List.of(motif("glimmer"), motif("tide")),
+        new Artwork(25.4, 24, 13.5, List.of("28786E"), 40, List.of()),
+        Optional.empty(),
+        Optional.empty(),
+        openings.stream().map(SampleFilm::opening).toList(),
+        List.of(
+            new Performer(
+                "cello",
+                "Cello",
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                0,
+                List.of(),
+                NOWHERE)),
+        panels,
+        Set.of("film.frame-rate", "film.first-frame"));
+  }
+
+  private static MotifRequest motif(String name) {
+    return new MotifRequest(
+        name, List.of(), Accent.LAST, Match.TONAL, Set.of(Form.INVERTED), NOWHERE);
+  }
+
+  private static Opening opening(String name) {
+    return new Opening(
+        name,
+        new Rect(3, 7, 2, 4),
+        "small-lamp",
+        new Opening.Hinged(Opening.Side.LEFT, 90),
+        List.of(),
+        NOWHERE);
+  }
+
+  private Panel panel(Scene scene) {
+    return new Panel(
+        scene.name(),
+        scene.action(),
+        new Place.OfMotif("glimmer", OptionalInt.empty(), OptionalInt.empty()),
+        new Panel.AutoCut(),
+        Optional.of(Length.of(Length.Unit.BARS, BigFraction.of(4))),
+        Optional.empty(),
+        drawing,
+        scene.reveals().stream().map(SampleFilm::reveal).toList(),
+        scene.reveals().stream()
+            .limit(1)
+            .map(asked -> new Panel.Appears("cello", asked.opening()))
+            .toList(),
+        false,
+        NOWHERE);
+  }
+
+  private static Reveal reveal(Asked asked) {
+    return new Reveal(
+        asked.opening(),
+        Reveal.Way.OPENS,
+        asked.pictures(),
+        asked.each(),
+        Slow.END,
+        Reveal.EvenIn.ANGLE,
+        Reveal.Lands.FULLY_OPEN,
+        new Reveal.OnAccent(),
+        false,
+        NOWHERE);
+  }
+
+  private static Cue cue(Music music, FilmClock clock, Scene scene, FrameSpan frames, int number) {
+    long frame = frames.start() + frames.length() / 4;
+    if (frame < clock.musicStartFrame() || scene.reveals().isEmpty()) {
+      BarBeat place = place(music, clock, frames.start());
+      Seconds at = clock.scoreTime(Math.max(frames.start(), clock.musicStartFrame()));
+      return new Cue(
+          "bar-" + number,
+          Cue.Kind.BAR,
+          "",
+          0,
+          at,
+          frames.start(),
+          place,
+          at,
+          frames.start(),
+          place,
+          Optional.empty());
+    }
+    long accent = frames.start() + scene.reveals().get(0).landsInShot();
+    return occurrence(music, clock, number, Certainty.CERTAIN, accent);
+  }
+
+  private static Cue occurrence(
+      Music music, FilmClock clock, int number, Certainty certainty, long accent) {
+    long first = Math.max(clock.musicStartFrame(), accent - 40);
+    long startTick = tick(music, clock, first);
+    long accentTick = tick(music, clock, accent);
+    Occurrence occurrence =
+        new Occurrence(
+            "glimmer",
+            number,
+            startTick,
+            accentTick + 240,
+            accentTick,
+            List.of(startTick, accentTick),
+            List.of(79, 91),
+            List.of(0, 1),
+            List.of(Form.TONAL),
+            5,
+            0.9,
+            certainty,
+            "tonal, up a fourth, last note shortened");
+    return new Cue(
+        "glimmer-" + number,
+        Cue.Kind.OCCURRENCE,
+        "glimmer",
+        number,
+        music.tempo().secondsAt(startTick),
+        first,
+        music.bars().locate(startTick),
+        music.tempo().secondsAt(accentTick),
+        accent,
+        music.bars().locate(accentTick),
+        Optional.of(occurrence));
+  }
+
+  private static long tick(Music music, FilmClock clock, long frame) {
+    return Math.max(0, Math.round(music.tempo().tickAt(clock.scoreTime(frame)).doubleValue()));
+  }
+
+  private static BarBeat place(Music music, FilmClock clock, long frame) {
+    return music.bars().locate(tick(music, clock, frame));
+  }
+
+  private static Shot shot(
+      int index, Panel panel, Cue cue, FrameSpan frames, Music music, FilmClock clock) {
+    BigDecimal bars =
+        BigDecimal.valueOf(frames.length())
+            .divide(BigDecimal.valueOf(2.5 * clock.rate().nominal()), 2, RoundingMode.HALF_UP);
+    boolean occurrence = cue.kind() == Cue.Kind.OCCURRENCE;
+    return new Shot(
+        index,
+        panel,
+        cue,
+        frames,
+        place(music, clock, frames.start()),
+        bars,
+        "glimmer, 4 bars",
+        bars.toPlainString() + " bars",
+        occurrence
+            ? "lands on " + cue.title() + ", the only free certain one"
+            : "free, on a bar line",
+        index % 2 == 0
+            ? Optional.empty()
+            : Optional.of(new Shot.Rival("bar 15 would make it 96 f longer", index * 0.02)),
+        panel.reveals().stream()
+            .map(reveal -> new Shot.Landing(cue.accentFrame(), cue.accentFrame()))
+            .toList());
+  }
+
+  private static PlannedReveal reveal(Plan plan, Shot shot, Asked asked) {
+    long lands = shot.frames().start() + asked.landsInShot();
+    long firstGap = lands - (long) (asked.pictures() - 1) * asked.each();
+    List<Exposure> exposures = new ArrayList<>();
+    exposures.add(
+        new Exposure(
+            new FrameSpan(shot.frames().start(), firstGap), new Picture(asked.opening(), 0), 0));
+    for (int picture = 1; picture <= asked.pictures(); picture++) {
+      long from = firstGap + (long) (picture - 1) * asked.each();
+      long to = picture == asked.pictures() ? shot.frames().endExclusive() : from + asked.each();
+      exposures.add(
+          new Exposure(
+              new FrameSpan(from, to),
+              new Picture(asked.opening(), picture),
+              Slow.END.progress((double) picture / asked.pictures())));
+    }
+    return new PlannedReveal(
+        shot.index(),
+        reveal(asked),
+        plan.opening(asked.opening()).orElseThrow(),
+        asked.opening(),
+        asked.layer(),
+        lands,
+        lands,
+        firstGap,
+        firstGap + (long) asked.pictures() * asked.each() / 3,
+        lands,
+        exposures,
+        Optional.empty());
+  }
+
+  private static List<Movement> movements(List<PlannedReveal> reveals) {
+    return reveals.stream()
+        .map(
+            reveal ->
+                new Movement(
+                    reveal.movement(),
+                    "small-lamp",
+                    List.of(reveal.opening().name()),
+                    reveal.exposures().stream()
+                        .map(
+                            exposure ->
+                                new Movement.MovedPicture(
+                                    exposure.picture(),
+                                    exposure.progress(),
+                                    90 * exposure.progress(),
+                                    "deg"))
+                        .toList()))
+        .toList();
+  }
+
+  private List<OpeningState> states(List<Shot> shots, List<PlannedReveal> reveals) {
+    List<OpeningState> states = new ArrayList<>();
+    for (Shot shot : shots) {
+      for (String opening : openings) {
+        states.add(
+            new OpeningState(
+                opening,
+                shot.index(),
+                openedBefore(reveals, opening, shot.index()),
+                openedBefore(reveals, opening, shot.index() + 1)));
+      }
+    }
+    return states;
+  }
+
+  private static double openedBefore(List<PlannedReveal> reveals, String opening, int shot) {
+    boolean opened =
+        reveals.stream()
+            .anyMatch(reveal -> reveal.shot() < shot && reveal.opening().name().equals(opening));
+    return opened ? 1 : 0;
+  }
+
+  private static List<Appearance> appearances(
+      Plan plan, List<Shot> shots, List<PlannedReveal> reveals) {
+    return reveals.stream()
+        .map(
+            reveal ->
+                new Appearance(
+                    reveal.shot(),
+                    plan.performers().get(0),
+                    reveal.opening(),
+                    new FrameSpan(
+                        reveal.firstGapFrame(), shots.get(reveal.shot()).frames().endExclusive()),
+                    0.8))
+        .toList();
+  }
+
+  private List<SheetNote> notes(
+      Music music,
+      FilmClock clock,
+      List<FilmBar> bars,
+      List<Shot> shots,
+      List<PlannedReveal> reveals) {
+    List<SheetNote> notes = new ArrayList<>(extraNotes);
+    for (FilmBar bar : bars) {
+      for (int beat = 0; beat < bar.bar().beatTicks().size(); beat++) {
+        long tick = bar.bar().beatTicks().get(beat);
+        String text =
+            beat == 0 ? "bar " + bar.bar().number() : bar.bar().number() + "·" + (beat + 1);
+        long frame = clock.frameAt(music.tempo().secondsAt(tick));
+        notes.add(new SheetNote(frame, SheetNote.Column.BEAT, "", false, text));
+      }
+    }
+    for (Shot shot : shots) {
+      notes.add(
+          new SheetNote(
+              shot.frames().start(), SheetNote.Column.ACTION, "", false, shot.panel().action()));
+    }
+    for (PlannedReveal reveal : reveals) {
+      notes.add(new SheetNote(reveal.accentFrame(), SheetNote.Column.SOUND, "A", true, "G6"));
+      notes.add(
+          new SheetNote(reveal.firstGapFrame(), SheetNote.Column.ACTION, "", false, "first gap"));
+      notes.add(
+          new SheetNote(
+              reveal.landsFrame(),
+              SheetNote.Column.ACTION,
+              "",
+              true,
+              reveal.opening().name() + " fully open"));
+    }
+    notes.sort(Comparator.comparingLong(SheetNote::frame).thenComparing(SheetNote::column));
+    return notes;
+  }
+}
