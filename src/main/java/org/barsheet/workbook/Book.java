@@ -22,6 +22,7 @@ final class Book implements Closeable {
   private static final String PROGRAM = "barsheet";
 
   /** The same in every workbook, so that the same film gives the same bytes. */
+  @SuppressWarnings("JavaUtilDate") // what the spreadsheet library takes
   private static final Date NO_DATE = new Date(0);
 
   private final FilmSheet film;

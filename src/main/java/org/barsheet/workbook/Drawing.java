@@ -6,20 +6,13 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.Optional;
 import javax.imageio.ImageIO;
-import org.apache.poi.ss.usermodel.Workbook;
 
-/**
- * A panel's drawing as the workbook holds it.
- *
- * @param bytes the picture file
- * @param type its type, as the spreadsheet library numbers it
- * @param width in pixels
- * @param height in pixels
- */
-record Drawing(byte[] bytes, int type, int width, int height) {
+/** A panel's drawing as the workbook holds it: a PNG picture that is not too large. */
+final class Drawing {
 
   /** Larger files are made smaller, so that a workbook stays light enough to send. */
   private static final int LARGEST_BYTES = 60_000;
@@ -28,19 +21,32 @@ record Drawing(byte[] bytes, int type, int width, int height) {
 
   private static final long PNG_SIGNATURE = 0x89504E470D0A1A0AL;
 
-  /** Where the header of a PNG file (W3C, Portable Network Graphics, 11.2.2) ends. */
+  /** Places in the header of a PNG file (W3C, Portable Network Graphics, 11.2.2). */
+  private static final int PNG_WIDTH = 16;
+
+  private static final int PNG_HEIGHT = 20;
   private static final int PNG_HEADER_END = 24;
 
-  /** The drawing in a picture file, or nothing where the file is no picture we know. */
+  private final byte[] png;
+  private final int width;
+  private final int height;
+
+  private Drawing(byte[] png, int width, int height) {
+    this.png = png;
+    this.width = width;
+    this.height = height;
+  }
+
+  /** The drawing in a picture file, or nothing where the file is no picture Java can read. */
   static Optional<Drawing> read(byte[] file) throws IOException {
-    boolean png = file.length >= PNG_HEADER_END && ByteBuffer.wrap(file).getLong() == PNG_SIGNATURE;
+    ByteBuffer header = ByteBuffer.wrap(file);
+    boolean png = file.length >= PNG_HEADER_END && header.getLong(0) == PNG_SIGNATURE;
     if (png && file.length <= LARGEST_BYTES) {
-      ByteBuffer header = ByteBuffer.wrap(file);
-      return Optional.of(
-              new Drawing(file, Workbook.PICTURE_TYPE_PNG, header.getInt(16), header.getInt(20)))
-          .filter(drawing -> drawing.width() > 0 && drawing.height() > 0);
+      Drawing drawing = new Drawing(file, header.getInt(PNG_WIDTH), header.getInt(PNG_HEIGHT));
+      return drawing.width > 0 && drawing.height > 0 ? Optional.of(drawing) : Optional.empty();
     }
-    return Optional.ofNullable(ImageIO.read(new ByteArrayInputStream(file))).map(Drawing::small);
+    BufferedImage image = ImageIO.read(new ByteArrayInputStream(file));
+    return image == null ? Optional.empty() : Optional.of(small(image));
   }
 
   private static Drawing small(BufferedImage large) {
@@ -52,12 +58,30 @@ record Drawing(byte[] bytes, int type, int width, int height) {
         RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
     pen.drawImage(large, 0, 0, width, height, null);
     pen.dispose();
+    return new Drawing(encode(small), width, height);
+  }
+
+  private static byte[] encode(BufferedImage image) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
-      ImageIO.write(small, "png", bytes);
-    } catch (IOException impossible) {
-      throw new java.io.UncheckedIOException(impossible);
+      ImageIO.write(image, "png", bytes);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
     }
-    return new Drawing(bytes.toByteArray(), Workbook.PICTURE_TYPE_PNG, width, height);
+    return bytes.toByteArray();
+  }
+
+  byte[] png() {
+    return png.clone();
+  }
+
+  /** In pixels. */
+  int width() {
+    return width;
+  }
+
+  /** In pixels. */
+  int height() {
+    return height;
   }
 }

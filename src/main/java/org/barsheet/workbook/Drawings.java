@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.ClientAnchor.AnchorType;
+import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.streaming.SXSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
@@ -45,7 +46,8 @@ final class Drawings {
       return Drawing.read(Files.readAllBytes(path))
           .map(
               drawing ->
-                  new Stored(book.stream().addPicture(drawing.bytes(), drawing.type()), drawing));
+                  new Stored(
+                      book.stream().addPicture(drawing.png(), Workbook.PICTURE_TYPE_PNG), drawing));
     } catch (IOException unreadable) {
       return Optional.empty();
     }

@@ -1,16 +1,14 @@
 package org.barsheet.workbook;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /**
  * Tells whether a workbook is still as we wrote it. A workbook is a zip archive; the fingerprint is
@@ -25,13 +23,11 @@ final class Fingerprint {
   private Fingerprint() {}
 
   /** 64 hexadecimal digits. */
-  static String of(Path workbook) throws IOException {
+  static String of(ZipFile workbook) {
     List<String> lines = new ArrayList<>();
-    try (ZipFile zip = new ZipFile(workbook.toFile())) {
-      for (ZipEntry entry : Collections.list(zip.entries())) {
-        if (!entry.getName().equals(KEPT_IN)) {
-          lines.add(entry.getName() + " " + entry.getSize() + " " + entry.getCrc());
-        }
+    for (ZipArchiveEntry entry : Collections.list(workbook.getEntries())) {
+      if (!entry.getName().equals(KEPT_IN)) {
+        lines.add(entry.getName() + " " + entry.getSize() + " " + entry.getCrc());
       }
     }
     Collections.sort(lines);

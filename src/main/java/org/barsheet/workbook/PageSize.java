@@ -1,6 +1,6 @@
 package org.barsheet.workbook;
 
-import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.barsheet.plan.Film;
 
 /**
@@ -35,8 +35,9 @@ record PageSize(Film.Paper paper, boolean landscape) {
     return (paperHeight - margins) * POINTS_PER_MILLIMETRE - SLACK_POINTS;
   }
 
-  PaperSize code() {
-    return paper == Film.Paper.A4 ? PaperSize.A4_PAPER : PaperSize.LETTER_PAPER;
+  /** The paper as the file format numbers it. */
+  short code() {
+    return paper == Film.Paper.A4 ? PrintSetup.A4_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE;
   }
 
   private double longSide() {

@@ -1,54 +1,78 @@
 package org.barsheet.workbook;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.zip.ZipException;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 
-/** Puts the fingerprint of a finished workbook into it. */
+/** A finished workbook with its fingerprint in it. */
 final class SealedWorkbook {
 
   /** Stands in the raw workbook where the fingerprint belongs. */
   static final String PLACEHOLDER = "0".repeat(64);
 
-  /** Every entry's time: midnight of 1 January 1980 UTC, near the first a zip archive can say. */
-  private static final long ENTRY_TIME = 315_532_800_000L;
+  /** Every entry's time, the same in every workbook: noon of 1 January 1980, UTC. */
+  private static final long ENTRY_TIME = 315_576_000_000L;
 
   private SealedWorkbook() {}
 
   /** Copies a raw workbook entry by entry, with fixed times and the placeholder filled in. */
-  static void seal(Path raw, Path sealed) throws IOException {
-    String fingerprint = Fingerprint.of(raw);
-    try (ZipFile from = ZipFile.builder().setPath(raw).get();
+  static byte[] seal(byte[] raw) throws IOException {
+    ByteArrayOutputStream sealed = new ByteArrayOutputStream(raw.length + 1024);
+    try (ZipFile from =
+            ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(raw)).get();
         ZipArchiveOutputStream to = new ZipArchiveOutputStream(sealed)) {
+      String fingerprint = Fingerprint.of(from);
       for (ZipArchiveEntry entry : Collections.list(from.getEntriesInPhysicalOrder())) {
         if (entry.getName().equals(Fingerprint.KEPT_IN)) {
-          fillIn(from, entry, fingerprint, to);
+          fillIn(to, entry.getName(), text(from, entry).replace(PLACEHOLDER, fingerprint));
         } else {
-          ZipArchiveEntry copy = new ZipArchiveEntry(entry);
-          copy.setTime(ENTRY_TIME);
-          copy.setExtra(new byte[0]);
-          to.addRawArchiveEntry(copy, from.getRawInputStream(entry));
+          copy(from, entry, to);
         }
       }
     }
+    return sealed.toByteArray();
   }
 
-  private static void fillIn(
-      ZipFile from, ZipArchiveEntry entry, String fingerprint, ZipArchiveOutputStream to)
+  private static void copy(ZipFile from, ZipArchiveEntry entry, ZipArchiveOutputStream to)
       throws IOException {
-    String text;
-    try (InputStream content = from.getInputStream(entry)) {
-      text = new String(content.readAllBytes(), StandardCharsets.UTF_8);
-    }
-    ZipArchiveEntry filled = new ZipArchiveEntry(entry.getName());
+    ZipArchiveEntry copy = new ZipArchiveEntry(entry);
+    copy.setTime(ENTRY_TIME);
+    to.addRawArchiveEntry(copy, from.getRawInputStream(entry));
+  }
+
+  private static void fillIn(ZipArchiveOutputStream to, String name, String text)
+      throws IOException {
+    ZipArchiveEntry filled = new ZipArchiveEntry(name);
     filled.setTime(ENTRY_TIME);
     to.putArchiveEntry(filled);
-    to.write(text.replace(PLACEHOLDER, fingerprint).getBytes(StandardCharsets.UTF_8));
+    to.write(text.getBytes(StandardCharsets.UTF_8));
     to.closeArchiveEntry();
+  }
+
+  private static String text(ZipFile from, ZipArchiveEntry entry) throws IOException {
+    try (InputStream content = from.getInputStream(entry)) {
+      return new String(content.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  /**
+   * Whether a file is a workbook exactly as it was sealed. A program that saved it without a change
+   * counts as having changed it.
+   */
+  static boolean isUntouched(Path workbook) throws IOException {
+    try (ZipFile zip = ZipFile.builder().setPath(workbook).get()) {
+      ZipArchiveEntry kept = zip.getEntry(Fingerprint.KEPT_IN);
+      return kept != null && text(zip, kept).contains(Fingerprint.of(zip));
+    } catch (ZipException noArchive) {
+      return false;
+    }
   }
 }

@@ -60,7 +60,7 @@ final class SheetFrame {
     sheet.getPrintSetup().setFitWidth((short) 1);
     sheet.getPrintSetup().setFitHeight((short) 0);
     sheet.getPrintSetup().setLandscape(page.landscape());
-    sheet.getPrintSetup().setPaperSize((short) (page.code().ordinal() + 1));
+    sheet.getPrintSetup().setPaperSize(page.code());
     sheet.setMargin(PageMargin.LEFT, inches(PageSize.MARGIN_MILLIMETRES));
     sheet.setMargin(PageMargin.RIGHT, inches(PageSize.MARGIN_MILLIMETRES));
     sheet.setMargin(PageMargin.TOP, inches(PageSize.MARGIN_MILLIMETRES));

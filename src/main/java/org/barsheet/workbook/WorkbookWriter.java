@@ -1,12 +1,15 @@
 package org.barsheet.workbook;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.input.SafeFile;
 
 /** Writes the workbook of a film. */
 public final class WorkbookWriter {
@@ -21,27 +24,44 @@ public final class WorkbookWriter {
    * @param film what to print
    * @param target where to, a name ending in {@code .xlsx} in a folder that exists
    * @return where a changed workbook is kept now, if there was one
-   * @throws IOException if the workbook cannot be written
+   * @throws InputException if the target cannot be written
    */
-  public static Optional<Path> write(FilmSheet film, Path target) throws IOException {
-    Path raw = target.resolveSibling("." + target.getFileName() + ".raw");
-    Path ready = target.resolveSibling("." + target.getFileName() + ".ready");
+  public static Optional<Path> write(FilmSheet film, Path target) {
+    byte[] workbook = bytes(film);
+    Optional<Path> kept = keep(target);
     try {
-      try (OutputStream out = Files.newOutputStream(raw)) {
-        writeSheets(film, out);
-      }
-      SealedWorkbook.seal(raw, ready);
-      Optional<Path> kept = WorkbookKeeper.keepIfChanged(target);
-      Files.move(
-          ready, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+      SafeFile.write(target, workbook);
       return kept;
-    } finally {
-      Files.deleteIfExists(raw);
-      Files.deleteIfExists(ready);
+    } catch (InputException unwritten) {
+      kept.ifPresent(WorkbookWriter::deleteCopy);
+      throw unwritten;
     }
   }
 
-  private static void writeSheets(FilmSheet film, OutputStream out) throws IOException {
+  private static Optional<Path> keep(Path target) {
+    try {
+      return WorkbookKeeper.keepIfChanged(target);
+    } catch (IOException refused) {
+      throw new InputException(
+          Problem.ofFile(
+              target.toString(),
+              "the workbook that stands here cannot be kept (" + refused.getMessage() + ")",
+              "close it in other programs, or choose another folder"));
+    }
+  }
+
+  /** The old workbook still stands in its place, so its copy is not needed. */
+  private static void deleteCopy(Path kept) {
+    try {
+      Files.deleteIfExists(kept);
+    } catch (IOException stays) {
+      throw new UncheckedIOException(stays);
+    }
+  }
+
+  /** The workbook as a file holds it. */
+  static byte[] bytes(FilmSheet film) {
+    ByteArrayOutputStream raw = new ByteArrayOutputStream(1 << 18);
     try (Book book = new Book(film)) {
       FilmWorksheet.write(book);
       TimelineWorksheet.write(book);
@@ -50,7 +70,10 @@ public final class WorkbookWriter {
       CuesWorksheet.write(book);
       OpeningsWorksheet.write(book);
       BarsWorksheet.write(book);
-      book.writeTo(out);
+      book.writeTo(raw);
+      return SealedWorkbook.seal(raw.toByteArray());
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
     }
   }
 }

@@ -265,7 +265,8 @@ final class SampleFilm {
                 List.of(),
                 NOWHERE)),
         panels,
-        Set.of("film.frame-rate", "film.first-frame"));
+        Set.of("film.frame-rate", "film.first-frame"),
+        List.of());
   }
 
   private static MotifRequest motif(String name) {
