@@ -36,10 +36,10 @@ final class BarsWorksheet {
           Column.numbers("time\nround", 32),
           Column.words("meter", 40),
           Column.numbers("seconds", 48),
-          Column.numbers("timecode", 58),
+          Column.words("timecode", 60),
           Column.numbers("frame", 40),
           Column.numbers("frames", 38),
-          Column.numbers("frames\nper beat", 46),
+          Column.words("frames\nper beat", 46),
           Column.numbers("bpm", 46),
           Column.words("marks", 40, 2),
           Column.words("cues", 56, 3),
@@ -49,7 +49,7 @@ final class BarsWorksheet {
   private static final double ROW_POINTS = 14;
 
   private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
-  private static final Look NUMBERS = WORDS.right();
+  private static final Look NUMBERS = WORDS.number(Look.WHOLE);
 
   private final Book book;
   private final Film film;
@@ -94,12 +94,12 @@ final class BarsWorksheet {
   }
 
   private void tempo(FilmBar bar) {
-    pen.number(SECONDS, bar.start().toDecimal(3).doubleValue(), NUMBERS.format("0.000"));
-    pen.text(TIMECODE, film.timecode(bar.startFrame()).toString(), NUMBERS);
+    pen.number(SECONDS, bar.start().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
+    pen.text(TIMECODE, film.timecode(bar.startFrame()).toString(), WORDS.centred());
     pen.number(FRAME, bar.startFrame(), NUMBERS);
     pen.number(FRAMES, bar.lengthFrames(), NUMBERS);
-    pen.text(FRAMES_PER_BEAT, bar.framesPerBeat().toString(), NUMBERS);
-    pen.number(TEMPO, bar.beatsPerMinute().doubleValue(), NUMBERS.format("0.0##"));
+    pen.text(FRAMES_PER_BEAT, bar.framesPerBeat().toString(), WORDS.centred());
+    pen.number(TEMPO, bar.beatsPerMinute().doubleValue(), WORDS.number(Look.UP_TO_THOUSANDTHS));
   }
 
   private String marks(Bar bar) {
@@ -123,7 +123,7 @@ final class BarsWorksheet {
       pen.blank(PANEL, WORDS);
       return;
     }
-    pen.label(PANEL, shot.get().panel().name(), WORDS.left());
+    pen.label(PANEL, shot.get().panel().name(), WORDS.in(Ink.QUAY).left());
     pen.link(PANEL, TimelineWorksheet.addressOf(shot.get()));
   }
 }

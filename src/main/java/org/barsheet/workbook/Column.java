@@ -32,6 +32,10 @@ record Column(String heading, double points, double stretch, Kind kind) {
     return new Column(heading, points, 0, Kind.NUMBERS);
   }
 
+  static Column toFillIn(String heading, double points) {
+    return toFillIn(heading, points, 0);
+  }
+
   static Column toFillIn(String heading, double points, double stretch) {
     return new Column(heading, points, stretch, Kind.TO_FILL_IN);
   }

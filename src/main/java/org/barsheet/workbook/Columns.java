@@ -7,10 +7,11 @@ import org.apache.poi.ss.usermodel.Sheet;
 final class Columns {
 
   /**
-   * Widths are stored in 256ths of a digit; a digit of Arial 10 is 7 pixels wide at 96 pixels to
-   * the inch (ECMA-376 part 1, 18.3.1.13).
+   * Widths are stored in 256ths of a digit of the workbook's first font (ECMA-376 part 1,
+   * 18.3.1.13), here Arial 10, whose digits are 5.56 points wide. Programs that round a digit to
+   * whole pixels draw columns up to a twentieth narrower.
    */
-  private static final double UNITS_PER_POINT = 256 / 7.0 * 96 / 72;
+  private static final double UNITS_PER_POINT = 256 / 5.56;
 
   private final List<Column> columns;
   private final double[] points;

@@ -40,7 +40,7 @@ final class CuesWorksheet {
           Column.numbers("no.", 26),
           Column.numbers("bar", 30),
           Column.numbers("beat", 32),
-          Column.numbers("timecode", 58),
+          Column.words("timecode", 60),
           Column.numbers("frame", 42),
           Column.numbers("seconds", 50),
           Column.words("certainty", 54),
@@ -53,7 +53,7 @@ final class CuesWorksheet {
   private static final double ROW_POINTS = 14;
 
   private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
-  private static final Look NUMBERS = WORDS.right();
+  private static final Look NUMBERS = WORDS.number(Look.WHOLE);
 
   private final Book book;
   private final Film film;
@@ -115,10 +115,11 @@ final class CuesWorksheet {
       pen.blank(NUMBER, NUMBERS);
     }
     pen.number(BAR, cue.place().bar(), NUMBERS);
-    pen.number(BEAT, Double.parseDouble(cue.place().beatText()), NUMBERS.format("0.###"));
-    pen.text(TIMECODE, film.timecode(cue.frame()).toString(), NUMBERS);
-    pen.number(FRAME, cue.frame(), NUMBERS);
-    pen.number(SECONDS, cue.at().toDecimal(3).doubleValue(), NUMBERS.format("0.000"));
+    pen.number(
+        BEAT, Double.parseDouble(cue.place().beatText()), WORDS.number(Look.UP_TO_THOUSANDTHS));
+    pen.text(TIMECODE, film.timecode(cue.frame()).toString(), WORDS.centred());
+    pen.number(FRAME, cue.frame(), NUMBERS.in(Ink.QUAY));
+    pen.number(SECONDS, cue.at().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
     if (book.index().shotAt(cue.frame()).isPresent()) {
       pen.link(FRAME, book.exposures().addressOf(cue.frame()));
     }
@@ -130,7 +131,12 @@ final class CuesWorksheet {
 
   private static String certainty(Occurrence occurrence) {
     String word = occurrence.certainty().name().toLowerCase(Locale.ROOT);
-    return occurrence.certainty() == Certainty.CERTAIN ? word : Signs.QUESTION + " " + word;
+    return isDoubtful(occurrence) ? Signs.QUESTION + " " + word : word;
+  }
+
+  /** Whether a return may be none. */
+  static boolean isDoubtful(Occurrence occurrence) {
+    return occurrence.certainty() != Certainty.CERTAIN;
   }
 
   private void panel(Cue cue) {
@@ -139,7 +145,7 @@ final class CuesWorksheet {
       pen.blank(PANEL, WORDS);
       return;
     }
-    pen.label(PANEL, shot.get().panel().name(), WORDS.inBold().left());
+    pen.label(PANEL, shot.get().panel().name(), WORDS.inBold().in(Ink.QUAY).left());
     pen.link(PANEL, TimelineWorksheet.addressOf(shot.get()));
   }
 }

@@ -69,20 +69,20 @@ final class ExposureColumns {
 
   List<Column> list() {
     List<Column> columns = new ArrayList<>();
-    columns.add(Column.words("panel", 25));
-    columns.add(Column.numbers("shot\nframe", 30));
-    columns.add(Column.numbers("film\nframe", 32));
-    columns.add(Column.numbers("timecode", 53));
-    columns.add(Column.words("bar·\nbeat", 34));
-    columns.add(Column.words("", 13));
-    columns.add(Column.words("sounds", 40, 2));
-    columns.add(Column.words("action", 88, 5));
+    columns.add(Column.words("shot", 24));
+    columns.add(Column.numbers("shot\nframe", 29));
+    columns.add(Column.numbers("film\nframe", 31));
+    columns.add(Column.words("timecode", 50));
+    columns.add(Column.words("bar,\nbeat", 34));
+    columns.add(Column.words("", 12));
+    columns.add(Column.words("sounds", 54, 2));
+    columns.add(Column.words("action", 72, 5));
     for (int layer = 1; layer <= layers; layer++) {
       columns.add(Column.words("layer " + layer, picturePoints));
       columns.add(Column.numbers("%", 28));
     }
-    columns.add(Column.toFillIn(Signs.DONE, 14, 0));
-    columns.add(Column.toFillIn("notes", 30, 2));
+    columns.add(Column.toFillIn(Signs.DONE, 13));
+    columns.add(Column.toFillIn("notes", 24, 2));
     columns.add(Column.rowName());
     return columns;
   }

@@ -15,44 +15,56 @@ import org.barsheet.workbook.ExposureRow.Kind;
 final class ExposureLayout {
 
   static final double FRAME_POINTS = 11.5;
-  static final double SHOT_POINTS = 17;
-  static final double DETAILS_POINTS = 12.5;
 
   private final Film film;
   private final FilmIndex index;
   private final FrameNotes notes;
-  private final Columns columns;
+  private final ExposureColumns columns;
+  private final Columns widths;
 
-  ExposureLayout(Film film, FilmIndex index, FrameNotes notes, Columns columns) {
+  ExposureLayout(
+      Film film, FilmIndex index, FrameNotes notes, ExposureColumns columns, Columns widths) {
     this.film = film;
     this.index = index;
     this.notes = notes;
     this.columns = columns;
+    this.widths = widths;
   }
 
-  /** The rows of one shot, without its headings. */
+  /** The two rows of heading over a page of a shot that begins with a film frame. */
+  List<ExposureRow> headingOf(Shot shot, long frame) {
+    ShotHeading heading = new ShotHeading(film, columns, shot, LayerTrack.of(index, shot), frame);
+    return List.of(
+        new ExposureRow(Kind.SHOT, shot.index(), frame, 0, heading.nameHeight(widths)),
+        new ExposureRow(Kind.SHOT_DETAILS, shot.index(), frame, 0, heading.detailsHeight(widths)));
+  }
+
+  /** The rows of one shot, without its heading. */
   List<ExposureRow> rowsOf(Shot shot) {
     List<ExposureRow> rows = new ArrayList<>();
     boolean[] still = stillFrames(shot);
-    long start = shot.frames().start();
-    int frame = 0;
-    while (frame < still.length) {
-      int end = endOfRun(still, frame);
-      if (still[frame] && end - frame > film.rate().nominal() / 2) {
-        rows.add(
-            new ExposureRow(Kind.SUMMARY, shot.index(), start + frame, end - frame, FRAME_POINTS));
-        for (int folded = frame; folded < end; folded++) {
-          rows.add(new ExposureRow(Kind.FOLDED, shot.index(), start + folded, 1, 0));
-        }
-      } else {
-        for (int shown = frame; shown < end; shown++) {
-          rows.add(
-              new ExposureRow(Kind.FRAME, shot.index(), start + shown, 1, height(start + shown)));
-        }
-      }
-      frame = end;
+    int from = 0;
+    while (from < still.length) {
+      int end = endOfRun(still, from);
+      boolean folds = still[from] && end - from > film.rate().nominal() / 2;
+      addRun(rows, shot, from, end, folds);
+      from = end;
     }
     return rows;
+  }
+
+  private void addRun(List<ExposureRow> rows, Shot shot, int from, int end, boolean folds) {
+    long start = shot.frames().start();
+    int index = shot.index();
+    if (folds) {
+      rows.add(new ExposureRow(Kind.SUMMARY, index, start + from, end - from, FRAME_POINTS));
+    }
+    for (long frame = start + from; frame < start + end; frame++) {
+      rows.add(
+          folds
+              ? new ExposureRow(Kind.FOLDED, index, frame, 1, 0)
+              : new ExposureRow(Kind.FRAME, index, frame, 1, height(frame)));
+    }
   }
 
   /** Which frames of a shot show only what the frame before showed. */
@@ -81,16 +93,12 @@ final class ExposureLayout {
   private double height(long frame) {
     int lines =
         Math.max(
-            lines(ExposureColumns.SOUND, notes.at(frame, SheetNote.Column.SOUND)),
-            lines(ExposureColumns.ACTION, notes.at(frame, SheetNote.Column.ACTION)));
+            lines(ExposureColumns.SOUND, notes.text(frame, SheetNote.Column.SOUND)),
+            lines(ExposureColumns.ACTION, notes.text(frame, SheetNote.Column.ACTION)));
     return lines <= 1 ? FRAME_POINTS : TextWidth.height(lines, ExposureLooks.LETTERS.points());
   }
 
-  private int lines(int column, FrameNotes.Words words) {
-    if (words.text().isEmpty()) {
-      return 1;
-    }
-    String text = words.accent() ? Signs.ACCENT + " " + words.text() : words.text();
-    return columns.lines(column, text, ExposureLooks.LETTERS.inBold());
+  private int lines(int column, String text) {
+    return text.isEmpty() ? 1 : widths.lines(column, text, ExposureLooks.LETTERS.inBold());
   }
 }

@@ -31,7 +31,7 @@ final class ExposureLooks {
   }
 
   private static Look holdLine(Look look) {
-    return look.size(10).in(Ink.INK).centred();
+    return look.size(10).inBold().in(Ink.INK).centred();
   }
 
   /** A cell beside a frame that people fill in. */

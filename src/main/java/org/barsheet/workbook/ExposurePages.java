@@ -2,82 +2,114 @@ package org.barsheet.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 import org.barsheet.workbook.ExposureRow.Kind;
 
 /**
- * Breaks the exposure sheet into pages: a shot starts a page, and a long shot goes on, under its
- * name again, on further pages that begin with a whole second where that fills the paper well, else
- * with a half or a quarter of one.
+ * Breaks the exposure sheet into pages. A shot starts a page; only shots in which nothing moves
+ * follow each other on one page. A long shot goes on, under its name again, on further pages, which
+ * begin with a whole second where that fills the paper well, else with a half or a quarter of one.
  */
 final class ExposurePages {
 
   /** A page is filled well from this share of its room on. */
-  private static final double WELL_FILLED = 0.7;
+  private static final double WELL_FILLED = 0.75;
 
-  private static final double HEADINGS = ExposureLayout.SHOT_POINTS + ExposureLayout.DETAILS_POINTS;
+  /** Parts of a second that a page may begin with, the best first. */
+  private static final int[] STEPS = {1, 2, 4};
 
   private final Film film;
+  private final FilmIndex index;
+  private final ExposureLayout layout;
   private final double room;
-  private final int step;
+  private final List<List<ExposureRow>> pages = new ArrayList<>();
+  private List<ExposureRow> page = new ArrayList<>();
+  private double used;
+  private boolean pageIsStill;
+
+  private ExposurePages(Film film, FilmIndex index, ExposureLayout layout, double room) {
+    this.film = film;
+    this.index = index;
+    this.layout = layout;
+    this.room = room;
+  }
 
   /**
-   * Pages of a film.
+   * The pages of the whole film, each a list of rows.
    *
-   * @param height of a page in points, below the repeated title
+   * @param room height of a page in points, below the repeated title
    */
-  ExposurePages(Film film, double height) {
-    this.film = film;
-    this.room = height - HEADINGS;
-    this.step = step(film.rate().nominal(), (int) (room / ExposureLayout.FRAME_POINTS));
+  static List<List<ExposureRow>> of(
+      Film film, FilmIndex index, ExposureLayout layout, double room) {
+    ExposurePages pages = new ExposurePages(film, index, layout, room);
+    index.shots().forEach(pages::add);
+    pages.close();
+    return pages.pages;
   }
 
-  private static int step(int second, int rows) {
-    for (int step = second; step > 1 && second % step == 0; step /= 2) {
-      if (rows / step * step >= WELL_FILLED * rows) {
-        return step;
-      }
+  private void add(Shot shot) {
+    List<ExposureRow> rows = layout.rowsOf(shot);
+    boolean still = index.revealsOf(shot).isEmpty();
+    if (!(still && pageIsStill && used + height(shot, rows) <= room)) {
+      close();
     }
-    return 1;
-  }
-
-  /** The pages of one shot, each with its headings. */
-  List<List<ExposureRow>> pagesOf(Shot shot, List<ExposureRow> rows) {
-    List<List<ExposureRow>> pages = new ArrayList<>();
+    pageIsStill = still;
     int from = 0;
     while (from < rows.size()) {
+      addAll(layout.headingOf(shot, rows.get(from).frame()));
       int end = endOfPage(rows, from);
-      List<ExposureRow> page = new ArrayList<>(end - from + 2);
-      long frame = rows.get(from).frame();
-      page.add(new ExposureRow(Kind.SHOT, shot.index(), frame, 0, ExposureLayout.SHOT_POINTS));
-      page.add(
-          new ExposureRow(
-              Kind.SHOT_DETAILS, shot.index(), frame, 0, ExposureLayout.DETAILS_POINTS));
-      page.addAll(rows.subList(from, end));
-      pages.add(page);
+      addAll(rows.subList(from, end));
+      if (end < rows.size()) {
+        close();
+      }
       from = end;
     }
-    return pages;
+  }
+
+  private double height(Shot shot, List<ExposureRow> rows) {
+    return height(layout.headingOf(shot, shot.frames().start())) + height(rows);
+  }
+
+  private static double height(List<ExposureRow> rows) {
+    return rows.stream().mapToDouble(ExposureRow::height).sum();
+  }
+
+  private void addAll(List<ExposureRow> rows) {
+    page.addAll(rows);
+    used += height(rows);
+  }
+
+  private void close() {
+    if (!page.isEmpty()) {
+      pages.add(page);
+      page = new ArrayList<>();
+      used = 0;
+    }
   }
 
   private int endOfPage(List<ExposureRow> rows, int from) {
-    double used = 0;
-    int candidate = from;
+    double filled = used;
+    int[] lastBreaks = new int[STEPS.length];
     for (int row = from; row < rows.size(); row++) {
-      if (row > from && mayBegin(rows.get(row))) {
-        candidate = row;
+      for (int step = 0; step < STEPS.length; step++) {
+        if (mayBegin(rows.get(row), STEPS[step]) && filled >= WELL_FILLED * room) {
+          lastBreaks[step] = row;
+        }
       }
-      used += rows.get(row).height();
-      if (used > room) {
-        return candidate > from ? candidate : Math.max(row, from + 1);
+      filled += rows.get(row).height();
+      if (filled > room && row > from) {
+        return IntStream.of(lastBreaks).filter(found -> found > from).findFirst().orElse(row);
       }
     }
     return rows.size();
   }
 
-  private boolean mayBegin(ExposureRow row) {
-    boolean onStep = row.kind() == Kind.FRAME && film.timecode(row.frame()).frames() % step == 0;
-    return onStep || row.kind() == Kind.SUMMARY;
+  /** Whether a page may begin with a row: on a part of a second, or with a hold. */
+  private boolean mayBegin(ExposureRow row, int partsOfSecond) {
+    int frames = film.timecode(row.frame()).frames();
+    boolean begins = frames * partsOfSecond % film.rate().nominal() < partsOfSecond;
+    return row.kind() == Kind.SUMMARY || (row.kind() == Kind.FRAME && begins);
   }
 }

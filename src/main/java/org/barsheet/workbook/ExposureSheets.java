@@ -3,7 +3,7 @@ package org.barsheet.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.FilmSheet;
-import org.barsheet.timing.Shot;
+import org.barsheet.plan.Film;
 
 /** Every row of the exposure sheet in its place: on which sheet, on which page, in which row. */
 final class ExposureSheets {
@@ -56,17 +56,12 @@ final class ExposureSheets {
   /** The pages of the whole film. */
   static List<List<ExposureRow>> pages(
       FilmSheet film, FilmIndex index, ExposureColumns columns, PageSize page) {
+    Film settings = film.timing().plan().film();
     Columns widths = new Columns(columns.list(), page.width());
-    FrameNotes notes = new FrameNotes(film.notes());
-    ExposureLayout layout = new ExposureLayout(film.timing().plan().film(), index, notes, widths);
-    ExposurePages breaks =
-        new ExposurePages(
-            film.timing().plan().film(), page.height() - ExposureWorksheet.HEADING_POINTS);
-    List<List<ExposureRow>> pages = new ArrayList<>();
-    for (Shot shot : index.shots()) {
-      pages.addAll(breaks.pagesOf(shot, layout.rowsOf(shot)));
-    }
-    return pages;
+    ExposureLayout layout =
+        new ExposureLayout(settings, index, new FrameNotes(film), columns, widths);
+    double room = page.height() - ExposureWorksheet.HEADING_POINTS;
+    return ExposurePages.of(settings, index, layout, room);
   }
 
   private void share(List<List<ExposureRow>> pages, Limits limits) {

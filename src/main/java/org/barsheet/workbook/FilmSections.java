@@ -90,7 +90,7 @@ final class FilmSections {
         SECOND,
         book.film().timing().plan().film().timecode(bar.startFrame()).toString(),
         WORDS.right());
-    pen.number(THIRD, bar.startFrame(), WORDS.right());
+    pen.number(THIRD, bar.startFrame(), WORDS.in(Ink.QUAY).number(Look.WHOLE));
     pen.link(THIRD, book.exposures().addressOf(bar.startFrame()));
     pen.text(
         TEXT,
@@ -110,7 +110,7 @@ final class FilmSections {
       Look look = setting.given() ? WORDS : WORDS.in(Ink.PENCIL);
       pen.blanks(FIRST, LAST + 1, WORDS);
       pen.text(FIRST, setting.key(), look);
-      pen.text(TEXT, setting.value(), look.wrapped());
+      pen.label(TEXT, setting.value(), look.wrapped());
       pen.text(LAST, setting.given() ? "from the plan" : "default", look);
     }
   }

@@ -75,9 +75,9 @@ final class FilmWorksheet {
     FilmSections sections = new FilmSections(book, pen, row);
     sections.openings();
     sections.tempo();
+    sections.cautions();
     sections.settings();
     sections.inputs();
-    sections.cautions();
     frame.finish("this workbook is a plan, not a permission: local codes come first");
   }
 
@@ -86,7 +86,7 @@ final class FilmWorksheet {
     pen.text(SIGN, Signs.of(finding.severity()), WORDS.inBold().centred().on(ground(finding)));
     pen.text(SEVERITY, word(finding.severity().name()), WORDS.inBold());
     pen.text(WHO, word(finding.concerns().name()), WORDS);
-    pen.label(PANEL, finding.panel(), WORDS.left());
+    pen.label(PANEL, finding.panel(), WORDS.in(Ink.QUAY).left());
     book.index()
         .shotOf(finding.panel())
         .ifPresent(shot -> pen.link(PANEL, TimelineWorksheet.addressOf(shot)));
@@ -101,7 +101,7 @@ final class FilmWorksheet {
         finding.place().isEmpty() && hasFrame
             ? "frame " + finding.frame().getAsLong()
             : finding.place();
-    pen.text(PLACE, place, WORDS);
+    pen.text(PLACE, place, hasFrame ? WORDS.in(Ink.QUAY) : WORDS);
     if (hasFrame && !place.isEmpty()) {
       pen.link(PLACE, book.exposures().addressOf(finding.frame().getAsLong()));
     }
@@ -123,9 +123,9 @@ final class FilmWorksheet {
     row = FilmSections.heading(pen, row, "Returns of the motifs");
     pen.row(row++, 14);
     pen.text(SEVERITY, "motif", Look.PENCIL);
-    pen.text(WHO, "found", Look.PENCIL.right());
-    pen.text(PANEL, "used", Look.PENCIL.right());
-    pen.text(PLACE, "spare", Look.PENCIL.right());
+    pen.text(WHO, "found", Look.PENCIL.centred());
+    pen.text(PANEL, "used", Look.PENCIL.centred());
+    pen.text(PLACE, "spare", Look.PENCIL.centred());
     pen.text(SENTENCE, "which are spare", Look.PENCIL);
     book.film().timing().tallies().forEach(this::tally);
   }
@@ -134,9 +134,9 @@ final class FilmWorksheet {
     pen.row(row++, 14);
     pen.text(SIGN, tally.letter(), WORDS.inBold().centred());
     pen.text(SEVERITY, tally.motif(), WORDS.inBold());
-    pen.number(WHO, tally.found(), WORDS.right());
-    pen.number(PANEL, tally.used(), WORDS.right());
-    pen.number(PLACE, tally.spare(), WORDS.right().inBold());
+    pen.number(WHO, tally.found(), WORDS.centred());
+    pen.number(PANEL, tally.used(), WORDS.centred());
+    pen.number(PLACE, tally.spare(), WORDS.inBold().centred());
     pen.text(SENTENCE, spare(tally), WORDS);
     String likely =
         tally.likely() == 0 ? "" : Signs.QUESTION + " " + tally.likely() + " of them only likely";

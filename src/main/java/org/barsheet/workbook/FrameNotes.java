@@ -1,47 +1,73 @@
 package org.barsheet.workbook;
 
 import java.util.HashMap;
-import java.util.List;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.SheetNote;
 import org.barsheet.exposure.SheetNote.Column;
 
 /** What is written beside the frames, one text a cell. */
 final class FrameNotes {
 
-  /** The words of one cell. */
-  record Words(String motif, boolean accent, String text) {
-
-    static final Words NONE = new Words("", false, "");
-
-    private Words and(SheetNote note) {
-      boolean first = text.isEmpty();
-      return new Words(
-          motif.isEmpty() ? note.motif() : motif,
-          accent || note.accent(),
-          first ? note.text() : text + ", " + note.text());
-    }
-  }
-
   private record Cell(long frame, Column column) {}
 
-  private final Map<Cell, Words> cells = new HashMap<>();
+  private final Map<Cell, String> texts = new HashMap<>();
+  private final Map<Long, String> motifs = new HashMap<>();
+  private final Set<Long> accents = new HashSet<>();
+  private final Set<Long> landings = new HashSet<>();
 
-  FrameNotes(List<SheetNote> notes) {
-    for (SheetNote note : notes) {
-      cells.merge(
-          new Cell(note.frame(), note.column()),
-          Words.NONE.and(note),
-          (sofar, one) -> sofar.and(note));
+  FrameNotes(FilmSheet film) {
+    for (PlannedReveal reveal : film.reveals()) {
+      accents.add(reveal.accentFrame());
+      landings.add(reveal.landsFrame());
+    }
+    for (SheetNote note : film.notes()) {
+      Cell cell = new Cell(note.frame(), note.column());
+      texts.merge(cell, note.text(), (sofar, one) -> sofar + separator(note.column()) + one);
+      if (!note.motif().isEmpty()) {
+        motifs.merge(note.frame(), note.motif(), FrameNotes::joined);
+      }
     }
   }
 
-  Words at(long frame, Column column) {
-    return cells.getOrDefault(new Cell(frame, column), Words.NONE);
+  private static String separator(Column column) {
+    return column == Column.ACTION ? "; " : ", ";
+  }
+
+  private static String joined(String letters, String letter) {
+    return letters.contains(letter) ? letters : letters + letter;
+  }
+
+  /** Letters of the motifs that sound on a frame. */
+  String motifs(long frame) {
+    return motifs.getOrDefault(frame, "");
+  }
+
+  /** The words of a cell, with the sign of the accent where a picture lands. */
+  String text(long frame, Column column) {
+    String text = texts.getOrDefault(new Cell(frame, column), "");
+    return isMarked(frame, column) ? (Signs.ACCENT + " " + text).strip() : text;
+  }
+
+  /** Whether a cell bears the accent: what sounds on the accent, what happens on the landing. */
+  boolean isMarked(long frame, Column column) {
+    return switch (column) {
+      case SOUND -> accents.contains(frame);
+      case ACTION -> lands(frame);
+      case BEAT -> false;
+    };
+  }
+
+  /** Whether a reveal lands on a frame. */
+  boolean lands(long frame) {
+    return landings.contains(frame);
   }
 
   /** Whether a frame must stay in sight even where nothing moves. */
   boolean mustShow(long frame) {
-    return !at(frame, Column.ACTION).text().isEmpty() || at(frame, Column.SOUND).accent();
+    return !text(frame, Column.ACTION).isEmpty() || accents.contains(frame);
   }
 }

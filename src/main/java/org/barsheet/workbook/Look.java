@@ -53,6 +53,21 @@ record Look(
   /** Secondary text. */
   static final Look PENCIL = BODY.in(Ink.PENCIL);
 
+  /** How whole numbers are written: with the room of a space at their right. */
+  static final String WHOLE = "0_ ";
+
+  /** Whole numbers with the room of a space at their left. */
+  static final String INSET_WHOLE = "_ 0";
+
+  /** Numbers to two decimals. */
+  static final String HUNDREDTHS = "0.00_ ";
+
+  /** Numbers to three decimals. */
+  static final String THOUSANDTHS = "0.000_ ";
+
+  /** Numbers to three decimals at most. */
+  static final String UP_TO_THOUSANDTHS = "0.###_ ";
+
   /** The title of one of several tables on a sheet. */
   static final Look SECTION = BODY.size(11).inBold().atBottom();
 
@@ -111,11 +126,20 @@ record Look(
     return new Look(points, bold, ink, fill, across, upright, true, edges, format, quoted);
   }
 
+  Look unwrapped() {
+    return new Look(points, bold, ink, fill, across, upright, false, edges, format, quoted);
+  }
+
   Look edged(Edges with) {
     return new Look(points, bold, ink, fill, across, upright, wraps, with, format, quoted);
   }
 
-  Look format(String as) {
+  /** A number at the right, in one of the formats above. */
+  Look number(String as) {
+    return right().format(as);
+  }
+
+  private Look format(String as) {
     return new Look(points, bold, ink, fill, across, upright, wraps, edges, as, quoted);
   }
 

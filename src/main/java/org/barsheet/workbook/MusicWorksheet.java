@@ -1,7 +1,91 @@
 package org.barsheet.workbook;
 
-final class MusicWorksheet {
-  static void write(Book book) {}
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.barsheet.timing.FilmBar;
+import org.barsheet.timing.MotifTally;
 
-  private MusicWorksheet() {}
+/**
+ * The piece at a glance: systems of four bars, as on a printed score, with the panels over their
+ * bars and the occurrences and reveals below them.
+ */
+final class MusicWorksheet {
+
+  static final String NAME = "Music";
+
+  private static final int BARS_A_SYSTEM = 4;
+
+  /** A bar is drawn on so many cells: a number that divides into two, three, four and six beats. */
+  static final int CELLS_A_BAR = 24;
+
+  private static final int CELLS = BARS_A_SYSTEM * CELLS_A_BAR;
+  private static final double GAP_POINTS = 10;
+
+  private final Book book;
+  private final SheetFrame frame;
+  private final double room;
+
+  private MusicWorksheet(Book book) {
+    this.book = book;
+    PageSize page = book.landscape();
+    Column cell = Column.words("", page.width() / CELLS);
+    this.frame = book.frame(NAME, page, Collections.nCopies(CELLS, cell), fact(book));
+    this.room = page.height() - SheetFrame.TITLE_POINTS - GAP_POINTS;
+  }
+
+  private static String fact(Book book) {
+    List<FilmBar> bars = book.film().timing().bars();
+    FilmBar first = bars.get(Math.min(1, bars.size() - 1));
+    long start = book.film().timing().clock().musicStartFrame();
+    return Words.plain(first.beatsPerMinute().doubleValue())
+        + " bpm = "
+        + first.framesPerBeat()
+        + " frames per beat   "
+        + first.bar().meter()
+        + "   music starts on frame "
+        + start
+        + " ("
+        + book.film().timing().plan().film().timecode(start)
+        + ")";
+  }
+
+  static void write(Book book) {
+    new MusicWorksheet(book).write();
+  }
+
+  private void write() {
+    frame.pen().row(SheetFrame.HEADING_ROW, GAP_POINTS);
+    List<FilmBar> bars = book.film().timing().bars();
+    int row = SheetFrame.FIRST_ROW;
+    double used = 0;
+    for (int from = 0; from < bars.size(); from += BARS_A_SYSTEM) {
+      List<FilmBar> four = bars.subList(from, Math.min(bars.size(), from + BARS_A_SYSTEM));
+      MusicSystem system = new MusicSystem(book, four, frame.columns().points(0));
+      MusicSystemWriter writer = new MusicSystemWriter(book, system);
+      if (used > 0 && used + writer.height() > room) {
+        frame.sheet().setRowBreak(row - 1);
+        used = 0;
+      }
+      row = writer.write(frame.pen(), row);
+      used += writer.height();
+    }
+    frame.finish(legend());
+  }
+
+  private String legend() {
+    List<String> words = new ArrayList<>();
+    words.add("thick edge: cut   " + Signs.ACCENT + " the picture lands here");
+    words.add(
+        book.film().timing().tallies().stream()
+            .map(tally -> motif(tally))
+            .collect(Collectors.joining("   ")));
+    words.add("bars are drawn equally wide; frames are in Timeline and Bars");
+    return String.join("   ", words);
+  }
+
+  private static String motif(MotifTally tally) {
+    return tally.letter() + " " + tally.motif();
+  }
 }

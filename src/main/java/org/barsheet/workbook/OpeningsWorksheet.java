@@ -27,7 +27,7 @@ final class OpeningsWorksheet {
           Column.words("model", 62, 1),
           Column.words("how it moves", 86, 2),
           Column.words("movement", 62, 1),
-          Column.numbers("pictures", 46),
+          Column.numbers("pictures", 50),
           Column.words("moves in panel", 54, 1),
           Column.words("how far open, panel by panel", 120, 3),
           Column.words("seen in it", 60, 2),
@@ -79,7 +79,7 @@ final class OpeningsWorksheet {
     pen.text(MOTION, Words.motion(opening.motion()), WORDS);
     pen.text(MOVEMENT, names, WORDS);
     long pictures = movements.stream().mapToLong(movement -> movement.pictures().size()).sum();
-    pen.number(PICTURES, pictures, WORDS.right());
+    pen.number(PICTURES, pictures, WORDS.number(Look.WHOLE));
     pen.text(PANELS, panels(opening), WORDS);
     pen.text(STATES, OpeningStates.of(book.film(), opening), WORDS);
     pen.text(PERFORMERS, performers(opening), WORDS);

@@ -43,7 +43,7 @@ final class Settings {
   }
 
   private void film(Film film) {
-    add("film.frame-rate", film.rate().toString());
+    add("film.frame-rate", Words.rate(film.rate()));
     add("film.first-frame", film.firstFrame().toString());
     add(
         "film.music-starts",

@@ -104,13 +104,16 @@ final class SheetFrame {
   void heading(double points) {
     pen.row(HEADING_ROW, points);
     heading();
+    pen.row(HEADING_ROW, points);
   }
 
   /** Writes the columns' headings into the present row. */
   void heading() {
     for (int index = 0; index < columns.count(); index++) {
+      String heading = columns.at(index).heading();
       boolean numbers = columns.at(index).kind() == Column.Kind.NUMBERS;
-      pen.text(index, columns.at(index).heading(), numbers ? Look.HEADING.right() : Look.HEADING);
+      pen.text(
+          index, numbers ? heading + " " : heading, numbers ? Look.HEADING.right() : Look.HEADING);
     }
   }
 
@@ -122,6 +125,8 @@ final class SheetFrame {
   void finish(String note) {
     sheet.setRepeatingRows(new CellRangeAddress(0, HEADING_ROW, -1, -1));
     sheet.createFreezePane(0, FIRST_ROW);
+    int number = sheet.getWorkbook().getSheetIndex(sheet);
+    sheet.getWorkbook().setPrintArea(number, 0, columns.lastShown(), 0, pen.rowIndex());
     Footer footer = sheet.getFooter();
     footer.setLeft(FOOTER_LETTERS + note.replace("&", "&&"));
     footer.setRight(FOOTER_LETTERS + "page &P of &N");

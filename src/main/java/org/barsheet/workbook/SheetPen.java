@@ -46,6 +46,11 @@ final class SheetPen {
     return rowPoints;
   }
 
+  /** Width of a column in points. */
+  double points(int column) {
+    return columns.points(column);
+  }
+
   SXSSFRow row() {
     return row;
   }

@@ -2,58 +2,109 @@ package org.barsheet.workbook;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
-/** The two lines over the frames of a shot. */
+/**
+ * The two lines over the frames of a shot: its name and the openings on its layers; its place and
+ * how the openings move. Where the shot goes on from another page, they say so.
+ */
 final class ShotHeading {
 
-  private final Book book;
-  private final SheetPen pen;
+  private static final double NAME_POINTS = 17;
+  private static final double DETAILS_POINTS = 12.5;
+
+  private static final Look NAME = ExposureLooks.SHOT.wrapped();
+  private static final Look OPENINGS = ExposureLooks.SHOT.size(9).wrapped();
+  private static final Look DETAILS = ExposureLooks.DETAILS.wrapped();
+
+  private final Film film;
   private final ExposureColumns columns;
+  private final Shot shot;
+  private final List<LayerTrack> tracks;
+  private final long firstFrame;
 
-  ShotHeading(Book book, SheetFrame frame) {
-    this.book = book;
-    this.pen = frame.pen();
-    this.columns = book.exposureColumns();
+  /**
+   * The heading over a page of a shot.
+   *
+   * @param firstFrame the first film frame below it
+   */
+  ShotHeading(Book book, Shot shot, List<LayerTrack> tracks, long firstFrame) {
+    this(book.film().timing().plan().film(), book.exposureColumns(), shot, tracks, firstFrame);
   }
 
-  /** The line with the name of the shot and of the openings on its layers. */
-  void name(Shot shot, List<LayerTrack> tracks, boolean continued) {
+  ShotHeading(
+      Film film, ExposureColumns columns, Shot shot, List<LayerTrack> tracks, long firstFrame) {
+    this.film = film;
+    this.columns = columns;
+    this.shot = shot;
+    this.tracks = tracks;
+    this.firstFrame = firstFrame;
+  }
+
+  /** Height of the first line in points. */
+  double nameHeight(Columns widths) {
+    double height =
+        lineHeight(
+            name(),
+            NAME,
+            widths.points(ExposureColumns.FILM_FRAME, columns.picture(0)),
+            NAME_POINTS);
+    for (int layer = 0; layer < tracks.size(); layer++) {
+      double room = widths.points(columns.picture(layer), columns.picture(layer) + 2);
+      height = Math.max(height, lineHeight(openings(layer), OPENINGS, room, NAME_POINTS));
+    }
+    return height;
+  }
+
+  /** Height of the second line in points. */
+  double detailsHeight(Columns widths) {
+    double room = widths.points(0, columns.picture(0));
+    double height = lineHeight(details(), DETAILS, room, DETAILS_POINTS);
+    for (int layer = 0; layer < tracks.size(); layer++) {
+      double layerRoom = widths.points(columns.picture(layer), columns.picture(layer) + 2);
+      height = Math.max(height, lineHeight(movement(layer), DETAILS, layerRoom, DETAILS_POINTS));
+    }
+    return height;
+  }
+
+  private static double lineHeight(String text, Look look, double room, double least) {
+    int lines = TextWidth.lines(text, look, room);
+    return lines > 1 ? Math.max(least, TextWidth.height(lines, look.points())) : least;
+  }
+
+  /** Writes the first line into the pen's row. */
+  void writeName(SheetPen pen) {
     pen.blanks(0, columns.rowName(), ExposureLooks.SHOT);
-    String name = "Shot " + shot.panel().name() + "  " + shot.panel().action();
-    pen.text(0, continued ? name + ", continued" : name, ExposureLooks.SHOT);
+    pen.text(0, "Shot " + shot.panel().name(), NAME.unwrapped().in(Ink.QUAY));
     pen.link(0, TimelineWorksheet.addressOf(shot));
+    pen.joined(ExposureColumns.FILM_FRAME, columns.picture(0) - 1, name(), NAME);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      String openings = openings(tracks.get(layer));
-      Look look = ExposureLooks.SHOT.size(9);
-      pen.text(columns.picture(layer), openings, look);
-      pen.join(columns.picture(layer), columns.picture(layer) + 1);
+      pen.joined(columns.picture(layer), columns.picture(layer) + 1, openings(layer), OPENINGS);
     }
-    pen.join(0, columns.picture(0) - 1);
   }
 
-  private static String openings(LayerTrack track) {
-    return track.reveals().stream()
-        .map(reveal -> reveal.opening().name())
-        .distinct()
-        .collect(Collectors.joining(", "));
-  }
-
-  /** The line with its place and length, and how its openings move. */
-  void details(Shot shot, List<LayerTrack> tracks) {
+  /** Writes the second line into the pen's row. */
+  void writeDetails(SheetPen pen) {
     pen.blanks(0, columns.rowName(), ExposureLooks.DETAILS);
-    pen.text(0, details(shot), ExposureLooks.DETAILS);
+    pen.joined(0, columns.picture(0) - 1, details(), DETAILS);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      pen.text(columns.picture(layer), movement(tracks.get(layer)), ExposureLooks.DETAILS);
-      pen.join(columns.picture(layer), columns.picture(layer) + 1);
+      pen.joined(columns.picture(layer), columns.picture(layer) + 1, movement(layer), DETAILS);
     }
-    pen.join(0, columns.picture(0) - 1);
   }
 
-  private String details(Shot shot) {
-    Film film = book.film().timing().plan().film();
+  private boolean goesOn() {
+    return firstFrame > shot.frames().start();
+  }
+
+  private String name() {
+    String action = shot.panel().action();
+    return goesOn() ? action + (action.isEmpty() ? "continued" : ", continued") : action;
+  }
+
+  private String details() {
     long frames = shot.frames().length();
     return "from "
         + shot.startsAt()
@@ -65,7 +116,21 @@ final class ShotHeading {
         + (shot.frames().endExclusive() - 1);
   }
 
-  private static String movement(LayerTrack track) {
+  private String openings(int layer) {
+    return tracks.get(layer).reveals().stream()
+        .map(reveal -> reveal.opening().name())
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+
+  private String movement(int layer) {
+    LayerTrack track = tracks.get(layer);
+    if (goesOn() && !track.isEmpty()) {
+      Exposure exposure = track.at(firstFrame);
+      if (exposure.frames().start() < firstFrame) {
+        return "on from " + exposure.picture().name();
+      }
+    }
     return track.reveals().stream()
         .map(ShotHeading::movement)
         .distinct()

@@ -29,24 +29,24 @@ final class TimelineWorksheet {
 
   private static final List<Column> COLUMNS =
       List.of(
-          Column.numbers("panel", 32),
-          Column.words("drawing", 86),
-          Column.words("action", 84, 3),
-          Column.words("place", 58, 1),
-          Column.numbers("starts", 56),
+          Column.words("panel", 30),
+          Column.words("drawing", 76),
+          Column.words("action", 84, 2),
+          Column.words("place", 50, 1),
+          Column.words("starts", 58),
           Column.numbers("bars", 31),
           Column.numbers("seconds", 41),
           Column.numbers("frames", 36),
-          Column.words("to scale", 62),
-          Column.words("asked, got", 64, 1),
-          Column.words("why here, and the rival", 96, 3),
-          Column.words("open at\nthe cut", 52, 1),
-          Column.toFillIn("notes", 30, 1),
+          Column.words("to scale", 50),
+          Column.words("asked, got", 60, 2),
+          Column.words("why here, and the rival", 90, 3),
+          Column.words("what moves, and what\nstands open at the cut", 94, 2),
+          Column.toFillIn("notes", 28),
           Column.rowName());
 
   private static final double HEADING_POINTS = 26;
   private static final double LEAST_ROW_POINTS = 34;
-  private static final double DRAWN_ROW_POINTS = 52;
+  private static final double DRAWN_ROW_POINTS = 47;
 
   private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
 
@@ -103,17 +103,17 @@ final class TimelineWorksheet {
     pen.row(
         SheetFrame.FIRST_ROW + shot.index(),
         drawings.has(shot) ? DRAWN_ROW_POINTS : LEAST_ROW_POINTS);
-    pen.label(PANEL, shot.panel().name(), ground.look(WORDS.size(13).inBold().right()));
+    pen.label(PANEL, shot.panel().name(), ground.look(WORDS.size(13).inBold().in(Ink.QUAY).left()));
     pen.link(PANEL, book.exposures().addressOf(shot.frames().start()));
     pen.blank(DRAWING, ground.look(WORDS));
-    pen.text(ACTION, action(shot), ground.look(WORDS));
+    pen.text(ACTION, shot.panel().action(), ground.look(WORDS.inBold()));
     pen.text(PLACE, place(shot), ground.look(WORDS));
-    pen.text(STARTS, timecode(shot), ground.look(WORDS.inBold().right()));
+    pen.text(STARTS, timecode(shot), ground.look(WORDS.inBold().centred()));
     length(shot, ground);
     pen.text(
         ASKED, "asked: " + orNothing(shot.asked()) + "\ngot: " + shot.got(), ground.look(WORDS));
     pen.text(REASON, reason(shot), ground.look(WORDS));
-    pen.text(OPEN, openAtCut(shot), ground.look(WORDS));
+    pen.text(OPEN, openings(shot), ground.look(WORDS));
     pen.blank(NOTES, Look.TO_FILL_IN);
     pen.text(ROW_NAME, "panel " + shot.panel().name(), Look.PENCIL);
     drawings.place(shot, pen.rowIndex(), DRAWING, pen.rowPoints());
@@ -122,9 +122,9 @@ final class TimelineWorksheet {
   private void length(Shot shot, Ground ground) {
     long frames = shot.frames().length();
     double seconds = Words.seconds(film, frames).doubleValue();
-    pen.number(BARS, shot.bars().doubleValue(), ground.look(WORDS.right().format("0.00")));
-    pen.number(SECONDS, seconds, ground.look(WORDS.right().format("0.00")));
-    pen.number(FRAMES, frames, ground.look(WORDS.right()));
+    pen.number(BARS, shot.bars().doubleValue(), ground.look(WORDS.number(Look.HUNDREDTHS)));
+    pen.number(SECONDS, seconds, ground.look(WORDS.number(Look.HUNDREDTHS)));
+    pen.number(FRAMES, frames, ground.look(WORDS.number(Look.WHOLE)));
     pen.text(TO_SCALE, lengthBar.of(frames), ground.look(LengthBar.LOOK));
   }
 
@@ -132,13 +132,13 @@ final class TimelineWorksheet {
     return film.timecode(shot.frames().start()).toString();
   }
 
-  private String action(Shot shot) {
+  private String openings(Shot shot) {
     List<String> lines = new ArrayList<>();
-    lines.add(shot.panel().action());
     book.index().revealsOf(shot).forEach(reveal -> lines.add(Words.reveal(reveal.reveal())));
     shot.panel()
         .appears()
         .forEach(appears -> lines.add(appears.performer() + " in " + appears.opening()));
+    lines.add(openAtCut(shot));
     return String.join("\n", lines);
   }
 
@@ -166,7 +166,7 @@ final class TimelineWorksheet {
             .filter(state -> state.shot() == shot.index() && state.atFirstFrame() > 0)
             .map(OpeningState::opening)
             .collect(Collectors.joining(", "));
-    return open.isEmpty() ? "all closed" : open;
+    return open.isEmpty() ? "all closed at the cut" : "at the cut: " + open;
   }
 
   private static String orNothing(String asked) {
@@ -179,9 +179,9 @@ final class TimelineWorksheet {
     pen.row(row, 20);
     pen.blanks(0, ROW_NAME, look);
     pen.text(ACTION, "whole film, " + Words.duration(film, frames), look);
-    pen.text(STARTS, film.timecode(frames).toString(), look.right());
-    pen.number(SECONDS, Words.seconds(film, frames).doubleValue(), look.right().format("0.00"));
-    pen.number(FRAMES, frames, look.right());
+    pen.text(STARTS, film.timecode(frames).toString(), look.centred());
+    pen.number(SECONDS, Words.seconds(film, frames).doubleValue(), look.number(Look.HUNDREDTHS));
+    pen.number(FRAMES, frames, look.number(Look.WHOLE));
   }
 
   /** What the cells of one line have in common: every second line on a band. */

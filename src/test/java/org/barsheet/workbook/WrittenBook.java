@@ -1,0 +1,94 @@
+package org.barsheet.workbook;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.barsheet.exposure.FilmSheet;
+
+/** A workbook read back by the spreadsheet library's reader in memory. */
+final class WrittenBook implements AutoCloseable {
+
+  private final XSSFWorkbook book;
+
+  private WrittenBook(XSSFWorkbook book) {
+    this.book = book;
+  }
+
+  static WrittenBook of(FilmSheet film) {
+    return of(WorkbookWriter.bytes(film));
+  }
+
+  static WrittenBook of(byte[] bytes) {
+    try {
+      return new WrittenBook(new XSSFWorkbook(new ByteArrayInputStream(bytes)));
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  XSSFWorkbook book() {
+    return book;
+  }
+
+  XSSFSheet sheet(String name) {
+    XSSFSheet sheet = book.getSheet(name);
+    if (sheet == null) {
+      throw new AssertionError("there is no sheet " + name);
+    }
+    return sheet;
+  }
+
+  List<String> sheetNames() {
+    List<String> names = new ArrayList<>();
+    book.forEach(sheet -> names.add(sheet.getSheetName()));
+    return names;
+  }
+
+  /** The column under a heading in the row of headings; line breaks count as spaces. */
+  int column(String sheet, String heading) {
+    for (Cell cell : sheet(sheet).getRow(SheetFrame.HEADING_ROW)) {
+      if (cell.getStringCellValue().replace('\n', ' ').strip().equals(heading)) {
+        return cell.getColumnIndex();
+      }
+    }
+    throw new AssertionError("no heading " + heading + " on " + sheet);
+  }
+
+  /** Rows of the exposure sheets that stand for a frame, in order. */
+  List<Row> frameRows() {
+    List<Row> rows = new ArrayList<>();
+    for (String name : sheetNames()) {
+      if (name.startsWith("Exposure")) {
+        for (Row row : sheet(name)) {
+          Cell frame = row.getCell(ExposureColumns.FILM_FRAME);
+          boolean counts = frame != null && frame.getCellType() == CellType.NUMERIC;
+          if (row.getRowNum() >= SheetFrame.FIRST_ROW && counts) {
+            rows.add(row);
+          }
+        }
+      }
+    }
+    return rows;
+  }
+
+  static String text(Row row, int column) {
+    Cell cell = row.getCell(column);
+    return cell == null || cell.getCellType() != CellType.STRING ? "" : cell.getStringCellValue();
+  }
+
+  static double number(Row row, int column) {
+    return row.getCell(column).getNumericCellValue();
+  }
+
+  @Override
+  public void close() throws IOException {
+    book.close();
+  }
+}
