@@ -80,7 +80,7 @@ final class OpeningsWorksheet {
     pen.text(MOVEMENT, names, WORDS);
     long pictures = movements.stream().mapToLong(movement -> movement.pictures().size()).sum();
     pen.number(PICTURES, pictures, WORDS.number(Look.WHOLE));
-    pen.text(PANELS, panels(opening), WORDS);
+    pen.label(PANELS, panels(opening), WORDS);
     pen.text(STATES, OpeningStates.of(book.film(), opening), WORDS);
     pen.text(PERFORMERS, performers(opening), WORDS);
     pen.blank(NOTES, Look.TO_FILL_IN);

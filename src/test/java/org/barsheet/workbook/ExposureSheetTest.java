@@ -21,7 +21,8 @@ class ExposureSheetTest {
 
   private static final int FIRST_LAYER = ExposureColumns.ACTION + 1;
 
-  private final FilmSheet film = SampleFilm.harbour().make();
+  private static final FilmSheet FILM = SampleFilm.harbour().make();
+  private static final WrittenBook BOOK = WrittenBook.of(FILM);
 
   static List<FrameRate> rates() {
     return FrameRate.ALL;
@@ -36,8 +37,8 @@ class ExposureSheetTest {
             .shot("2", "The lamp", 260)
             .reveal("lamp-1", 1, 150, 30, 2)
             .make();
-    try (WrittenBook book = WrittenBook.of(atRate)) {
-      List<Row> rows = book.frameRows();
+    try (WrittenBook written = WrittenBook.of(atRate)) {
+      List<Row> rows = written.frameRows();
       assertThat(rows)
           .extracting(row -> (long) WrittenBook.number(row, ExposureColumns.FILM_FRAME))
           .isEqualTo(LongStream.range(0, 660).boxed().toList());
@@ -51,18 +52,16 @@ class ExposureSheetTest {
   }
 
   @Test
-  void frames_within_a_shot_count_from_one() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      for (Shot shot : film.timing().shots()) {
-        assertThat(framesOf(book, shot))
-            .extracting(row -> (long) WrittenBook.number(row, ExposureColumns.SHOT_FRAME))
-            .isEqualTo(LongStream.rangeClosed(1, shot.frames().length()).boxed().toList());
-      }
+  void frames_within_a_shot_count_from_one() {
+    for (Shot shot : FILM.timing().shots()) {
+      assertThat(framesOf(shot))
+          .extracting(row -> (long) WrittenBook.number(row, ExposureColumns.SHOT_FRAME))
+          .isEqualTo(LongStream.rangeClosed(1, shot.frames().length()).boxed().toList());
     }
   }
 
-  private static List<Row> framesOf(WrittenBook book, Shot shot) {
-    return book.frameRows().stream()
+  private static List<Row> framesOf(Shot shot) {
+    return BOOK.frameRows().stream()
         .filter(
             row ->
                 shot.frames().contains((long) WrittenBook.number(row, ExposureColumns.FILM_FRAME)))
@@ -70,30 +69,26 @@ class ExposureSheetTest {
   }
 
   @Test
-  void a_picture_is_written_once_and_a_line_runs_down_its_hold() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      List<Row> rows = book.frameRows();
-      for (PlannedReveal reveal : film.reveals()) {
-        int column = FIRST_LAYER + 2 * (reveal.layer() - 1);
-        for (Exposure exposure : reveal.exposures()) {
-          List<String> cells = new ArrayList<>();
-          for (long f = exposure.frames().start(); f < exposure.frames().endExclusive(); f++) {
-            cells.add(WrittenBook.text(rows.get((int) f), column));
-          }
-          assertThat(cells.get(0)).isEqualTo(exposure.picture().name());
-          assertThat(cells.subList(1, cells.size())).allMatch(Signs.HOLD::equals);
+  void a_picture_is_written_once_and_a_line_runs_down_its_hold() {
+    List<Row> rows = BOOK.frameRows();
+    for (PlannedReveal reveal : FILM.reveals()) {
+      int column = FIRST_LAYER + 2 * (reveal.layer() - 1);
+      for (Exposure exposure : reveal.exposures()) {
+        List<String> cells = new ArrayList<>();
+        for (long f = exposure.frames().start(); f < exposure.frames().endExclusive(); f++) {
+          cells.add(WrittenBook.text(rows.get((int) f), column));
         }
+        assertThat(cells.get(0)).isEqualTo(exposure.picture().name());
+        assertThat(cells.subList(1, cells.size())).allMatch(Signs.HOLD::equals);
       }
     }
   }
 
   @Test
-  void percent_stand_as_numbers_beside_the_picture() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      Exposure last = lastOf(film.reveals().get(0));
-      Row row = book.frameRows().get((int) last.frames().start());
-      assertThat(WrittenBook.number(row, FIRST_LAYER + 1)).isEqualTo(100);
-    }
+  void percent_stand_as_numbers_beside_the_picture() {
+    Exposure last = lastOf(FILM.reveals().get(0));
+    Row row = BOOK.frameRows().get((int) last.frames().start());
+    assertThat(WrittenBook.number(row, FIRST_LAYER + 1)).isEqualTo(100);
   }
 
   private static Exposure lastOf(PlannedReveal reveal) {
@@ -101,98 +96,87 @@ class ExposureSheetTest {
   }
 
   @Test
-  void a_hold_of_more_than_half_a_second_is_a_closed_group_under_a_summary() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      XSSFSheet sheet = book.sheet("Exposure");
-      List<Row> summaries = new ArrayList<>();
-      sheet.forEach(
-          row -> {
-            if (WrittenBook.text(row, ExposureColumns.SHOT_FRAME).startsWith("held ")) {
-              summaries.add(row);
-            }
-          });
-      assertThat(summaries).isNotEmpty();
-      assertThat(sheet.getRowSumsBelow()).isFalse();
-      for (Row summary : summaries) {
-        long folded = Long.parseLong(WrittenBook.text(summary, 1).split(" ", -1)[1]);
-        assertThat(folded).isGreaterThan(film.timing().clock().rate().nominal() / 2);
-        assertThat(sheet.getRow(summary.getRowNum()).getCTRow().getCollapsed()).isTrue();
-        for (int below = 1; below <= folded; below++) {
-          Row row = sheet.getRow(summary.getRowNum() + below);
-          assertThat(row.getZeroHeight()).isTrue();
-          assertThat(row.getOutlineLevel()).isEqualTo(1);
-        }
-        Row next = sheet.getRow(summary.getRowNum() + (int) folded + 1);
-        assertThat(next == null || next.getOutlineLevel() == 0).isTrue();
+  void a_hold_of_more_than_half_a_second_is_a_closed_group_under_a_summary() {
+    XSSFSheet sheet = BOOK.sheet("Exposure");
+    List<Row> summaries = new ArrayList<>();
+    sheet.forEach(
+        row -> {
+          if (WrittenBook.text(row, ExposureColumns.SHOT_FRAME).startsWith("held ")) {
+            summaries.add(row);
+          }
+        });
+    assertThat(summaries).isNotEmpty();
+    assertThat(sheet.getRowSumsBelow()).isFalse();
+    for (Row summary : summaries) {
+      long folded = Long.parseLong(WrittenBook.text(summary, 1).split(" ", -1)[1]);
+      assertThat(folded).isGreaterThan(FILM.timing().clock().rate().nominal() / 2);
+      assertThat(sheet.getRow(summary.getRowNum()).getCTRow().getCollapsed()).isTrue();
+      for (int below = 1; below <= folded; below++) {
+        Row row = sheet.getRow(summary.getRowNum() + below);
+        assertThat(row.getZeroHeight()).isTrue();
+        assertThat(row.getOutlineLevel()).isEqualTo(1);
       }
+      Row next = sheet.getRow(summary.getRowNum() + (int) folded + 1);
+      assertThat(next == null || next.getOutlineLevel() == 0).isTrue();
     }
   }
 
   @Test
-  void what_moves_what_lands_and_what_is_said_is_never_folded_away() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      List<Row> rows = book.frameRows();
-      for (PlannedReveal reveal : film.reveals()) {
-        assertThat(rows.get((int) reveal.landsFrame()).getZeroHeight()).isFalse();
-        reveal
-            .exposures()
-            .forEach(
-                exposure ->
-                    assertThat(rows.get((int) exposure.frames().start()).getZeroHeight())
-                        .isFalse());
-      }
+  void what_moves_what_lands_and_what_is_said_is_never_folded_away() {
+    List<Row> rows = BOOK.frameRows();
+    for (PlannedReveal reveal : FILM.reveals()) {
+      assertThat(rows.get((int) reveal.landsFrame()).getZeroHeight()).isFalse();
+      reveal
+          .exposures()
+          .forEach(
+              exposure ->
+                  assertThat(rows.get((int) exposure.frames().start()).getZeroHeight()).isFalse());
     }
   }
 
   @Test
-  void a_shot_in_which_something_moves_starts_a_page() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      XSSFSheet sheet = book.sheet("Exposure");
-      List<Row> rows = book.frameRows();
-      for (PlannedReveal reveal : film.reveals()) {
-        long first = film.timing().shots().get(reveal.shot()).frames().start();
-        int headingRow = rows.get((int) first).getRowNum() - 2;
-        assertThat(sheet.isRowBroken(headingRow - 1)).isTrue();
-      }
+  void a_shot_in_which_something_moves_starts_a_page() {
+    XSSFSheet sheet = BOOK.sheet("Exposure");
+    List<Row> rows = BOOK.frameRows();
+    for (PlannedReveal reveal : FILM.reveals()) {
+      long first = FILM.timing().shots().get(reveal.shot()).frames().start();
+      int headingRow = rows.get((int) first).getRowNum() - 2;
+      assertThat(sheet.isRowBroken(headingRow - 1)).isTrue();
     }
   }
 
   @Test
-  void the_landing_bears_its_sign_as_well_as_its_colour() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      for (PlannedReveal reveal : film.reveals()) {
-        Row row = book.frameRows().get((int) reveal.landsFrame());
-        assertThat(WrittenBook.text(row, ExposureColumns.ACTION)).startsWith(Signs.ACCENT);
-        assertThat(WrittenBook.text(row, ExposureColumns.SOUND)).startsWith(Signs.ACCENT);
-      }
+  void the_landing_bears_its_sign_as_well_as_its_colour() {
+    for (PlannedReveal reveal : FILM.reveals()) {
+      Row row = BOOK.frameRows().get((int) reveal.landsFrame());
+      assertThat(WrittenBook.text(row, ExposureColumns.ACTION)).startsWith(Signs.ACCENT);
+      assertThat(WrittenBook.text(row, ExposureColumns.SOUND)).startsWith(Signs.ACCENT);
     }
   }
 
   @Test
-  void every_frame_has_a_permanent_name_in_a_hidden_column() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      int column = book.column("Exposure", "row name");
-      assertThat(book.sheet("Exposure").isColumnHidden(column)).isTrue();
-      List<String> names =
-          book.frameRows().stream().map(row -> WrittenBook.text(row, column)).toList();
-      assertThat(names).doesNotHaveDuplicates().hasSize((int) film.timing().lengthFrames());
-      assertThat(names.get(0)).isEqualTo("panel 1 frame 1");
-    }
+  void every_frame_has_a_permanent_name_in_a_hidden_column() {
+    int column = BOOK.column("Exposure", "row name");
+    assertThat(BOOK.sheet("Exposure").isColumnHidden(column)).isTrue();
+    List<String> names =
+        BOOK.frameRows().stream().map(row -> WrittenBook.text(row, column)).toList();
+    assertThat(names).doesNotHaveDuplicates().hasSize((int) FILM.timing().lengthFrames());
+    assertThat(names.get(0)).isEqualTo("panel 1 frame 1");
   }
 
   @Test
   void a_film_too_long_for_one_sheet_goes_on_on_a_second() {
-    FilmIndex index = new FilmIndex(film);
-    ExposureColumns columns = new ExposureColumns(index, film.movements());
-    PageSize page = new PageSize(film.timing().plan().film().paper(), columns.landscape());
-    List<List<ExposureRow>> pages = ExposureSheets.pages(film, index, columns, page);
+    FilmIndex index = new FilmIndex(FILM);
+    ExposureColumns columns = new ExposureColumns(index, FILM.movements());
+    PageSize page = new PageSize(FILM.timing().plan().film().paper(), columns.landscape());
+    List<List<ExposureRow>> pages = ExposureSheets.pages(FILM, index, columns, page);
     ExposureSheets sheets =
-        new ExposureSheets(film, pages, new ExposureSheets.Limits(3, Integer.MAX_VALUE));
+        new ExposureSheets(FILM, pages, new ExposureSheets.Limits(3, Integer.MAX_VALUE));
     assertThat(sheets.parts()).hasSize((pages.size() + 2) / 3);
     assertThat(sheets.parts())
         .extracting(ExposureSheets.Part::name)
         .startsWith("Exposure", "Exposure 2");
-    long lastFrame = film.timing().lengthFrames() - 1;
+    long lastFrame = FILM.timing().lengthFrames() - 1;
     assertThat(sheets.addressOf(lastFrame).sheet()).isNotEqualTo("Exposure");
     List<Long> frames =
         sheets.parts().stream()

@@ -31,111 +31,99 @@ import org.junit.jupiter.api.io.TempDir;
 
 class WorkbookWriterTest {
 
-  private final FilmSheet film = SampleFilm.harbour().make();
+  private static final FilmSheet FILM = SampleFilm.harbour().make();
+  private static final byte[] BYTES = WorkbookWriter.bytes(FILM);
+  private static final WrittenBook BOOK = WrittenBook.of(BYTES);
 
   @TempDir private Path folder;
 
   @Test
-  void the_sheets_stand_in_the_order_people_ask_for_them() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      assertThat(book.sheetNames())
-          .containsExactly("Film", "Timeline", "Music", "Exposure", "Cues", "Openings", "Bars");
-    }
+  void the_sheets_stand_in_the_order_people_ask_for_them() {
+    assertThat(BOOK.sheetNames())
+        .containsExactly("Film", "Timeline", "Music", "Exposure", "Cues", "Openings", "Bars");
   }
 
   @Test
   void the_same_film_gives_the_same_bytes() {
-    assertThat(WorkbookWriter.bytes(SampleFilm.harbour().make()))
-        .isEqualTo(WorkbookWriter.bytes(SampleFilm.harbour().make()));
+    assertThat(WorkbookWriter.bytes(SampleFilm.harbour().make())).isEqualTo(BYTES);
   }
 
   @Test
-  void every_sheet_repeats_and_freezes_its_heading_and_numbers_its_pages() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      for (Sheet sheet : book.book()) {
-        assertThat(sheet.getRepeatingRows().formatAsString()).isEqualTo("1:5");
-        assertThat(sheet.getPaneInformation().isFreezePane()).isTrue();
-        assertThat(sheet.getFooter().getRight()).contains("page &P of &N");
-        assertThat(sheet.getFooter().getLeft().length()).isLessThan(255);
-        assertThat(sheet.getProtect()).isFalse();
-      }
+  void every_sheet_repeats_and_freezes_its_heading_and_numbers_its_pages() {
+    for (Sheet sheet : BOOK.book()) {
+      assertThat(sheet.getRepeatingRows().formatAsString()).isEqualTo("1:5");
+      assertThat(sheet.getPaneInformation().isFreezePane()).isTrue();
+      assertThat(sheet.getFooter().getRight()).contains("page &P of &N");
+      assertThat(sheet.getFooter().getLeft().length()).isLessThan(255);
+      assertThat(sheet.getProtect()).isFalse();
     }
   }
 
   @Test
   void the_paper_is_the_one_the_plan_asks_for() throws IOException {
     FilmSheet letter = SampleFilm.harbour().paper(Film.Paper.LETTER).make();
-    try (WrittenBook a4Book = WrittenBook.of(film);
-        WrittenBook letterBook = WrittenBook.of(letter)) {
+    try (WrittenBook letterBook = WrittenBook.of(letter)) {
       // ECMA-376 part 1, 18.3.1.63: paper 9 is A4, paper 1 is Letter.
-      assertThat(a4Book.sheet("Film").getPrintSetup().getPaperSize()).isEqualTo((short) 9);
+      assertThat(BOOK.sheet("Film").getPrintSetup().getPaperSize()).isEqualTo((short) 9);
       assertThat(letterBook.sheet("Film").getPrintSetup().getPaperSize()).isEqualTo((short) 1);
     }
   }
 
   @Test
-  void links_lead_to_cells_that_exist() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      int links = 0;
-      for (Sheet sheet : book.book()) {
-        for (XSSFHyperlink link : ((XSSFSheet) sheet).getHyperlinkList()) {
-          AreaReference area = new AreaReference(link.getLocation(), SpreadsheetVersion.EXCEL2007);
-          Sheet target = book.sheet(area.getFirstCell().getSheetName());
-          assertThat(target.getRow(area.getFirstCell().getRow())).isNotNull();
-          links++;
-        }
+  void links_lead_to_cells_that_exist() {
+    int links = 0;
+    for (Sheet sheet : BOOK.book()) {
+      for (XSSFHyperlink link : ((XSSFSheet) sheet).getHyperlinkList()) {
+        AreaReference area = new AreaReference(link.getLocation(), SpreadsheetVersion.EXCEL2007);
+        Sheet target = BOOK.sheet(area.getFirstCell().getSheetName());
+        assertThat(target.getRow(area.getFirstCell().getRow())).isNotNull();
+        links++;
       }
-      assertThat(links).isGreaterThan(20);
+    }
+    assertThat(links).isGreaterThan(20);
+  }
+
+  @Test
+  void a_panel_of_the_timeline_leads_to_its_first_frame() {
+    XSSFSheet timeline = BOOK.sheet("Timeline");
+    for (Shot shot : FILM.timing().shots()) {
+      Row row = timeline.getRow(SheetFrame.FIRST_ROW + shot.index());
+      String location = ((XSSFHyperlink) row.getCell(0).getHyperlink()).getLocation();
+      AreaReference area = new AreaReference(location, SpreadsheetVersion.EXCEL2007);
+      Row target = BOOK.sheet("Exposure").getRow(area.getFirstCell().getRow());
+      assertThat((long) WrittenBook.number(target, ExposureColumns.FILM_FRAME))
+          .isEqualTo(shot.frames().start());
     }
   }
 
   @Test
-  void a_panel_of_the_timeline_leads_to_its_first_frame() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      XSSFSheet timeline = book.sheet("Timeline");
-      for (Shot shot : film.timing().shots()) {
-        Row row = timeline.getRow(SheetFrame.FIRST_ROW + shot.index());
-        String location = ((XSSFHyperlink) row.getCell(0).getHyperlink()).getLocation();
-        AreaReference area = new AreaReference(location, SpreadsheetVersion.EXCEL2007);
-        Row target = book.sheet("Exposure").getRow(area.getFirstCell().getRow());
-        assertThat((long) WrittenBook.number(target, ExposureColumns.FILM_FRAME))
-            .isEqualTo(shot.frames().start());
-      }
+  void named_ranges_cover_their_tables() {
+    List<String> names = new ArrayList<>();
+    for (XSSFName name : BOOK.book().getAllNames()) {
+      names.add(name.getNameName());
     }
+    assertThat(names)
+        .contains(
+            "Findings",
+            "Timeline_panels",
+            "Exposure_frames",
+            "Exposure_done",
+            "Exposure_notes",
+            "Exposure_row_names",
+            "Cues_table",
+            "Openings_table",
+            "Bars_table");
   }
 
   @Test
-  void named_ranges_cover_their_tables() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      List<String> names = new ArrayList<>();
-      for (XSSFName name : book.book().getAllNames()) {
-        names.add(name.getNameName());
-      }
-      assertThat(names)
-          .contains(
-              "Findings",
-              "Timeline_panels",
-              "Exposure_frames",
-              "Exposure_done",
-              "Exposure_notes",
-              "Exposure_row_names",
-              "Cues_table",
-              "Openings_table",
-              "Bars_table");
-    }
-  }
-
-  @Test
-  void nothing_that_is_a_number_stands_as_text() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      for (Sheet sheet : book.book()) {
-        for (Row row : sheet) {
-          for (Cell cell : row) {
-            if (cell.getCellType() == CellType.STRING) {
-              assertThat(cell.getStringCellValue())
-                  .as("%s!%s", sheet.getSheetName(), cell.getAddress())
-                  .doesNotMatch("[0-9]+([.,][0-9]+)?");
-            }
+  void nothing_that_is_a_number_stands_as_text() {
+    for (Sheet sheet : BOOK.book()) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.STRING) {
+            assertThat(cell.getStringCellValue())
+                .as("%s!%s", sheet.getSheetName(), cell.getAddress())
+                .doesNotMatch("[0-9]+([.,][0-9]+)?");
           }
         }
       }
@@ -146,37 +134,32 @@ class WorkbookWriterTest {
   void styles_stay_few_however_long_the_film_is() throws IOException {
     FilmSheet longer =
         SampleFilm.harbour().shot("8", "Night", 3000).reveal("lamp-1", 1, 2000, 300, 3).make();
-    try (WrittenBook one = WrittenBook.of(film);
-        WrittenBook other = WrittenBook.of(longer)) {
+    try (WrittenBook other = WrittenBook.of(longer)) {
       assertThat(other.book().getNumCellStyles())
-          .isEqualTo(one.book().getNumCellStyles())
+          .isEqualTo(BOOK.book().getNumCellStyles())
           .isLessThan(250);
     }
   }
 
   @Test
-  void findings_stand_first_with_their_sign_and_who_acts() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      XSSFSheet sheet = book.sheet("Film");
-      for (int index = 0; index < film.findings().size(); index++) {
-        Finding finding = film.findings().get(index);
-        Row row = sheet.getRow(SheetFrame.FIRST_ROW + index);
-        assertThat(WrittenBook.text(row, 0)).isEqualTo(Signs.of(finding.severity()));
-        assertThat(WrittenBook.text(row, 2)).isEqualToIgnoringCase(finding.concerns().name());
-        assertThat(WrittenBook.text(row, 5)).isEqualTo(finding.sentence());
-      }
+  void findings_stand_first_with_their_sign_and_who_acts() {
+    XSSFSheet sheet = BOOK.sheet("Film");
+    for (int index = 0; index < FILM.findings().size(); index++) {
+      Finding finding = FILM.findings().get(index);
+      Row row = sheet.getRow(SheetFrame.FIRST_ROW + index);
+      assertThat(WrittenBook.text(row, 0)).isEqualTo(Signs.of(finding.severity()));
+      assertThat(WrittenBook.text(row, 2)).isEqualToIgnoringCase(finding.concerns().name());
+      assertThat(WrittenBook.text(row, 5)).isEqualTo(finding.sentence());
     }
   }
 
   @Test
-  void defaults_are_told_apart_from_what_the_plan_says() throws IOException {
-    try (WrittenBook book = WrittenBook.of(film)) {
-      List<String> settings = new ArrayList<>();
-      for (Row row : book.sheet("Film")) {
-        settings.add(WrittenBook.text(row, 1) + " " + WrittenBook.text(row, 6));
-      }
-      assertThat(settings).contains("film.frame-rate from the plan", "film.tail default");
+  void defaults_are_told_apart_from_what_the_plan_says() {
+    List<String> settings = new ArrayList<>();
+    for (Row row : BOOK.sheet("Film")) {
+      settings.add(WrittenBook.text(row, 1) + " " + WrittenBook.text(row, 6));
     }
+    assertThat(settings).contains("film.frame-rate from the plan", "film.tail default");
   }
 
   @Test
@@ -198,12 +181,12 @@ class WorkbookWriterTest {
                 "=cmd",
                 "\tstart")
             .make();
-    try (WrittenBook book = WrittenBook.of(nasty)) {
-      Row first = book.sheet("Timeline").getRow(SheetFrame.FIRST_ROW);
+    try (WrittenBook written = WrittenBook.of(nasty)) {
+      Row first = written.sheet("Timeline").getRow(SheetFrame.FIRST_ROW);
       assertThat(first.getCell(0).getStringCellValue()).isEqualTo("=1+1");
       assertThat(first.getCell(0).getCellStyle().getQuotePrefixed()).isTrue();
       assertThat(WrittenBook.text(first, 2)).isEqualTo("=HYPERLINK(\"x\")_x0041_ &<b>  ok");
-      for (Sheet sheet : book.book()) {
+      for (Sheet sheet : written.book()) {
         for (Row row : sheet) {
           for (Cell cell : row) {
             assertThat(cell.getCellType()).isNotIn(CellType.FORMULA, CellType.ERROR);
@@ -216,17 +199,17 @@ class WorkbookWriterTest {
   @Test
   void a_changed_workbook_is_kept_before_a_new_one_takes_its_place() throws IOException {
     Path target = folder.resolve("quay.xlsx");
-    assertThat(WorkbookWriter.write(film, target)).isEmpty();
-    assertThat(WorkbookWriter.write(film, target)).isEmpty();
+    assertThat(WorkbookWriter.write(FILM, target)).isEmpty();
+    assertThat(WorkbookWriter.write(FILM, target)).isEmpty();
     typeInto(target);
     byte[] typed = Files.readAllBytes(target);
 
-    assertThat(WorkbookWriter.write(film, target)).contains(folder.resolve("quay-kept-1.xlsx"));
+    assertThat(WorkbookWriter.write(FILM, target)).contains(folder.resolve("quay-kept-1.xlsx"));
     assertThat(Files.readAllBytes(folder.resolve("quay-kept-1.xlsx"))).isEqualTo(typed);
-    assertThat(Files.readAllBytes(target)).isEqualTo(WorkbookWriter.bytes(film));
+    assertThat(Files.readAllBytes(target)).isEqualTo(BYTES);
 
     Files.writeString(target, "no workbook at all");
-    assertThat(WorkbookWriter.write(film, target)).contains(folder.resolve("quay-kept-2.xlsx"));
+    assertThat(WorkbookWriter.write(FILM, target)).contains(folder.resolve("quay-kept-2.xlsx"));
     assertThat(Files.readString(folder.resolve("quay-kept-2.xlsx")))
         .isEqualTo("no workbook at all");
     try (var files = Files.list(folder)) {
@@ -235,18 +218,18 @@ class WorkbookWriterTest {
   }
 
   private static void typeInto(Path workbook) throws IOException {
-    try (WrittenBook book = WrittenBook.of(Files.readAllBytes(workbook));
+    try (WrittenBook opened = WrittenBook.of(Files.readAllBytes(workbook));
         OutputStream out = Files.newOutputStream(workbook)) {
-      int column = book.column("Exposure", "notes");
-      book.sheet("Exposure").getRow(10).getCell(column).setCellValue("the putty slipped");
-      book.book().write(out);
+      int column = opened.column("Exposure", "notes");
+      opened.sheet("Exposure").getRow(10).getCell(column).setCellValue("the putty slipped");
+      opened.book().write(out);
     }
   }
 
   @Test
-  void a_place_that_cannot_be_written_is_told_and_the_old_workbook_stays() throws IOException {
+  void a_place_that_cannot_be_written_is_told_and_the_old_workbook_stays() {
     Path missing = folder.resolve("nowhere").resolve("quay.xlsx");
-    assertThatThrownBy(() -> WorkbookWriter.write(film, missing))
+    assertThatThrownBy(() -> WorkbookWriter.write(FILM, missing))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("quay.xlsx");
   }
@@ -254,8 +237,8 @@ class WorkbookWriterTest {
   @Test
   void a_film_without_reveals_motifs_or_drawings_still_prints() throws IOException {
     FilmSheet bare = SampleFilm.at(FrameRate.FPS_25).openings(List.of()).shot("1", "", 50).make();
-    try (WrittenBook book = WrittenBook.of(bare)) {
-      assertThat(book.frameRows()).hasSize(50);
+    try (WrittenBook written = WrittenBook.of(bare)) {
+      assertThat(written.frameRows()).hasSize(50);
     }
   }
 }
