@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiPredicate;
 
 /**
  * Makes returns of chains: of chains over the same notes the best is left; chains that begin
@@ -14,16 +15,16 @@ import java.util.Map;
 final class HitMerger {
 
   private final NoteField field;
-  private final long together;
+  private final BiPredicate<Chain, Chain> together;
   private final List<Chain> kept = new ArrayList<>();
   private final Map<Integer, List<Integer>> keptByNote = new HashMap<>();
 
   /**
    * Prepares a merger.
    *
-   * @param together within how many ticks two beginnings are one
+   * @param together whether two chains begin at one moment
    */
-  HitMerger(NoteField field, long together) {
+  HitMerger(NoteField field, BiPredicate<Chain, Chain> together) {
     this.field = field;
     this.together = together;
   }
@@ -65,30 +66,28 @@ final class HitMerger {
 
   private List<Hit> grouped() {
     List<List<Chain>> groups = new ArrayList<>();
-    List<Chain> byStart = new ArrayList<>(kept);
-    byStart.sort(Comparator.comparingLong(Chain::start));
-    int from = 0;
-    for (Chain chain : byStart) {
-      while (from < groups.size() && isBefore(groups.get(from), chain)) {
-        from++;
-      }
-      join(groups.subList(from, groups.size()), groups, chain);
+    kept.sort(Comparator.comparingLong(Chain::start));
+    for (Chain chain : kept) {
+      group(groups, chain).add(chain);
     }
     return groups.stream().map(HitMerger::hit).toList();
   }
 
-  private boolean isBefore(List<Chain> group, Chain chain) {
-    return group.get(0).start() < chain.start() - together;
-  }
-
-  private static void join(List<List<Chain>> near, List<List<Chain>> all, Chain chain) {
-    for (List<Chain> group : near) {
-      if (group.get(0).pattern().transform().equals(chain.pattern().transform())) {
-        group.add(chain);
-        return;
+  /** The group that a chain belongs to, one of the last, or a new one. */
+  private List<Chain> group(List<List<Chain>> groups, Chain chain) {
+    Transform transform = chain.pattern().transform();
+    for (int i = groups.size() - 1; i >= 0; i--) {
+      Chain first = groups.get(i).get(0);
+      if (!together.test(first, chain)) {
+        break;
+      }
+      if (first.pattern().transform().equals(transform)) {
+        return groups.get(i);
       }
     }
-    all.add(new ArrayList<>(List.of(chain)));
+    List<Chain> group = new ArrayList<>();
+    groups.add(group);
+    return group;
   }
 
   private static Hit hit(List<Chain> group) {

@@ -83,6 +83,11 @@ final class NoteField {
     return Arrays.copyOf(distinct, count);
   }
 
+  /** How many notes there are. */
+  int size() {
+    return first[onsets.length];
+  }
+
   /** How many different onsets there are. */
   int onsets() {
     return onsets.length;

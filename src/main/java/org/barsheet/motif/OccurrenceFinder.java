@@ -2,7 +2,6 @@ package org.barsheet.motif;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.barsheet.score.Score;
 
 /** Finds every return of a motif in a score played as written. */
@@ -31,17 +30,7 @@ public final class OccurrenceFinder {
 
   /** Every return of a motif, in order of time, numbered over the certain and likely ones. */
   public List<Occurrence> find(Motif motif) {
-    OccurrenceWriter writer = new OccurrenceWriter(score, field, motif);
-    List<Occurrence> occurrences = new ArrayList<>();
-    int number = 0;
-    for (Hit hit : hits(motif)) {
-      Optional<Certainty> certainty = Certainties.of(hit.lead());
-      if (certainty.isPresent()) {
-        number++;
-        occurrences.add(writer.write(hit, number, certainty.get()));
-      }
-    }
-    return occurrences;
+    return new OccurrenceWriter(score, field, motif).write(hits(motif));
   }
 
   private List<Hit> hits(Motif motif) {
@@ -56,16 +45,13 @@ public final class OccurrenceFinder {
         patterns.parallelStream()
             .map(pattern -> matcher(pattern, rules).chains())
             .flatMap(List::stream)
-            .filter(chain -> Certainties.of(chain).isPresent())
-            .filter(chain -> motif.match() != Match.EXACT || isAtPitch(chain))
             .toList();
-    return new HitMerger(field, score.ticksPerQuarter() / BEGINS_TOGETHER).merge(chains);
+    return new HitMerger(field, this::beginTogether)
+        .merge(MotifFilter.wanted(field, motif, chains));
   }
 
-  /** Whether a chain sounds the pattern's own pitches, in any octave. */
-  private boolean isAtPitch(Chain chain) {
-    int first = chain.notes().firstPresent();
-    return (field.pitch(chain.notes().get(first)) - chain.pattern().pitch(first)) % 12 == 0;
+  private boolean beginTogether(Chain chain, Chain other) {
+    return Math.abs(chain.start() - other.start()) <= score.ticksPerQuarter() / BEGINS_TOGETHER;
   }
 
   private ChainMatcher matcher(Pattern pattern, MatchRules rules) {

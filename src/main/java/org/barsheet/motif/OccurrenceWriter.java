@@ -2,6 +2,7 @@ package org.barsheet.motif;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.score.Score;
 
 /** Says what was found in the words and ticks of the score. */
@@ -20,7 +21,21 @@ final class OccurrenceWriter {
     this.motif = motif;
   }
 
-  Occurrence write(Hit hit, int number, Certainty certainty) {
+  /** The returns in order of time, numbered over the certain and likely ones. */
+  List<Occurrence> write(List<Hit> hits) {
+    List<Occurrence> occurrences = new ArrayList<>();
+    int number = 0;
+    for (Hit hit : hits) {
+      Optional<Certainty> certainty = Certainties.of(hit.lead());
+      if (certainty.isPresent()) {
+        number++;
+        occurrences.add(write(hit, number, certainty.get()));
+      }
+    }
+    return occurrences;
+  }
+
+  private Occurrence write(Hit hit, int number, Certainty certainty) {
     Chain chain = hit.lead().withChangedNotes(field, score.ticksPerQuarter() / CHANGED_NOTE);
     List<Long> ticks = new ArrayList<>();
     List<Integer> pitches = new ArrayList<>();

@@ -43,6 +43,24 @@ final class Pattern {
     return new Pattern(transform, onsets, lengths, pitches);
   }
 
+  /**
+   * The same notes at other times.
+   *
+   * @param ticks onset of each note on some ticks of their own
+   */
+  Pattern bent(long[] ticks, long[] newLengths) {
+    long[] fromFirst = new long[ticks.length];
+    for (int i = 0; i < ticks.length; i++) {
+      fromFirst[i] = ticks[i] - ticks[0];
+    }
+    return new Pattern(transform, fromFirst, newLengths.clone(), pitches);
+  }
+
+  /** The same notes under another name. */
+  Pattern as(Transform other) {
+    return new Pattern(other, onsets, lengths, pitches);
+  }
+
   private static List<MotifNote> reversed(List<MotifNote> shape) {
     BigFraction end = BigFraction.ZERO;
     for (MotifNote note : shape) {

@@ -1,0 +1,23 @@
+package org.barsheet.motif;
+
+import java.util.List;
+
+/** What a motif itself demands of a chain, beyond the rules it was followed by. */
+final class MotifFilter {
+
+  private MotifFilter() {}
+
+  /** The chains that are near enough to count. */
+  static List<Chain> wanted(NoteField field, Motif motif, List<Chain> chains) {
+    return chains.stream()
+        .filter(chain -> Certainties.of(chain).isPresent())
+        .filter(chain -> motif.match() != Match.EXACT || isAtPitch(field, chain))
+        .toList();
+  }
+
+  /** Whether a chain sounds the pattern's own pitches, in any octave. */
+  private static boolean isAtPitch(NoteField field, Chain chain) {
+    int first = chain.notes().firstPresent();
+    return (field.pitch(chain.notes().get(first)) - chain.pattern().pitch(first)) % 12 == 0;
+  }
+}

@@ -1,0 +1,9 @@
+package org.barsheet.motif;
+
+/**
+ * A chain found in free playing.
+ *
+ * @param chain with a pattern bent to what was played
+ * @param rate seconds a quarter note of the motif lasted in it
+ */
+record PlayedChain(Chain chain, double rate) {}
