@@ -16,8 +16,8 @@ final class MatchRules {
   private static final int OTHER_QUALITY = 120;
   private static final int STEP_OFF = 450;
   private static final int TWO_STEPS_OFF = 1300;
-  private static final int LENGTH_CHANGED = 100;
-  private static final int LENGTH_FAR_OFF = 250;
+  static final int LENGTH_CHANGED = 100;
+  static final int LENGTH_FAR_OFF = 250;
 
   private static final int WIDEST = 127;
 

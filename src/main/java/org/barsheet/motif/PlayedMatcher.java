@@ -34,7 +34,13 @@ final class PlayedMatcher {
   /** What lies off by this many seconds is the hand, not the tempo. */
   private static final double JITTER = 0.03;
 
-  private static final double UNEVEN = 900;
+  /** How long a note is held says little in playing: only far too long or short tells. */
+  private static final double TOO_LONG = 1.6;
+
+  private static final double FAR_TOO_LONG = 3;
+  private static final double TOO_SHORT = 0.25;
+
+  private static final double UNEVEN = 600;
   private static final double UNEVEN_SLOPE = 1.2;
   private static final int WAYS_KEPT = 12;
   private static final int MOST_SKIPPED = 2;
@@ -141,7 +147,11 @@ final class PlayedMatcher {
       return 0;
     }
     double asked = rate * pattern.length(i) / PlayedOccurrenceFinder.PATTERN_TICKS;
-    return MatchRules.length(Math.round(1e6 * asked), Math.round(1e6 * times.length(note)));
+    double held = times.length(note) / asked;
+    if (held > FAR_TOO_LONG) {
+      return MatchRules.LENGTH_FAR_OFF;
+    }
+    return held > TOO_LONG || held < TOO_SHORT ? MatchRules.LENGTH_CHANGED : 0;
   }
 
   /** The cheapest ways, one to a note. */
