@@ -13,52 +13,48 @@ final class MatchRules {
   static final int NEVER = 1_000_000_000;
 
   static final int OTHER_PART = 250;
-  private static final int OTHER_QUALITY = 120;
-  private static final int STEP_OFF = 450;
-  private static final int TWO_STEPS_OFF = 1300;
   static final int LENGTH_CHANGED = 100;
   static final int LENGTH_FAR_OFF = 250;
 
   private static final int WIDEST = 127;
 
-  private final int[][] intervals;
+  /** Same steps but another quality; one step off; two steps off. Further off is another note. */
+  private static final int[] CHROMATIC_COSTS = {NEVER, NEVER, NEVER};
+
+  private static final int[] TONAL_COSTS = {120, 450, 1300};
+  private static final int[] FREE_COSTS = {80, 300, 700};
+
+  private static final MatchRules CHROMATIC = new MatchRules(CHROMATIC_COSTS, 0, false);
+  private static final MatchRules TONAL = new MatchRules(TONAL_COSTS, 450, true);
+  private static final MatchRules FREE = new MatchRules(FREE_COSTS, 300, true);
+
+  /** For ornamented returns, whose notes an ornament pushes about. */
+  static final MatchRules ORNAMENTED = new MatchRules(TONAL_COSTS, 150, true);
+
+  private final int[][] intervals = new int[2 * WIDEST + 1][2 * WIDEST + 1];
+  private final int shiftCost;
   private final boolean notesMayBeMissing;
 
-  private MatchRules(int[][] intervals, boolean notesMayBeMissing) {
-    this.intervals = intervals;
+  private MatchRules(int[] costs, int shiftCost, boolean notesMayBeMissing) {
+    this.shiftCost = shiftCost;
     this.notesMayBeMissing = notesMayBeMissing;
+    for (int asked = -WIDEST; asked <= WIDEST; asked++) {
+      for (int heard = -WIDEST; heard <= WIDEST; heard++) {
+        intervals[asked + WIDEST][heard + WIDEST] = asked == heard ? 0 : cost(asked, heard, costs);
+      }
+    }
   }
 
-  private static final MatchRules CHROMATIC = new MatchRules(table(true), false);
-  private static final MatchRules DIATONIC = new MatchRules(table(false), true);
+  private static int cost(int asked, int heard, int[] costs) {
+    int steps = Intervals.stepsApart(asked, heard);
+    return steps < costs.length ? costs[steps] : NEVER;
+  }
 
   static MatchRules of(Match match) {
     return switch (match) {
       case EXACT, TRANSPOSED -> CHROMATIC;
-      case TONAL, FREE -> DIATONIC;
-    };
-  }
-
-  private static int[][] table(boolean exact) {
-    int[][] table = new int[2 * WIDEST + 1][2 * WIDEST + 1];
-    for (int asked = -WIDEST; asked <= WIDEST; asked++) {
-      for (int heard = -WIDEST; heard <= WIDEST; heard++) {
-        table[asked + WIDEST][heard + WIDEST] =
-            exact && asked != heard ? NEVER : cost(asked, heard);
-      }
-    }
-    return table;
-  }
-
-  private static int cost(int asked, int heard) {
-    if (asked == heard) {
-      return 0;
-    }
-    return switch (Intervals.stepsApart(asked, heard)) {
-      case 0 -> OTHER_QUALITY;
-      case 1 -> STEP_OFF;
-      case 2 -> TWO_STEPS_OFF;
-      default -> NEVER;
+      case TONAL -> TONAL;
+      case FREE -> FREE;
     };
   }
 
@@ -81,5 +77,15 @@ final class MatchRules {
 
   boolean notesMayBeMissing() {
     return notesMayBeMissing;
+  }
+
+  /** Whether a note may come early or late. */
+  boolean mayShift() {
+    return shiftCost > 0;
+  }
+
+  /** Cost of a note that comes early or late. */
+  int shiftCost() {
+    return shiftCost;
   }
 }

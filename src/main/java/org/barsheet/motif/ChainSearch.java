@@ -1,0 +1,197 @@
+package org.barsheet.motif;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The cheapest chains of a pattern from one place, by dynamic programming: from the note last
+ * matched to each candidate for the next, by how the interval, the length, the moment and the part
+ * differ, or past a note that is missing.
+ */
+final class ChainSearch {
+
+  /** How many notes may be missing at the beginning, at the end, or one after another within. */
+  static final int MOST_LOST_AT_AN_END = 2;
+
+  private static final int MOST_LOST_WITHIN = 1;
+
+  private final NoteField field;
+  private final Pattern pattern;
+  private final MatchRules rules;
+  private final int budget;
+  private final long tolerance;
+  private final int last;
+  private final int mostLostAtAnEnd;
+  private final int mostLostWithin;
+
+  private final int[][][] rows;
+  private final int[] beginCosts;
+  private final long[] early;
+  private final long[] late;
+  private final int[] cursors;
+  private final int[] levels;
+  private final int[] cheapest;
+  private final ChainStates states = new ChainStates();
+
+  /**
+   * Prepares a search.
+   *
+   * @param rules what differences cost
+   * @param shifts whether a note may come early or late by up to half the way to the next
+   * @param budget the most that a chain may cost, in thousandths of a note
+   * @param tolerance how many ticks an onset may lie off without being early or late
+   */
+  ChainSearch(
+      NoteField field,
+      Pattern pattern,
+      MatchRules rules,
+      boolean shifts,
+      int budget,
+      long tolerance) {
+    this.field = field;
+    this.pattern = pattern;
+    this.rules = rules;
+    this.budget = budget;
+    this.tolerance = tolerance;
+    int size = pattern.size();
+    this.last = size - 1;
+    this.mostLostAtAnEnd = rules.notesMayBeMissing() ? Math.min(MOST_LOST_AT_AN_END, last) : 0;
+    this.mostLostWithin = rules.notesMayBeMissing() ? MOST_LOST_WITHIN : 0;
+    this.rows = new int[size][MOST_LOST_WITHIN + 2][];
+    this.beginCosts = new int[size];
+    this.early = new long[size];
+    this.late = new long[size];
+    this.cursors = new int[size];
+    this.levels = new int[size + 1];
+    this.cheapest = new int[size];
+    for (int i = 0; i < size; i++) {
+      prepare(i, shifts);
+    }
+  }
+
+  private void prepare(int i, boolean shifts) {
+    for (int back = 1; back <= Math.min(i, mostLostWithin + 1); back++) {
+      rows[i][back] = rules.row(pattern.interval(i - back, i));
+    }
+    beginCosts[i] = i <= mostLostAtAnEnd ? 0 : MatchRules.NEVER;
+    for (int lost = 0; lost < i && i <= mostLostAtAnEnd; lost++) {
+      beginCosts[i] += pattern.weight(lost);
+    }
+    early[i] = shifts && i > 0 ? (pattern.onset(i) - pattern.onset(i - 1)) / 2 : 0;
+    late[i] = shifts && i > 0 && i < last ? (pattern.onset(i + 1) - pattern.onset(i)) / 2 : 0;
+  }
+
+  /** Forgets the place of the last search, so that any place may be next. */
+  void anywhere() {
+    Arrays.fill(cursors, 0);
+  }
+
+  /** Searches from a place, no earlier than that of the last search. */
+  void searchOnwards(long start) {
+    states.clear();
+    Arrays.fill(levels, 0);
+    int empty = 0;
+    for (int i = 0; i <= last; i++) {
+      if (empty > mostLostWithin && i > mostLostAtAnEnd) {
+        Arrays.fill(levels, i, levels.length, states.size());
+        return;
+      }
+      cheapest[i] = MatchRules.NEVER;
+      fillLevel(i, start + pattern.onset(i));
+      empty = states.size() > levels[i] ? 0 : empty + 1;
+      levels[i + 1] = states.size();
+    }
+  }
+
+  /** Searches from any place. */
+  void searchAt(long start) {
+    for (int i = 0; i <= last; i++) {
+      cursors[i] = field.onsetFrom(start + pattern.onset(i) - tolerance - early[i]);
+    }
+    searchOnwards(start);
+  }
+
+  private void fillLevel(int i, long target) {
+    int onset = cursors[i];
+    int onsets = field.onsets();
+    while (onset < onsets && field.onset(onset) < target - tolerance - early[i]) {
+      onset++;
+    }
+    cursors[i] = onset;
+    for (; onset < onsets && field.onset(onset) <= target + tolerance + late[i]; onset++) {
+      boolean onTime = Math.abs(field.onset(onset) - target) <= tolerance;
+      int end = field.firstNoteAt(onset + 1);
+      for (int note = field.firstNoteAt(onset); note < end; note++) {
+        reach(i, note, onTime ? 0 : rules.shiftCost());
+      }
+    }
+  }
+
+  /** Keeps the cheapest way to a note of the field as note i of the pattern, if affordable. */
+  private void reach(int i, int note, int shift) {
+    int length = i == last ? 0 : MatchRules.length(pattern.length(i), field.length(note));
+    int own = shift + length;
+    int best = Math.min(beginCosts[i], budget - own + 1);
+    int from = ChainStates.NONE;
+    int column = MatchRules.column(field.pitch(note));
+    int skipped = 0;
+    for (int back = 1; back <= mostLostWithin + 1 && back <= i; back++) {
+      int level = i - back;
+      int end = cheapest[level] + skipped < best ? levels[level + 1] : 0;
+      for (int state = levels[level]; state < end; state++) {
+        int before = states.note(state);
+        int cost = states.cost(state) + skipped + rows[i][back][column - field.pitch(before)];
+        if (cost < best) {
+          cost += stepCost(before, note);
+        }
+        if (cost < best) {
+          best = cost;
+          from = state;
+        }
+      }
+      skipped += pattern.weight(level);
+    }
+    if (best + own <= budget) {
+      states.add(note, best + own, from, i);
+      cheapest[i] = Math.min(cheapest[i], best + own);
+    }
+  }
+
+  private int stepCost(int before, int note) {
+    if (field.onTick(before) >= field.onTick(note)) {
+      return MatchRules.NEVER;
+    }
+    return field.sharePart(before, note) ? 0 : MatchRules.OTHER_PART;
+  }
+
+  /** Whether the last search reached the end within the budget. */
+  boolean reachedEnd() {
+    int lost = 0;
+    for (int missing = 0; missing <= mostLostAtAnEnd; missing++) {
+      int level = last - missing;
+      if (levels[level + 1] > levels[level] && cheapest[level] + lost <= budget) {
+        return true;
+      }
+      lost += pattern.weight(level);
+    }
+    return false;
+  }
+
+  /** The chains of the last search, one for each note that they end on. */
+  List<Chain> chains(long start) {
+    List<Chain> found = new ArrayList<>();
+    int lost = 0;
+    for (int missing = 0; missing <= mostLostAtAnEnd; missing++) {
+      int level = last - missing;
+      for (int state = levels[level]; state < levels[level + 1]; state++) {
+        if (states.cost(state) + lost <= budget) {
+          Picks picks = states.trace(state, pattern.size());
+          found.add(new Chain(pattern, start, picks, states.cost(state) + lost));
+        }
+      }
+      lost += pattern.weight(level);
+    }
+    return found;
+  }
+}
