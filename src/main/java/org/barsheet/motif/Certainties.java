@@ -16,6 +16,8 @@ final class Certainties {
 
   private static final int[] LIKELY = {40, 40, 40, 40, 80, 110, 140, 180, 200, 200};
 
+  private static final int HEAD = 50;
+
   private Certainties() {}
 
   /** What differs, in thousandths of the whole motif. */
@@ -25,20 +27,26 @@ final class Certainties {
 
   /** The most a chain may cost to be looked at, in thousandths of a note. */
   static int budget(Pattern pattern) {
-    return likely(pattern) * pattern.weight() / 1000;
+    return most(pattern) * pattern.weight() / 1000;
   }
 
-  /** Certain, likely or nothing. */
+  /** Certain, likely or nothing; possible if it is an ornamented or shortened return. */
   static Optional<Certainty> of(Chain chain) {
     int damage = damage(chain);
-    if (damage <= limit(CERTAIN, chain.pattern())) {
-      return Optional.of(Certainty.CERTAIN);
+    if (damage > most(chain.pattern())) {
+      return Optional.empty();
     }
-    return damage <= likely(chain.pattern()) ? Optional.of(Certainty.LIKELY) : Optional.empty();
+    if (chain.pattern().variant().isPresent()) {
+      return Optional.of(Certainty.POSSIBLE);
+    }
+    return Optional.of(
+        damage <= limit(CERTAIN, chain.pattern()) ? Certainty.CERTAIN : Certainty.LIKELY);
   }
 
-  private static int likely(Pattern pattern) {
-    return limit(LIKELY, pattern);
+  /** The most damage that still counts, in thousandths of the motif. */
+  static int most(Pattern pattern) {
+    boolean head = pattern.variant().equals(Optional.of(Form.SHORTENED));
+    return head ? Math.min(HEAD, limit(CERTAIN, pattern)) : limit(LIKELY, pattern);
   }
 
   private static int limit(int[] byNotes, Pattern pattern) {

@@ -36,8 +36,7 @@ record Comparison(
         changed.add(i);
       }
     }
-    return new Comparison(
-        forms(pattern.transform(), exact, transposition), transposition, missing, changed);
+    return new Comparison(forms(pattern, exact, transposition), transposition, missing, changed);
   }
 
   /** The first of the notes that are moved by the commonest distance. */
@@ -58,11 +57,13 @@ record Comparison(
     return best;
   }
 
-  private static List<Form> forms(Transform transform, boolean exact, int transposition) {
-    List<Form> forms = new ArrayList<>(transform.forms());
+  private static List<Form> forms(Pattern pattern, boolean exact, int transposition) {
+    List<Form> forms = new ArrayList<>();
+    pattern.variant().ifPresent(forms::add);
+    forms.addAll(pattern.transform().forms());
     if (!exact) {
       forms.add(Form.TONAL);
-    } else if (forms.isEmpty()) {
+    } else if (pattern.transform().forms().isEmpty()) {
       forms.add(transposition % 12 == 0 ? Form.AS_GIVEN : Form.TRANSPOSED);
     }
     return forms;

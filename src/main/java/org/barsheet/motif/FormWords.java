@@ -55,6 +55,7 @@ final class FormWords {
 
   private String word(Form form) {
     return switch (form) {
+      case SHORTENED -> "shortened to its first " + chain.notes().size() + " notes";
       case AUGMENTED, DIMINISHED -> form.word() + " to " + stretch();
       default -> form.word();
     };

@@ -29,8 +29,20 @@ final class HitMerger {
     this.together = together;
   }
 
-  /** The returns among these chains, in order of start. */
-  List<Hit> merge(List<Chain> chains) {
+  /**
+   * The returns among these chains, in order of start.
+   *
+   * @param chains of the whole motif
+   * @param variants ornamented and shortened; they count only where no whole one stands
+   */
+  List<Hit> merge(List<Chain> chains, List<Chain> variants) {
+    ordered(chains).forEach(this::keepUnlessCovered);
+    ordered(variants).forEach(this::keepUnlessCovered);
+    return grouped();
+  }
+
+  /** The best first. */
+  private List<Chain> ordered(List<Chain> chains) {
     List<Chain> ordered = new ArrayList<>(chains);
     ordered.sort(
         Comparator.comparingInt(Certainties::damage)
@@ -38,8 +50,7 @@ final class HitMerger {
             .thenComparingInt(c -> c.pattern().transform().changes())
             .thenComparingLong(Chain::start)
             .thenComparing(Comparator.comparingInt(this::firstPitch).reversed()));
-    ordered.forEach(this::keepUnlessCovered);
-    return grouped();
+    return ordered;
   }
 
   private int firstPitch(Chain chain) {
@@ -91,7 +102,9 @@ final class HitMerger {
   }
 
   private static Hit hit(List<Chain> group) {
-    group.sort(Comparator.comparingInt(Certainties::damage));
+    group.sort(
+        Comparator.comparing((Chain chain) -> chain.pattern().variant().isPresent())
+            .thenComparingInt(Certainties::damage));
     return new Hit(group.get(0), group.subList(1, group.size()));
   }
 }

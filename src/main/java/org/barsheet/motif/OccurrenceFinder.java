@@ -34,20 +34,38 @@ public final class OccurrenceFinder {
   }
 
   private List<Hit> hits(Motif motif) {
+    MatchRules rules = MatchRules.of(motif.match());
+    List<Pattern> patterns = patterns(motif);
+    List<Chain> variants = new ArrayList<>();
+    if (motif.forms().contains(Form.SHORTENED)) {
+      List<Pattern> heads = patterns.stream().flatMap(p -> p.head().stream()).toList();
+      variants.addAll(chains(motif, heads, rules));
+    }
+    if (motif.forms().contains(Form.ORNAMENTED)) {
+      List<Pattern> ornamented = patterns.stream().map(Pattern::ornamented).toList();
+      variants.addAll(chains(motif, ornamented, MatchRules.ORNAMENTED));
+    }
+    return new HitMerger(field, this::beginTogether)
+        .merge(chains(motif, patterns, rules), variants);
+  }
+
+  private List<Pattern> patterns(Motif motif) {
     List<Pattern> patterns = new ArrayList<>();
     for (List<MotifNote> shape : motif.shapes()) {
       for (Transform transform : Transform.of(motif.forms())) {
         patterns.add(Pattern.of(shape, transform, score.ticksPerQuarter()));
       }
     }
-    MatchRules rules = MatchRules.of(motif.match());
+    return patterns;
+  }
+
+  private List<Chain> chains(Motif motif, List<Pattern> patterns, MatchRules rules) {
     List<Chain> chains =
         patterns.parallelStream()
             .map(pattern -> matcher(pattern, rules).chains())
             .flatMap(List::stream)
             .toList();
-    return new HitMerger(field, this::beginTogether)
-        .merge(MotifFilter.wanted(field, motif, chains));
+    return MotifFilter.wanted(field, motif, chains);
   }
 
   private boolean beginTogether(Chain chain, Chain other) {

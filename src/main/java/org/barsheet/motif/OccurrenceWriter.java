@@ -28,8 +28,9 @@ final class OccurrenceWriter {
     for (Hit hit : hits) {
       Optional<Certainty> certainty = Certainties.of(hit.lead());
       if (certainty.isPresent()) {
-        number++;
-        occurrences.add(write(hit, number, certainty.get()));
+        boolean counts = certainty.get() != Certainty.POSSIBLE;
+        number += counts ? 1 : 0;
+        occurrences.add(write(hit, counts ? number : 0, certainty.get()));
       }
     }
     return occurrences;

@@ -2,8 +2,10 @@ package org.barsheet.motif;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -14,13 +16,18 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 final class Pattern {
 
+  private static final int SHORTEST_HEAD = 4;
+
   private final Transform transform;
+  private final Optional<Form> variant;
   private final long[] onsets;
   private final long[] lengths;
   private final int[] pitches;
 
-  private Pattern(Transform transform, long[] onsets, long[] lengths, int[] pitches) {
+  private Pattern(
+      Transform transform, Optional<Form> variant, long[] onsets, long[] lengths, int[] pitches) {
     this.transform = transform;
+    this.variant = variant;
     this.onsets = onsets;
     this.lengths = lengths;
     this.pitches = pitches;
@@ -40,7 +47,7 @@ final class Pattern {
       lengths[i] = Math.max(1, nearest(note.length().multiply(ticks)));
       pitches[i] = transform.inverted() ? 2 * axis - note.pitch() : note.pitch();
     }
-    return new Pattern(transform, onsets, lengths, pitches);
+    return new Pattern(transform, Optional.empty(), onsets, lengths, pitches);
   }
 
   /**
@@ -53,12 +60,37 @@ final class Pattern {
     for (int i = 0; i < ticks.length; i++) {
       fromFirst[i] = ticks[i] - ticks[0];
     }
-    return new Pattern(transform, fromFirst, newLengths.clone(), pitches);
+    return new Pattern(transform, variant, fromFirst, newLengths.clone(), pitches);
   }
 
   /** The same notes under another name. */
   Pattern as(Transform other) {
-    return new Pattern(other, onsets, lengths, pitches);
+    return new Pattern(other, variant, onsets, lengths, pitches);
+  }
+
+  /** The first half, four notes at least; empty if that is all of it. */
+  Optional<Pattern> head() {
+    int notes = Math.max(SHORTEST_HEAD, (size() + 1) / 2);
+    if (notes >= size()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Pattern(
+            transform,
+            Optional.of(Form.SHORTENED),
+            Arrays.copyOf(onsets, notes),
+            Arrays.copyOf(lengths, notes),
+            Arrays.copyOf(pitches, notes)));
+  }
+
+  /** The same notes, sought under ornaments. */
+  Pattern ornamented() {
+    return new Pattern(transform, Optional.of(Form.ORNAMENTED), onsets, lengths, pitches);
+  }
+
+  /** Ornamented or shortened; empty for the whole motif plainly played. */
+  Optional<Form> variant() {
+    return variant;
   }
 
   private static List<MotifNote> reversed(List<MotifNote> shape) {

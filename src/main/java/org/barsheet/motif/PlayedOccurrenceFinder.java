@@ -50,7 +50,7 @@ public final class PlayedOccurrenceFinder {
   public List<Occurrence> find(Motif motif) {
     List<Chain> chains = new PlayedTempo(motif.forms()).sort(chains(motif));
     List<Chain> wanted = MotifFilter.wanted(field, motif, chains);
-    List<Hit> hits = new HitMerger(field, this::beginTogether).merge(wanted);
+    List<Hit> hits = new HitMerger(field, this::beginTogether).merge(wanted, List.of());
     return new OccurrenceWriter(score, field, motif).write(hits);
   }
 
