@@ -35,8 +35,9 @@ final class ChainMatcher {
     this.rules = rules;
     this.tolerance = tolerance;
     int forgiven = rules.mayShift() ? SHIFTED_NOTES * (1000 - rules.shiftCost()) : 0;
-    this.onTime = new ChainSearch(field, pattern, rules, false, budget + forgiven, tolerance);
-    this.shifted = new ChainSearch(field, pattern, rules, true, budget, tolerance);
+    this.onTime =
+        new ChainSearch(field, pattern, rules, Leeway.ON_TIME, budget + forgiven, tolerance);
+    this.shifted = new ChainSearch(field, pattern, rules, Leeway.SHIFTED, budget, tolerance);
   }
 
   /** Every chain within the budget, in order of start. */

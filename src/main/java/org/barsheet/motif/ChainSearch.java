@@ -11,10 +11,8 @@ import java.util.List;
  */
 final class ChainSearch {
 
-  /** How many notes may be missing at the beginning, at the end, or one after another within. */
+  /** How many notes may be missing at the beginning or at the end. */
   static final int MOST_LOST_AT_AN_END = 2;
-
-  private static final int MOST_LOST_WITHIN = 1;
 
   private final NoteField field;
   private final Pattern pattern;
@@ -38,7 +36,7 @@ final class ChainSearch {
    * Prepares a search.
    *
    * @param rules what differences cost
-   * @param shifts whether a note may come early or late by up to half the way to the next
+   * @param leeway how far a chain may stray
    * @param budget the most that a chain may cost, in thousandths of a note
    * @param tolerance how many ticks an onset may lie off without being early or late
    */
@@ -46,7 +44,7 @@ final class ChainSearch {
       NoteField field,
       Pattern pattern,
       MatchRules rules,
-      boolean shifts,
+      Leeway leeway,
       int budget,
       long tolerance) {
     this.field = field;
@@ -57,8 +55,8 @@ final class ChainSearch {
     int size = pattern.size();
     this.last = size - 1;
     this.mostLostAtAnEnd = rules.notesMayBeMissing() ? Math.min(MOST_LOST_AT_AN_END, last) : 0;
-    this.mostLostWithin = rules.notesMayBeMissing() ? MOST_LOST_WITHIN : 0;
-    this.rows = new int[size][MOST_LOST_WITHIN + 2][];
+    this.mostLostWithin = rules.notesMayBeMissing() ? leeway.mostLostWithin() : 0;
+    this.rows = new int[size][mostLostWithin + 2][];
     this.beginCosts = new int[size];
     this.early = new long[size];
     this.late = new long[size];
@@ -66,7 +64,7 @@ final class ChainSearch {
     this.levels = new int[size + 1];
     this.cheapest = new int[size];
     for (int i = 0; i < size; i++) {
-      prepare(i, shifts);
+      prepare(i, leeway.shifts());
     }
   }
 

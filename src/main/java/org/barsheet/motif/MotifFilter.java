@@ -11,8 +11,22 @@ final class MotifFilter {
   static List<Chain> wanted(NoteField field, Motif motif, List<Chain> chains) {
     return chains.stream()
         .filter(chain -> Certainties.of(chain).isPresent())
-        .filter(chain -> motif.match() != Match.EXACT || isAtPitch(field, chain))
+        .filter(chain -> isNearEnough(field, motif.match(), chain))
         .toList();
+  }
+
+  private static boolean isNearEnough(NoteField field, Match match, Chain chain) {
+    return switch (match) {
+      case EXACT -> isChromatic(field, chain) && isAtPitch(field, chain);
+      case TRANSPOSED -> isChromatic(field, chain);
+      case TONAL, FREE -> true;
+    };
+  }
+
+  /** Whether every note is there, at one distance from the pattern's. */
+  private static boolean isChromatic(NoteField field, Chain chain) {
+    Comparison comparison = Comparison.of(field, chain);
+    return comparison.missing().isEmpty() && !comparison.forms().contains(Form.TONAL);
   }
 
   /** Whether a chain sounds the pattern's own pitches, in any octave. */

@@ -1,7 +1,9 @@
 package org.barsheet.motif;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.score.Score;
 
 /** Finds every return of a motif in a score played as written. */
@@ -9,6 +11,9 @@ public final class OccurrenceFinder {
 
   private static final int ONSET_TOLERANCE = 24;
   private static final int BEGINS_TOGETHER = 8;
+
+  /** Share of its notes that a motif may lose and still be called near. */
+  private static final double NEARLY_NOTHING = 0.6;
 
   private final Score score;
   private final NoteField field;
@@ -72,10 +77,55 @@ public final class OccurrenceFinder {
     return Math.abs(chain.start() - other.start()) <= score.ticksPerQuarter() / BEGINS_TOGETHER;
   }
 
+  /**
+   * The nearest that a motif comes among what begins between two ticks, whether it counts or not.
+   *
+   * @param fromTick first tick that counts
+   * @param toTick first tick that no longer counts
+   * @return empty if nothing like it begins there
+   */
+  public Optional<NearMiss> nearest(Motif motif, long fromTick, long toTick) {
+    List<Chain> chains = new ArrayList<>();
+    MatchRules rules = MatchRules.of(motif.match() == Match.FREE ? Match.FREE : Match.TONAL);
+    for (Pattern pattern : patterns(motif)) {
+      int budget = (int) (NEARLY_NOTHING * pattern.weight());
+      ChainSearch search =
+          new ChainSearch(field, pattern, rules, Leeway.NEAR, budget, tolerance(pattern));
+      for (int i = field.onsetFrom(fromTick); i < field.onsets() && field.onset(i) < toTick; i++) {
+        search.searchAt(field.onset(i));
+        chains.addAll(search.chains(field.onset(i)));
+      }
+    }
+    return chains.stream()
+        .min(Comparator.comparingInt(Certainties::damage).thenComparingLong(Chain::start))
+        .map(chain -> nearMiss(motif, chain));
+  }
+
+  private NearMiss nearMiss(Motif motif, Chain chain) {
+    Optional<Certainty> certainty =
+        MotifFilter.wanted(field, motif, List.of(chain)).isEmpty()
+            ? Optional.empty()
+            : Certainties.of(chain);
+    Occurrence as =
+        new OccurrenceWriter(score, field, motif)
+            .write(new Hit(chain, List.of()), 0, certainty.orElse(Certainty.POSSIBLE));
+    return new NearMiss(
+        motif.name(),
+        chain.start(),
+        as.score(),
+        1 - Certainties.most(chain.pattern()) / 1000.0,
+        certainty,
+        as.description(),
+        new Damage(field, chain, tolerance(chain.pattern())).words());
+  }
+
   private ChainMatcher matcher(Pattern pattern, MatchRules rules) {
-    long tolerance =
-        Math.max(
-            1, Math.min(score.ticksPerQuarter() / ONSET_TOLERANCE, pattern.shortestStep() / 4));
-    return new ChainMatcher(field, pattern, rules, Certainties.budget(pattern), tolerance);
+    int budget = Certainties.budget(pattern);
+    return new ChainMatcher(field, pattern, rules, budget, tolerance(pattern));
+  }
+
+  private long tolerance(Pattern pattern) {
+    int most = score.ticksPerQuarter() / ONSET_TOLERANCE;
+    return Math.max(1, Math.min(most, pattern.shortestStep() / 4));
   }
 }

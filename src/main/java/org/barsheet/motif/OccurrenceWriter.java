@@ -36,7 +36,8 @@ final class OccurrenceWriter {
     return occurrences;
   }
 
-  private Occurrence write(Hit hit, int number, Certainty certainty) {
+  /** One return. */
+  Occurrence write(Hit hit, int number, Certainty certainty) {
     Chain chain = hit.lead().withChangedNotes(field, score.ticksPerQuarter() / CHANGED_NOTE);
     List<Long> ticks = new ArrayList<>();
     List<Integer> pitches = new ArrayList<>();
