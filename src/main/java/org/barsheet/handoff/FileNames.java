@@ -1,0 +1,80 @@
+package org.barsheet.handoff;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Locale;
+import java.util.Set;
+import org.barsheet.exposure.Picture;
+
+/**
+ * Names for files that are legal on every common system and stay inside their folder. A name that is
+ * legal already is left as it is; any other is cleaned and made unique by a few digits of its
+ * SHA-256.
+ */
+final class FileNames {
+
+  private static final int MOST_CHARACTERS = 60;
+  private static final int DIGEST_DIGITS = 8;
+  private static final String FORBIDDEN = "\\/:*?\"<>|%#";
+  private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul");
+
+  private FileNames() {}
+
+  /** The file a picture is kept in: {@code small-lamp 014.png}. */
+  static String ofPicture(Picture picture) {
+    return new Picture(safe(picture.movement()), picture.number()).name() + ".png";
+  }
+
+  /** A legal name for one file or folder; the same name always gives the same. */
+  static String safe(String name) {
+    StringBuilder cleaned = new StringBuilder();
+    name.codePoints()
+        .limit(MOST_CHARACTERS)
+        .forEach(c -> cleaned.appendCodePoint(isLegal(c) ? c : '_'));
+    String legal = cleaned.toString();
+    boolean awkward =
+        legal.isEmpty()
+            || legal.startsWith(".")
+            || legal.endsWith(".")
+            || !legal.equals(legal.strip())
+            || isReserved(legal);
+    if (legal.equals(name) && !awkward) {
+      return name;
+    }
+    String body = legal.strip().replaceAll("^\\.+|\\.+$", "_");
+    return (body.isEmpty() ? "unnamed" : body) + "-" + digest(name);
+  }
+
+  private static boolean isLegal(int character) {
+    return switch (Character.getType(character)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.UNASSIGNED,
+          Character.PRIVATE_USE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          false;
+      default -> FORBIDDEN.indexOf(character) < 0;
+    };
+  }
+
+  /** Device names that some systems keep for themselves, with or without an extension. */
+  private static boolean isReserved(String name) {
+    int dot = name.indexOf('.');
+    String stem = (dot < 0 ? name : name.substring(0, dot)).toLowerCase(Locale.ROOT);
+    return RESERVED.contains(stem) || stem.matches("(com|lpt)[0-9]");
+  }
+
+  private static String digest(String name) {
+    try {
+      byte[] sha =
+          MessageDigest.getInstance("SHA-256").digest(name.getBytes(StandardCharsets.UTF_8));
+      return HexFormat.of().formatHex(sha).substring(0, DIGEST_DIGITS);
+    } catch (NoSuchAlgorithmException missing) {
+      throw new IllegalStateException("every Java platform has SHA-256", missing);
+    }
+  }
+}

@@ -1,0 +1,228 @@
+package org.barsheet.handoff;
+
+import com.google.gson.FormattingStyle;
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.Exposure;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.InputFile;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.handoff.sound.SoundLayout;
+import org.barsheet.plan.Performer;
+import org.barsheet.timing.Shot;
+
+/**
+ * The film as an OpenTimelineIO timeline: shots, a track for each layer of pictures, tracks of
+ * performers, the guide sound. Files are named relative to the timeline: {@code pictures/},
+ * {@code clips/}, and the guide beside it. What is ours stands under the metadata key {@code
+ * barsheet}.
+ */
+final class OtioTimeline {
+
+  private static final String OURS = "barsheet";
+  private static final Gson GSON =
+      new GsonBuilder()
+          .disableHtmlEscaping()
+          .serializeNulls()
+          .setFormattingStyle(FormattingStyle.PRETTY.withNewline("\n"))
+          .create();
+
+  private final FilmSheet sheet;
+  private final FrameRate rate;
+  private final OtioMarkers markers;
+
+  private OtioTimeline(FilmSheet sheet) {
+    this.sheet = sheet;
+    this.rate = sheet.timing().clock().rate();
+    this.markers = new OtioMarkers(sheet);
+  }
+
+  /**
+   * Writes the timeline.
+   *
+   * @param guide file name of the guide sound
+   */
+  static void write(FilmSheet sheet, String guide, OutputStream out) throws IOException {
+    Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    GSON.toJson(new OtioTimeline(sheet).timeline(guide), text);
+    text.write("\n");
+    text.flush();
+  }
+
+  private JsonObject timeline(String guide) {
+    List<JsonObject> tracks = new ArrayList<>();
+    tracks.add(shots());
+    for (int layer = 1; layer <= PicturesCsv.layers(sheet); layer++) {
+      tracks.add(pictures(layer));
+    }
+    tracks.addAll(performers());
+    tracks.add(guide(guide));
+    String title = sheet.timing().plan().title();
+    return Otio.timeline(
+        title,
+        Otio.time(rate, sheet.timing().plan().film().firstFrame().frame()),
+        Otio.stack(title, tracks),
+        ours(filmData()));
+  }
+
+  private JsonObject filmData() {
+    JsonObject data = new JsonObject();
+    data.addProperty("frameRate", rate.exactName());
+    data.addProperty("dropFrame", rate.dropFrame());
+    data.addProperty("firstFrame", sheet.timing().plan().film().firstFrame().toString());
+    JsonObject inputs = new JsonObject();
+    for (InputFile input : sheet.inputs()) {
+      inputs.addProperty(input.role(), input.sha256());
+    }
+    data.add("sha256", inputs);
+    return data;
+  }
+
+  private static JsonObject ours(JsonObject data) {
+    JsonObject metadata = new JsonObject();
+    metadata.add(OURS, data);
+    return metadata;
+  }
+
+  /** Items of one track, with true gaps between them. */
+  private final class Row {
+    private final JsonArray children = new JsonArray();
+    private long end;
+
+    private void add(FrameSpan frames, JsonObject clip) {
+      gapTo(frames.start());
+      children.add(clip);
+      end = frames.endExclusive();
+    }
+
+    private void gapTo(long frame) {
+      if (frame > end) {
+        children.add(Otio.gap(rate, frame - end));
+        end = frame;
+      }
+    }
+
+    private JsonArray untilTheEndOfTheFilm() {
+      gapTo(sheet.timing().lengthFrames());
+      return children;
+    }
+  }
+
+  private JsonObject frames(long start, long length) {
+    return Otio.range(Otio.time(rate, start), Otio.time(rate, length));
+  }
+
+  private JsonObject shots() {
+    Row row = new Row();
+    for (Shot shot : sheet.timing().shots()) {
+      String name = "panel " + shot.panel().name();
+      JsonObject clip =
+          Otio.clip(name, frames(0, shot.frames().length()), Otio.missing(name));
+      JsonObject data = new JsonObject();
+      data.addProperty("panel", shot.panel().name());
+      data.addProperty("action", shot.panel().action());
+      data.addProperty("cue", shot.cue().id());
+      data.addProperty("reason", shot.reason());
+      clip.add("metadata", ours(data));
+      row.add(shot.frames(), clip);
+    }
+    return Otio.track("shots", "Video", row.untilTheEndOfTheFilm(), markers.findings());
+  }
+
+  private JsonObject pictures(int layer) {
+    Row row = new Row();
+    for (PlannedReveal reveal : sheet.reveals()) {
+      if (reveal.layer() == layer) {
+        reveal.exposures().forEach(exposure -> row.add(exposure.frames(), picture(exposure)));
+      }
+    }
+    return Otio.track(
+        "pictures, layer " + layer, "Video", row.untilTheEndOfTheFilm(), markers.accents(layer));
+  }
+
+  private JsonObject picture(Exposure exposure) {
+    JsonObject clip =
+        Otio.clip(
+            exposure.picture().name(),
+            frames(0, exposure.frames().length()),
+            Otio.file("pictures/" + FileNames.ofPicture(exposure.picture())));
+    JsonObject data = new JsonObject();
+    data.addProperty("picture", exposure.picture().number());
+    data.addProperty("progress", FilmWords.decimal(exposure.progress()));
+    clip.add("metadata", ours(data));
+    return clip;
+  }
+
+  /** Appearances on as few tracks as keep any two from overlapping. */
+  private List<JsonObject> performers() {
+    List<Row> rows = new ArrayList<>();
+    sheet.appearances().stream()
+        .sorted(java.util.Comparator.comparingLong(appearance -> appearance.frames().start()))
+        .forEach(appearance -> freeRow(rows, appearance).add(appearance.frames(), seen(appearance)));
+    List<JsonObject> tracks = new ArrayList<>();
+    for (Row row : rows) {
+      String name = "performers, layer " + (tracks.size() + 1);
+      tracks.add(Otio.track(name, "Video", row.untilTheEndOfTheFilm(), new JsonArray()));
+    }
+    return tracks;
+  }
+
+  private Row freeRow(List<Row> rows, Appearance appearance) {
+    for (Row row : rows) {
+      if (row.end <= appearance.frames().start()) {
+        return row;
+      }
+    }
+    Row added = new Row();
+    rows.add(added);
+    return added;
+  }
+
+  private JsonObject seen(Appearance appearance) {
+    Performer performer = appearance.performer();
+    OptionalLong first =
+        appearance.clipFrameAt(sheet.timing().clock(), appearance.frames().start());
+    JsonObject start =
+        first.isPresent()
+            ? Otio.time(performer.clipRate().orElse(rate), first.getAsLong())
+            : Otio.time(rate, 0);
+    JsonObject media =
+        performer.clip().isEmpty()
+            ? Otio.missing(performer.name())
+            : Otio.file("clips/" + FileNames.safe(performer.clip()));
+    JsonObject clip =
+        Otio.clip(
+            performer.name(),
+            Otio.range(start, Otio.time(rate, appearance.frames().length())),
+            media);
+    JsonObject data = new JsonObject();
+    data.addProperty("opening", appearance.opening().name());
+    data.addProperty("clipStartKnown", first.isPresent());
+    clip.add("metadata", ours(data));
+    return clip;
+  }
+
+  private JsonObject guide(String file) {
+    SoundLayout layout = SoundLayout.of(sheet);
+    JsonObject range =
+        Otio.range(
+            Otio.time(SoundLayout.SAMPLE_RATE, layout.headSamples()),
+            Otio.time(rate, sheet.timing().lengthFrames()));
+    JsonArray children = new JsonArray();
+    children.add(Otio.clip("guide", range, Otio.file(file)));
+    return Otio.track("guide", "Audio", children, markers.cues());
+  }
+}
