@@ -21,9 +21,9 @@ public record Appearance(
     int shot, Performer performer, Opening opening, FrameSpan frames, double sounding) {
 
   /**
-   * The frame of the performer's clip, from 0, that belongs on a film frame: the clap's frame and the
-   * time since the clap at the clip's own rate, to the nearest frame. Negative where the clip would
-   * have to begin earlier than it does; empty where rate or clap are not known.
+   * The frame of the performer's clip, from 0, that belongs on a film frame: the clap's frame and
+   * the time since the clap at the clip's own rate, to the nearest frame. Negative where the clip
+   * would have to begin earlier than it does; empty where rate or clap are not known.
    */
   public OptionalLong clipFrameAt(FilmClock clock, long filmFrame) {
     if (performer.clipRate().isEmpty() || performer.clap().isEmpty()) {

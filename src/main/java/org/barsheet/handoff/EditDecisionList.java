@@ -1,7 +1,6 @@
 package org.barsheet.handoff;
 
 import java.nio.charset.StandardCharsets;
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Set;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Timecode;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.handoff.text.Ascii;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
@@ -35,7 +35,7 @@ final class EditDecisionList {
   private EditDecisionList(FilmSheet sheet) {
     this.film = sheet.timing().plan().film();
     this.shots = sheet.timing().shots();
-    this.title = ascii(sheet.timing().plan().title());
+    this.title = Ascii.line(sheet.timing().plan().title());
     this.reels = reels(shots);
   }
 
@@ -85,7 +85,7 @@ final class EditDecisionList {
   /** Lines that begin with a star, broken between words where they grow long. */
   private static void comment(StringBuilder text, String words) {
     StringBuilder line = new StringBuilder("*");
-    for (String word : ascii(words).split(" +", -1)) {
+    for (String word : Ascii.line(words).split(" +", -1)) {
       if (line.length() > 1 && line.length() + 1 + word.length() > LINE) {
         text.append(line).append(LINE_END);
         line.setLength(1);
@@ -93,15 +93,6 @@ final class EditDecisionList {
       line.append(' ').append(word, 0, Math.min(word.length(), LINE - 2));
     }
     text.append(line).append(LINE_END);
-  }
-
-  /** Plain ASCII on one line: accents are taken off, what remains outside becomes '?'. */
-  private static String ascii(String words) {
-    return Normalizer.normalize(words, Normalizer.Form.NFKD)
-        .replaceAll("\\p{M}+", "")
-        .replaceAll("\\p{Cntrl}+", " ")
-        .replaceAll("[^\\x20-\\x7E]+", "?")
-        .strip();
   }
 
   /** A reel is at most eight letters and digits: P and the panel's name, else S and a number. */

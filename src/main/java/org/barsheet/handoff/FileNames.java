@@ -9,8 +9,8 @@ import java.util.Set;
 import org.barsheet.exposure.Picture;
 
 /**
- * Names for files that are legal on every common system and stay inside their folder. A name that is
- * legal already is left as it is; any other is cleaned and made unique by a few digits of its
+ * Names for files that are legal on every common system and stay inside their folder. A name that
+ * is legal already is left as it is; any other is cleaned and made unique by a few digits of its
  * SHA-256.
  */
 final class FileNames {

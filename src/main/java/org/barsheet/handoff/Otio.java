@@ -132,7 +132,11 @@ final class Otio {
     for (byte b : path.getBytes(StandardCharsets.UTF_8)) {
       char c = (char) (b & 0xFF);
       boolean plain = c < 0x80 && (Character.isLetterOrDigit(c) || "-._~/".indexOf(c) >= 0);
-      url.append(plain ? Character.toString(c) : "%" + Integer.toHexString(0x100 | c).substring(1).toUpperCase(java.util.Locale.ROOT));
+      url.append(
+          plain
+              ? Character.toString(c)
+              : "%"
+                  + Integer.toHexString(0x100 | c).substring(1).toUpperCase(java.util.Locale.ROOT));
     }
     return url.toString();
   }

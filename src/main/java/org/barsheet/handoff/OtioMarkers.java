@@ -61,8 +61,7 @@ final class OtioMarkers {
         String comment =
             reveal.reveal().lands().words() + " · accent on frame " + reveal.accentFrame();
         notes.add(
-            new Note(
-                reveal.landsFrame(), reveal.opening().name() + " lands", "ORANGE", comment));
+            new Note(reveal.landsFrame(), reveal.opening().name() + " lands", "ORANGE", comment));
       }
     }
     return merged(notes);

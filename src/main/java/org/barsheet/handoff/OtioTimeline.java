@@ -26,9 +26,8 @@ import org.barsheet.timing.Shot;
 
 /**
  * The film as an OpenTimelineIO timeline: shots, a track for each layer of pictures, tracks of
- * performers, the guide sound. Files are named relative to the timeline: {@code pictures/},
- * {@code clips/}, and the guide beside it. What is ours stands under the metadata key {@code
- * barsheet}.
+ * performers, the guide sound. Files are named relative to the timeline: {@code pictures/}, {@code
+ * clips/}, and the guide beside it. What is ours stands under the metadata key {@code barsheet}.
  */
 final class OtioTimeline {
 
@@ -129,8 +128,7 @@ final class OtioTimeline {
     Row row = new Row();
     for (Shot shot : sheet.timing().shots()) {
       String name = "panel " + shot.panel().name();
-      JsonObject clip =
-          Otio.clip(name, frames(0, shot.frames().length()), Otio.missing(name));
+      JsonObject clip = Otio.clip(name, frames(0, shot.frames().length()), Otio.missing(name));
       JsonObject data = new JsonObject();
       data.addProperty("panel", shot.panel().name());
       data.addProperty("action", shot.panel().action());
@@ -171,7 +169,8 @@ final class OtioTimeline {
     List<Row> rows = new ArrayList<>();
     sheet.appearances().stream()
         .sorted(java.util.Comparator.comparingLong(appearance -> appearance.frames().start()))
-        .forEach(appearance -> freeRow(rows, appearance).add(appearance.frames(), seen(appearance)));
+        .forEach(
+            appearance -> freeRow(rows, appearance).add(appearance.frames(), seen(appearance)));
     List<JsonObject> tracks = new ArrayList<>();
     for (Row row : rows) {
       String name = "performers, layer " + (tracks.size() + 1);

@@ -1,9 +1,10 @@
 package org.barsheet.score;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /** Instrument names of General MIDI System Level 1 (MIDI Manufacturers Association, RP-003). */
-final class GeneralMidi {
+public final class GeneralMidi {
 
   /** The channel of drums as musicians count channels. */
   static final int DRUM_CHANNEL = 10;
@@ -55,5 +56,11 @@ final class GeneralMidi {
    */
   static String instrument(int program) {
     return NAMES.get(program);
+  }
+
+  /** The program, from 0, of an instrument by its General MIDI name; empty for any other name. */
+  public static OptionalInt programOf(String instrument) {
+    int program = NAMES.indexOf(instrument);
+    return program < 0 ? OptionalInt.empty() : OptionalInt.of(program);
   }
 }

@@ -7,33 +7,34 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.plan.Film;
 import org.barsheet.score.Bar;
-import org.barsheet.score.BarGrid;
 import org.barsheet.score.TempoMap;
 import org.barsheet.timing.FilmClock;
+import org.barsheet.timing.TimingSheet;
 
 /**
  * Where everything lies in a sound file: a head of whole seconds with the pop and the count-in, the
  * film, a tail for the sound to die away. Sample positions are rounded once, from exact time.
  *
- * @param clock ties the music to the film
- * @param headSamples samples before film frame 0
+ * @param headSeconds whole seconds before film frame 0
  * @param lengthSamples of the whole file
  * @param clicks the count-in and every felt beat, in order
  */
-public record SoundLayout(
-    FilmClock clock, long headSamples, long lengthSamples, List<Click> clicks) {
+public record SoundLayout(int headSeconds, long lengthSamples, List<Click> clicks) {
 
   /** Samples per second. */
   public static final int SAMPLE_RATE = 48_000;
 
-  /** Bars counted in before the first note. */
+  /** Bars counted in before the first full bar. */
   static final int COUNT_IN_BARS = 2;
 
-  /** The pop sounds this many seconds before film frame 0 (common practice, no source). */
-  static final int POP_SECONDS = 2;
+  /** The pop sounds this long before film frame 0 (common practice, no source). */
+  static final Seconds POP_BEFORE = Seconds.of(2);
 
-  private static final int SHORTEST_HEAD_SECONDS = 8;
+  /** The head is at least this long. */
+  static final int SHORTEST_HEAD_SECONDS = 8;
+
   private static final int TAIL_SECONDS = 2;
 
   public SoundLayout {
@@ -45,55 +46,88 @@ public record SoundLayout(
    *
    * @param at exact time in the film, negative before its first frame
    * @param downbeat whether it is the first beat of a bar
-   * @param countIn whether it is counted in, before the first note
+   * @param countIn whether it comes before the music
    */
   public record Click(Seconds at, boolean downbeat, boolean countIn) {}
 
   /** The layout of a film's sound. */
   public static SoundLayout of(FilmSheet sheet) {
-    FilmClock clock = sheet.timing().clock();
-    TempoMap tempo = sheet.timing().music().tempo();
-    List<Click> clicks = clicks(clock, tempo, sheet.timing().music().bars());
-    long headSeconds = headSeconds(clicks.get(0).at());
-    Seconds filmEnd = clock.rate().startOf(sheet.timing().lengthFrames());
-    Seconds lastNote = clock.filmTime(tempo.secondsAt(sheet.timing().music().score().endTick()));
+    TimingSheet timing = sheet.timing();
+    List<Click> clicks = clicks(timing);
+    int head = Math.max(SHORTEST_HEAD_SECONDS, secondsBefore(clicks.get(0).at()));
+    long tick = timing.music().score().endTick();
+    Seconds filmEnd = timing.clock().rate().startOf(timing.lengthFrames());
+    Seconds lastNote = timing.clock().filmTime(timing.music().tempo().secondsAt(tick));
     Seconds end = filmEnd.compareTo(lastNote) >= 0 ? filmEnd : lastNote;
-    long length = nearestSample(end) + (headSeconds + TAIL_SECONDS) * SAMPLE_RATE;
-    return new SoundLayout(clock, headSeconds * SAMPLE_RATE, length, clicks);
+    long length = samples(end.plus(Seconds.of(head + TAIL_SECONDS)));
+    return new SoundLayout(head, length, clicks);
   }
 
-  private static long headSeconds(Seconds firstClick) {
-    BigFraction before = firstClick.value().negate();
+  /** Whole seconds, rounded up, from an instant to film frame 0; 0 for instants after it. */
+  private static int secondsBefore(Seconds instant) {
+    BigFraction before = instant.value().negate();
     BigInteger[] parts = before.getNumerator().divideAndRemainder(before.getDenominator());
-    long ceiling = parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);
-    return Math.max(SHORTEST_HEAD_SECONDS, ceiling);
+    return Math.max(0, parts[0].intValueExact() + parts[1].signum());
   }
 
-  private static List<Click> clicks(FilmClock clock, TempoMap tempo, BarGrid grid) {
-    List<Click> clicks = new ArrayList<>();
-    for (Bar bar : grid.bars()) {
-      List<BigFraction> beats = bar.index() == 0 ? firstBarBeats(bar) : ticks(bar);
-      for (BigFraction tick : beats) {
-        boolean downbeat = tick.equals(BigFraction.of(bar.startTick())) && !isPickup(bar);
-        clicks.add(new Click(clock.filmTime(tempo.secondsAt(tick)), downbeat, false));
+  private static List<Click> clicks(TimingSheet timing) {
+    List<Bar> bars = timing.music().bars().bars();
+    boolean pickup = bars.size() > 1 && bars.get(0).number() < timing.plan().music().firstBar();
+    int full = pickup ? 1 : 0;
+    List<Click> clicks = new ArrayList<>(beforeFirstFullBar(timing, bars.get(0), bars.get(full)));
+    for (Bar bar : bars.subList(full, bars.size())) {
+      for (long tick : bar.beatTicks()) {
+        boolean downbeat = tick == bar.startTick();
+        clicks.add(new Click(filmTime(timing, BigFraction.of(tick)), downbeat, false));
       }
     }
-    clicks.addAll(0, countIn(clock, tempo, grid.first()));
     return clicks;
   }
 
-  private static List<BigFraction> ticks(Bar bar) {
-    return bar.beatTicks().stream().map(BigFraction::of).toList();
+  /**
+   * Whole beats counted back from the first full bar; those before the pickup are the count-in, so
+   * a pickup takes its beats away from it.
+   */
+  private static List<Click> beforeFirstFullBar(TimingSheet timing, Bar first, Bar full) {
+    int beatsInBar = full.beatTicks().size();
+    long beat = beatsInBar > 1 ? full.beatTicks().get(1) - full.startTick() : full.lengthTicks();
+    List<Click> clicks = new ArrayList<>();
+    for (int back = COUNT_IN_BARS * beatsInBar; back >= 1; back--) {
+      long tick = full.startTick() - back * beat;
+      boolean countIn = tick < first.startTick();
+      Seconds at = filmTime(timing, BigFraction.of(tick));
+      clicks.add(new Click(at, back % beatsInBar == 0, countIn));
+    }
+    return clicks;
   }
 
-  /** Whether the first bar holds less than its meter says. */
-  private static boolean isPickup(Bar bar) {
-    return bar.index() == 0 && bar.lengthTicks() < fullLength(bar);
+  private static Seconds filmTime(TimingSheet timing, BigFraction tick) {
+    FilmClock clock = timing.clock();
+    TempoMap tempo = timing.music().tempo();
+    return clock.filmTime(tempo.secondsAt(tick));
   }
 
-  private static long beatLength(Bar bar) {
-    return bar.beatTicks().size() > 1
-        ? bar.beatTicks().get(1) - bar.beatTicks().get(0)
-        : bar.lengthTicks();
+  /** The sample of the file nearest to an instant of the film. */
+  public long sampleAt(Seconds inFilm) {
+    return samples(inFilm.plus(Seconds.of(headSeconds)));
+  }
+
+  /** Samples before film frame 0. */
+  public long headSamples() {
+    return (long) headSeconds * SAMPLE_RATE;
+  }
+
+  /** Samples from midnight of the timecode's day to the first sample of the file. */
+  long samplesSinceMidnight(Film film) {
+    FrameRate rate = film.rate();
+    long filmStart = samples(rate.startOf(film.firstFrame().frame()));
+    return Math.floorMod(filmStart - headSamples(), samples(rate.startOf(rate.framesPerDay())));
+  }
+
+  private static long samples(Seconds time) {
+    BigFraction doubled = time.value().multiply(2L * SAMPLE_RATE).add(1);
+    BigInteger bottom = doubled.getDenominator().shiftLeft(1);
+    BigInteger[] parts = doubled.getNumerator().divideAndRemainder(bottom);
+    return parts[0].longValueExact() - (parts[1].signum() < 0 ? 1 : 0);
   }
 }
