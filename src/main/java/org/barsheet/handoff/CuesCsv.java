@@ -34,7 +34,7 @@ final class CuesCsv {
 
   static void write(FilmSheet sheet, OutputStream out) throws IOException {
     Film film = sheet.timing().plan().film();
-    try (CsvTable table = new CsvTable(out, film.rate(), COLUMNS)) {
+    try (CsvFile table = new CsvFile(out, film.rate(), COLUMNS)) {
       for (Cue cue : sheet.timing().cues()) {
         table.row(
             cue.title(),

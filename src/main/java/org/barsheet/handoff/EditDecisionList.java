@@ -50,11 +50,6 @@ final class EditDecisionList {
     return lists;
   }
 
-  /** How many lists a film takes. */
-  static int count(FilmSheet sheet) {
-    return Math.max(1, (sheet.timing().shots().size() + MOST_EVENTS - 1) / MOST_EVENTS);
-  }
-
   private String list(int from, int to) {
     FrameRate rate = film.rate();
     StringBuilder text = new StringBuilder();

@@ -1,7 +1,10 @@
 package org.barsheet.handoff;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.handoff.sound.SoundFiles;
+import org.barsheet.input.SafeFile;
 
 /** Every file that is handed over, by name. */
 public final class Handoff {
@@ -9,16 +12,57 @@ public final class Handoff {
   private Handoff() {}
 
   /**
-   * The files without the sound.
+   * The files without the sound: they are quick to write.
    *
    * @param sheet what they are printed from
    * @param name the plan's file name without extension, first part of their names
    */
   public static List<HandoffFile> documents(FilmSheet sheet, String name) {
+    List<HandoffFile> files = new ArrayList<>();
+    files.add(file("timing.json", out -> TimingJson.write(sheet, out)));
+    files.add(file(name + "-cues.csv", out -> CuesCsv.write(sheet, out)));
+    files.add(file(name + "-cues.vtt", out -> out.write(CuesVtt.bytes(sheet))));
+    files.add(file(name + "-chapters.vtt", out -> out.write(ChaptersVtt.bytes(sheet))));
+    files.add(file(name + "-cues.mid", out -> CuesMidi.write(sheet, out)));
+    files.add(file(name + "-pictures.csv", out -> PicturesCsv.write(sheet, out)));
+    files.add(file(name + ".otio", out -> OtioTimeline.write(sheet, guide(name), out)));
+    files.addAll(editDecisionLists(sheet, name));
+    files.addAll(CallSheets.files(sheet, name));
+    return files;
+  }
+
+  /**
+   * The sound files: tens of megabytes, seconds to write.
+   *
+   * @param sheet what they are printed from
+   * @param name the plan's file name without extension, first part of their names
+   */
+  public static List<HandoffFile> sound(FilmSheet sheet, String name) {
     return List.of(
-        new HandoffFile("timing.json", out -> TimingJson.write(sheet, out)),
-        new HandoffFile(name + "-cues.csv", out -> CuesCsv.write(sheet, out)),
-        new HandoffFile(name + "-cues.vtt", out -> out.write(CuesVtt.bytes(sheet))),
-        new HandoffFile(name + "-chapters.vtt", out -> out.write(ChaptersVtt.bytes(sheet))));
+        file(click(name), out -> SoundFiles.writeClick(sheet, out)),
+        file(guide(name), out -> SoundFiles.writeGuide(sheet, out)));
+  }
+
+  static String click(String name) {
+    return name + "-click.wav";
+  }
+
+  static String guide(String name) {
+    return name + "-guide.wav";
+  }
+
+  private static HandoffFile file(String path, SafeFile.Content content) {
+    return new HandoffFile(path, content);
+  }
+
+  /** {@code name.edl}, and where one list does not hold all shots {@code name-2.edl} … */
+  private static List<HandoffFile> editDecisionLists(FilmSheet sheet, String name) {
+    List<HandoffFile> files = new ArrayList<>();
+    List<byte[]> lists = EditDecisionList.lists(sheet);
+    for (int i = 0; i < lists.size(); i++) {
+      byte[] list = lists.get(i);
+      files.add(file(name + (i == 0 ? "" : "-" + (i + 1)) + ".edl", out -> out.write(list)));
+    }
+    return files;
   }
 }

@@ -22,7 +22,7 @@ final class PicturesCsv {
   static void write(FilmSheet sheet, OutputStream out) throws IOException {
     Film film = sheet.timing().plan().film();
     int layers = layers(sheet);
-    try (CsvTable table = new CsvTable(out, film.rate(), columns(layers))) {
+    try (CsvFile table = new CsvFile(out, film.rate(), columns(layers))) {
       for (Shot shot : sheet.timing().shots()) {
         String[][] pictures = pictures(sheet, shot, layers);
         for (int i = 0; i < shot.frames().length(); i++) {

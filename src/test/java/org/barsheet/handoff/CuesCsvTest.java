@@ -96,12 +96,12 @@ class CuesCsvTest {
         "bar 12|bar 12",
       })
   void what_a_spreadsheet_would_calculate_is_defused(String typed, String cell) {
-    assertThat(CsvTable.harmless(typed)).isEqualTo(cell);
+    assertThat(CsvFile.harmless(typed)).isEqualTo(cell);
   }
 
   @Test
   void tabs_and_line_breaks_in_front_of_a_formula_do_not_hide_it() {
-    assertThat(CsvTable.harmless("\t=1")).isEqualTo("' =1");
-    assertThat(CsvTable.harmless("\r=1")).isEqualTo("' =1");
+    assertThat(CsvFile.harmless("\t=1")).isEqualTo("' =1");
+    assertThat(CsvFile.harmless("\r=1")).isEqualTo("' =1");
   }
 }

@@ -30,7 +30,7 @@ public record SoundLayout(int headSeconds, long lengthSamples, List<Click> click
   static final int COUNT_IN_BARS = 2;
 
   /** The pop sounds this long before film frame 0 (common practice, no source). */
-  static final Seconds POP_BEFORE = Seconds.of(2);
+  public static final Seconds POP_BEFORE = Seconds.of(2);
 
   /** The head is at least this long. */
   static final int SHORTEST_HEAD_SECONDS = 8;

@@ -17,7 +17,7 @@ import org.barsheet.clock.FrameRate;
  * ends with the film's rate and how its timecode counts, because a timecode without them is a
  * guess.
  */
-final class CsvTable implements AutoCloseable {
+final class CsvFile implements AutoCloseable {
 
   /** The two columns every table ends with. */
   static final List<String> RATE_COLUMNS = List.of("frame_rate", "timecode_counts");
@@ -30,7 +30,7 @@ final class CsvTable implements AutoCloseable {
   private final CSVPrinter rows;
   private final FrameRate rate;
 
-  CsvTable(OutputStream out, FrameRate rate, List<String> columns) throws IOException {
+  CsvFile(OutputStream out, FrameRate rate, List<String> columns) throws IOException {
     Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
     this.rows = new CSVPrinter(text, RFC_4180);
     this.rate = rate;
