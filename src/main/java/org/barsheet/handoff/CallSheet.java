@@ -75,8 +75,8 @@ final class CallSheet {
   String page() {
     String title = performer.name() + " · " + sheet.timing().plan().title();
     Html html = new Html();
-    html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
-    html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+    html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+    html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
     html.element("title", title).raw(STYLE).raw("</head>\n<body>\n");
     html.element("h1", "Call sheet: " + title);
     html.raw("<p class=\"sub\">").raw(Html.escaped(subtitle())).raw("</p>\n");

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.barsheet.clock.FrameRate;
@@ -23,6 +24,8 @@ final class CsvFile implements AutoCloseable {
   static final List<String> RATE_COLUMNS = List.of("frame_rate", "timecode_counts");
 
   private static final String FORMULA_SIGNS = "=+-@＝＋－＠";
+
+  private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
 
   private static final CSVFormat RFC_4180 =
       CSVFormat.RFC4180.builder().setRecordSeparator("\r\n").get();
@@ -59,12 +62,13 @@ final class CsvFile implements AutoCloseable {
    * - @} or their full-width forms gets a single quote in front (OWASP, CSV Injection).
    */
   static String harmless(String text) {
-    String line = text.replaceAll("\\p{Cntrl}+", " ");
-    return FORMULA_SIGNS.indexOf(firstInk(line)) >= 0 ? "'" + line : line;
-  }
-
-  private static int firstInk(String line) {
-    return line.codePoints().filter(c -> !Character.isWhitespace(c)).findFirst().orElse(' ');
+    String line = CONTROL.matcher(text).replaceAll(" ");
+    int ink = 0;
+    while (ink < line.length() && Character.isWhitespace(line.charAt(ink))) {
+      ink++;
+    }
+    boolean formula = ink < line.length() && FORMULA_SIGNS.indexOf(line.charAt(ink)) >= 0;
+    return formula ? "'" + line : line;
   }
 
   @Override

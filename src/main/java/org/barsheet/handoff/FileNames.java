@@ -44,7 +44,8 @@ final class FileNames {
       return name;
     }
     String body = legal.strip().replaceAll("^\\.+|\\.+$", "_");
-    return (body.isEmpty() ? "unnamed" : body) + "-" + digest(name);
+    String free = isReserved(body) ? "_" + body : body;
+    return (free.isEmpty() ? "unnamed" : free) + "-" + digest(name);
   }
 
   private static boolean isLegal(int character) {

@@ -36,16 +36,17 @@ final class ClickTrack implements SampleSource {
 
   @Override
   public void addTo(float[] left, float[] right, long from, int length) {
-    for (int i = 0; i < length; i++) {
-      long sample = from + i;
-      while (next < onsets.length && onsets[next] <= sample) {
-        next++;
-      }
-      if (next > 0 && sample - onsets[next - 1] < LENGTH) {
-        float[] sound = clicks.get(next - 1).downbeat() ? DOWNBEAT : BEAT;
-        float value = sound[(int) (sample - onsets[next - 1])];
-        left[i] += value;
-        right[i] += value;
+    while (next < onsets.length && onsets[next] < from + length) {
+      next++;
+    }
+    for (int i = next - 1; i >= 0 && onsets[i] + LENGTH > from; i--) {
+      long cutOff = i + 1 < onsets.length ? onsets[i + 1] : Long.MAX_VALUE;
+      long end = Math.min(Math.min(onsets[i] + LENGTH, cutOff), from + length);
+      float[] sound = clicks.get(i).downbeat() ? DOWNBEAT : BEAT;
+      for (long sample = Math.max(onsets[i], from); sample < end; sample++) {
+        float value = sound[(int) (sample - onsets[i])];
+        left[(int) (sample - from)] += value;
+        right[(int) (sample - from)] += value;
       }
     }
   }

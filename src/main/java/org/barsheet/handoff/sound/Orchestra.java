@@ -22,6 +22,10 @@ final class Orchestra implements SampleSource {
   private static final int MOST_VOICES = 96;
   private static final double WIDTH = 0.6;
   private static final double LOUDEST = 0.4;
+
+  /** Strength at which the loudest moment stays mostly below the bend. */
+  private static final double LOUDNESS = 0.5;
+
   private static final float ROOM = 0.22f;
 
   private final SoundLayout layout;
@@ -47,7 +51,7 @@ final class Orchestra implements SampleSource {
     for (int i = 0; i < onsets.length; i++) {
       onsets[i] = sampleOf(notes.get(i).onTick());
     }
-    this.strength = Math.min(LOUDEST, 0.33 / Math.max(0.5, loudestMoment()));
+    this.strength = Math.min(LOUDEST, LOUDNESS / Math.max(0.5, loudestMoment()));
   }
 
   private long sampleOf(long tick) {

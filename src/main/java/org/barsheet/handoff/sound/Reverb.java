@@ -20,9 +20,10 @@ final class Reverb {
   private final float[] damped = new float[LINES];
 
   Reverb() {
-    for (int i = 0; i < LINES; i++) {
-      lines[i] = new float[LENGTHS[i]];
-      gain[i] = (float) StrictMath.pow(10, -3.0 * LENGTHS[i] / (SECONDS * SoundLayout.SAMPLE_RATE));
+    for (int k = 0; k < LINES; k++) {
+      lines[k] = new float[LENGTHS[k]];
+      double fall = StrictMath.pow(10, -3.0 * LENGTHS[k] / (SECONDS * SoundLayout.SAMPLE_RATE));
+      gain[k] = (float) (fall * (1 - DAMPING));
     }
   }
 
@@ -33,7 +34,7 @@ final class Reverb {
       float sum = readAll();
       float outLeft = damped[0] - damped[2] + damped[4] - damped[6];
       float outRight = damped[1] - damped[3] + damped[5] - damped[7];
-      writeAll(input, sum * (2f / LINES));
+      writeAll(input - sum * (2f / LINES));
       left[i] += outLeft * share;
       right[i] += outRight * share;
     }
@@ -42,17 +43,18 @@ final class Reverb {
   private float readAll() {
     float sum = 0;
     for (int k = 0; k < LINES; k++) {
-      float value = damped[k] * DAMPING + lines[k][at[k]] * gain[k] * (1 - DAMPING);
+      float value = damped[k] * DAMPING + lines[k][at[k]] * gain[k];
       damped[k] = Math.abs(value) < NOTHING ? 0 : value;
       sum += damped[k];
     }
     return sum;
   }
 
-  private void writeAll(float input, float reflected) {
+  private void writeAll(float common) {
     for (int k = 0; k < LINES; k++) {
-      lines[k][at[k]] = input + damped[k] - reflected;
-      at[k] = at[k] + 1 == LENGTHS[k] ? 0 : at[k] + 1;
+      int place = at[k];
+      lines[k][place] = damped[k] + common;
+      at[k] = place + 1 == LENGTHS[k] ? 0 : place + 1;
     }
   }
 }

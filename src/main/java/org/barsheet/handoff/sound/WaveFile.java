@@ -77,7 +77,8 @@ record WaveFile(
   }
 
   private static short sixteenBits(float sample) {
-    return (short) Math.round(Math.max(-1f, Math.min(1f, sample)) * 32767f);
+    float scaled = Math.max(-1f, Math.min(1f, sample)) * 32767f;
+    return (short) (int) (scaled + (scaled < 0 ? -0.5f : 0.5f));
   }
 
   private byte[] chunksBeforeData() throws IOException {

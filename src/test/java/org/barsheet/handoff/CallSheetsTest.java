@@ -1,0 +1,118 @@
+package org.barsheet.handoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.FilmSheet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+class CallSheetsTest {
+
+  private static String page(FilmSheet sheet) {
+    List<HandoffFile> files = CallSheets.files(sheet, "quay");
+    assertThat(files).hasSize(1);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      files.get(0).content().writeTo(bytes);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
+  }
+
+  /** The pages are written so that a strict XML parser takes them too. */
+  private static Document parsed(String page) {
+    try {
+      DocumentBuilder builder = DocumentBuilderFactory.newInstance().newDocumentBuilder();
+      builder.setErrorHandler(null);
+      return builder.parse(new InputSource(new StringReader(page)));
+    } catch (ParserConfigurationException | SAXException | IOException broken) {
+      throw new AssertionError(broken);
+    }
+  }
+
+  private static List<String> texts(Document page, String element) {
+    NodeList nodes = page.getElementsByTagName(element);
+    List<String> texts = new ArrayList<>();
+    for (int i = 0; i < nodes.getLength(); i++) {
+      texts.add(nodes.item(i).getTextContent());
+    }
+    return texts;
+  }
+
+  @Test
+  void a_player_reads_when_they_are_seen_in_the_time_of_the_sound_file() {
+    Document page = parsed(page(SampleFilm.at(FrameRate.FPS_24).sheet()));
+    // Frames 165 to 297 of the film are 6.875 s to 12.375 s; the sound file begins 8 s earlier.
+    assertThat(texts(page, "td"))
+        .containsExactly(
+            "2 The baker's lamp",
+            "in lamp-1",
+            "3 to 5",
+            "0:12.9",
+            "0:14.9",
+            "0:20.4",
+            "0:22.4",
+            "5.5 s, 132 f",
+            "01:00:06:21",
+            "sounds 75 % of it",
+            "the right edge");
+  }
+
+  @Test
+  void a_player_reads_how_to_hold_the_camera_and_what_to_send() {
+    List<String> lines = texts(parsed(page(SampleFilm.at(FrameRate.FPS_24).sheet())), "li");
+    assertThat(lines)
+        .contains(
+            // Largest 1:2 rectangle inside 1080 by 1920.
+            "lamp-1 is 2 wide by 4 high: hold the camera upright; of your 1080 × 1920 picture"
+                + " 960 × 1920 in the middle is used.",
+            "The backing is green: wear nothing of that colour.",
+            "Clap once, in the picture, at 0:05.0 (that is -5 s from the music's start).",
+            "One file named cello.mov, as the camera recorded it.",
+            // 5.5 s and two handles of 2 s; frame 143 is the clap, 9.875 s before, at 29.97.
+            "Panel 2: 9.5 s with the handles, seen from frame 439 of the clip.");
+  }
+
+  @Test
+  void the_count_in_takes_the_pickup_away_and_is_told() {
+    // Two bars of 3/4 less one beat of pickup: 5 clicks of 0.625 s, to 2 s after film frame 0.
+    assertThat(texts(parsed(page(SampleFilm.at(FrameRate.FPS_24).sheet())), "li"))
+        .contains("The count-in is 5 clicks and begins at 0:06.9.");
+  }
+
+  @Test
+  void cautions_for_filming_at_home_and_for_children_defer_to_the_law_of_the_place() {
+    String page = page(SampleFilm.at(FrameRate.FPS_24).sheet());
+    assertThat(page)
+        .contains("Let lamps cool", "blocks a door", "headphones")
+        .contains("not a permission")
+        .contains("guardian", "check the local law and whether a licence is needed");
+  }
+
+  @ParameterizedTest
+  @MethodSource("org.barsheet.handoff.HostileTexts#all")
+  void whatever_people_type_is_text_and_never_markup(String text) {
+    String page = page(SampleFilm.at(FrameRate.FPS_30).saying(text).sheet());
+    Document document = parsed(page);
+    assertThat(document.getElementsByTagName("script").getLength()).isZero();
+    assertThat(texts(document, "td")).hasSize(11);
+    assertThat(page).doesNotContainPattern("[\\u202A-\\u202E]");
+  }
+}

@@ -1,0 +1,38 @@
+package org.barsheet.handoff;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.barsheet.exposure.ExposurePlanner;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.InputFile;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanReader;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.MusicFinder;
+import org.barsheet.score.Score;
+import org.barsheet.score.ScoreReader;
+import org.barsheet.timing.TimingPlanner;
+
+/** The film sheet of a plan in a file, made the whole way. */
+final class DemoFilm {
+
+  static final Path PLAN = Path.of("scores", "lamplighters-quay.yaml");
+
+  private DemoFilm() {}
+
+  static FilmSheet sheet() {
+    return sheet(PLAN);
+  }
+
+  static FilmSheet sheet(Path file) {
+    Plan plan = PlanReader.read(file);
+    Score score = ScoreReader.read(plan.score());
+    Music music = MusicFinder.follow(score, plan.music());
+    return ExposurePlanner.complete(
+        TimingPlanner.plan(plan, music, Map.of()),
+        List.of(
+            new InputFile("plan", "plan.yaml", "0".repeat(64)),
+            new InputFile("score", "score.mid", "1".repeat(64))));
+  }
+}

@@ -1,0 +1,140 @@
+package org.barsheet.handoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.handoff.EdlParser.EditList;
+import org.barsheet.handoff.EdlParser.Event;
+import org.barsheet.timing.Shot;
+import org.barsheet.timing.TimingSheet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class EditDecisionListTest {
+
+  static List<FrameRate> rates() {
+    return FrameRate.ALL;
+  }
+
+  private static EditList only(FilmSheet sheet) {
+    List<byte[]> lists = EditDecisionList.lists(sheet);
+    assertThat(lists).hasSize(1);
+    return EdlParser.parse(lists.get(0), sheet.timing().clock().rate());
+  }
+
+  @Test
+  void a_shot_is_a_cut_with_its_panel_and_cue_in_plain_words() {
+    String list =
+        new String(
+            EditDecisionList.lists(SampleFilm.at(FrameRate.FPS_24).sheet()).get(0),
+            StandardCharsets.US_ASCII);
+    assertThat(list).startsWith("TITLE: The paper harbour\r\nFCM: NON-DROP FRAME\r\n* timecode");
+    assertThat(list.replace("\r\n", "\n"))
+        .contains(
+            """
+            002  P2       V     C        00:00:00:00 00:00:06:00 01:00:06:09 01:00:12:09
+            * panel 2: The baker's lamp
+            * cue glimmer 1, frame 153
+            """);
+  }
+
+  @ParameterizedTest
+  @MethodSource("rates")
+  void every_cut_lands_on_its_film_frame_at_every_rate(FrameRate rate) {
+    FilmSheet sheet = SampleFilm.at(rate).sheet();
+    long first = sheet.timing().plan().film().firstFrame().frame();
+    List<Event> events = only(sheet).events();
+    assertThat(events).hasSameSizeAs(sheet.timing().shots());
+    for (int i = 0; i < events.size(); i++) {
+      FrameSpan frames = sheet.timing().shots().get(i).frames();
+      assertThat(events.get(i).recordIn()).isEqualTo(first + frames.start());
+      assertThat(events.get(i).recordOut()).isEqualTo(first + frames.endExclusive());
+      assertThat(events.get(i).sourceIn()).isZero();
+    }
+  }
+
+  @Test
+  void drop_frame_labels_are_never_ones_that_are_skipped() {
+    for (String start : List.of("00:00:50;00", "00:09:55;10", "01:00:55;02")) {
+      for (FrameRate rate : List.of(FrameRate.FPS_29_97_DF, FrameRate.FPS_59_94_DF)) {
+        EditList list = only(SampleFilm.at(rate).from(start).sheet());
+        assertThat(list.dropFrame()).isTrue();
+        assertThat(list.comments().get(0)).contains("drop-frame");
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("org.barsheet.handoff.HostileTexts#all")
+  void whatever_people_type_the_list_stays_legal(String text) {
+    FilmSheet sheet = SampleFilm.at(FrameRate.FPS_25).saying(text).sheet();
+    EditList list = only(sheet);
+    assertThat(list.events()).hasSameSizeAs(sheet.timing().shots());
+    assertThat(reels(list.events())).hasSameSizeAs(list.events());
+  }
+
+  @Test
+  void a_film_of_more_than_999_shots_takes_several_lists() {
+    FilmSheet sheet = withShots(SampleFilm.at(FrameRate.FPS_24).sheet(), 2001);
+    List<byte[]> lists = EditDecisionList.lists(sheet);
+    assertThat(lists).hasSize(3);
+    List<Event> events = new ArrayList<>();
+    for (byte[] list : lists) {
+      List<Event> some = EdlParser.parse(list, FrameRate.FPS_24).events();
+      assertThat(some).hasSizeLessThanOrEqualTo(999);
+      events.addAll(some);
+    }
+    assertThat(events).hasSize(2001);
+    assertThat(reels(events)).hasSize(2001);
+    for (int i = 1; i < events.size(); i++) {
+      assertThat(events.get(i).recordIn()).isEqualTo(events.get(i - 1).recordOut());
+    }
+  }
+
+  private static Set<String> reels(List<Event> events) {
+    return events.stream().map(Event::reel).collect(Collectors.toSet());
+  }
+
+  /** The same film cut into many shots of the first panel, one frame each. */
+  private static FilmSheet withShots(FilmSheet sheet, int count) {
+    Shot model = sheet.timing().shots().get(0);
+    List<Shot> shots = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      shots.add(
+          new Shot(
+              i,
+              model.panel(),
+              model.cue(),
+              new FrameSpan(i, i + 1),
+              model.startsAt(),
+              model.bars(),
+              model.asked(),
+              model.got(),
+              model.reason(),
+              model.rival(),
+              List.of()));
+    }
+    TimingSheet old = sheet.timing();
+    TimingSheet timing =
+        new TimingSheet(
+            old.plan(),
+            old.music(),
+            old.clock(),
+            old.bars(),
+            old.cues(),
+            shots,
+            count,
+            old.tallies(),
+            old.findings());
+    return new FilmSheet(
+        sheet.inputs(), timing, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+  }
+}
