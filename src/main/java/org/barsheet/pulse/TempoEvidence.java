@@ -34,6 +34,9 @@ public record TempoEvidence(
   /** Onsets that keep this close to a grid are played by it, though none sits on it. */
   static final double PLAYED_BY_GRID = 0.4;
 
+  /** Where more of the piece than this keeps to no grid, the written tempo is untrue. */
+  private static final double MOSTLY = 0.5;
+
   private static final int WINDOW_QUARTERS = 32;
 
   public TempoEvidence {
@@ -89,16 +92,23 @@ public record TempoEvidence(
     double whole = GridConcentration.score(onsets, division.ticks());
     double closeness = GridConcentration.closeness(onsets, division.ticks());
     List<WeakStretch> weak = weakStretches(onsets, division.ticks(), factor);
-    Verdict verdict = verdict(whole, closeness, weak);
+    Verdict verdict = verdict(whole, closeness, weakShare(weak, score.endTick()), weak);
     String sentence = sentence(verdict, whole, closeness, onsets.length);
     return new TempoEvidence(whole, verdict, sentence, weak, parts(score, division, factor));
   }
 
-  private static Verdict verdict(double whole, double closeness, List<WeakStretch> weak) {
+  private static Verdict verdict(
+      double whole, double closeness, double weakShare, List<WeakStretch> weak) {
     if (whole >= TRUSTED) {
       return weak.isEmpty() ? Verdict.TRUE : Verdict.MIXED;
     }
-    return whole > MEANINGLESS || closeness >= PLAYED_BY_GRID ? Verdict.MIXED : Verdict.UNTRUE;
+    boolean partlyOn = whole > MEANINGLESS || closeness >= PLAYED_BY_GRID;
+    return partlyOn && weakShare < MOSTLY ? Verdict.MIXED : Verdict.UNTRUE;
+  }
+
+  private static double weakShare(List<WeakStretch> weak, long endTick) {
+    long ticks = weak.stream().mapToLong(one -> one.toTick() - one.fromTick()).sum();
+    return (double) ticks / Math.max(1, endTick);
   }
 
   private static String sentence(Verdict verdict, double whole, double closeness, int onsets) {
