@@ -102,8 +102,9 @@ final class BarSearch {
     if (before >= 0) {
       int base = before * BeatLengths.COUNT;
       int most = lengths.mostBefore(length);
+      float[] costs = lengths.changeCosts(length);
       for (int other = lengths.leastBefore(length); other <= most; other++) {
-        float total = source[base + other] - lengths.changeCost(other, length);
+        float total = source[base + other] - costs[other];
         if (total > best) {
           best = total;
           bestLength = (byte) other;
@@ -154,7 +155,7 @@ final class BarSearch {
         }
       }
     }
-    return new FoundBeats(walkBack(frame, length, place), total);
+    return new FoundBeats(walkBack(frame, length, place), beatsInBar, total);
   }
 
   private List<FoundBeat> walkBack(int lastBeat, int lastLength, int lastPlace) {

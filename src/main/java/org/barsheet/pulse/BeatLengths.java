@@ -25,7 +25,7 @@ final class BeatLengths {
   private static final double MOST_CHANGE = 1.4;
 
   private final double[] preference = new double[COUNT];
-  private final float[] changeCost = new float[COUNT * COUNT];
+  private final float[][] changeCosts = new float[COUNT][COUNT];
   private final int[] leastBefore = new int[COUNT];
   private final int[] mostBefore = new int[COUNT];
 
@@ -46,7 +46,7 @@ final class BeatLengths {
       mostBefore[i] = Math.min(last, (int) Math.ceil(frames(i) * MOST_CHANGE) - SHORTEST);
       for (int before = 0; before < COUNT; before++) {
         double change = Math.log((double) frames(i) / frames(before));
-        changeCost[i * COUNT + before] = (float) (CHANGE_COST * change * change);
+        changeCosts[i][before] = (float) (CHANGE_COST * change * change);
       }
     }
   }
@@ -91,9 +91,9 @@ final class BeatLengths {
     return preference[length];
   }
 
-  /** What it costs to go from one length to another. */
-  float changeCost(int before, int length) {
-    return changeCost[length * COUNT + before];
+  /** What it costs to come to a length, by the length before it; not to be changed. */
+  float[] changeCosts(int length) {
+    return changeCosts[length];
   }
 
   /** Shortest length that may come before one. */

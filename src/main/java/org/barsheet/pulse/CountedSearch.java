@@ -99,10 +99,11 @@ final class CountedSearch {
       int length = shortest + i - BeatLengths.SHORTEST;
       float best = beat == 1 && previous == from ? 0 : UNREACHED;
       int step = previous - earliest(beat - 1);
+      float[] costs = fit.lengths().changeCosts(length);
       if (beat > 1 && step >= 0 && step <= 2 * wandering) {
         for (int j = 0; j < lengths; j++) {
           int other = shortest + j - BeatLengths.SHORTEST;
-          float total = totals[step * lengths + j] - fit.lengths().changeCost(other, length);
+          float total = totals[step * lengths + j] - costs[other];
           if (total > best) {
             best = total;
             before[cell] = (byte) j;

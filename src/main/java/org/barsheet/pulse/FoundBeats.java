@@ -7,9 +7,10 @@ import java.util.List;
  * Beats found in playing.
  *
  * @param beats in order of time
+ * @param beatsInBar how many beats a bar was to have
  * @param total how well all of them fit; comparable between searches of one playing
  */
-record FoundBeats(List<FoundBeat> beats, double total) {
+record FoundBeats(List<FoundBeat> beats, int beatsInBar, double total) {
 
   /**
    * One beat.

@@ -82,7 +82,7 @@ public final class MusicFinder {
               bars.first(),
               bars.last(),
               "beats cannot be found in the playing, so bars are as written: too few notes, or"
-                  + " more than 45 minutes"));
+                  + " more than 30 minutes"));
     }
     for (TempoEvidence.WeakStretch weak : evidence.weakStretches()) {
       if (evidence.verdict() == Verdict.MIXED) {

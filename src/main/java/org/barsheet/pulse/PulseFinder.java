@@ -3,7 +3,6 @@ package org.barsheet.pulse;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.barsheet.clock.Seconds;
@@ -20,13 +19,15 @@ import org.barsheet.score.Score;
 final class PulseFinder {
 
   /** Longest playing that is searched, in seconds. */
-  private static final double LONGEST_SECONDS = 45 * 60.0;
+  private static final double LONGEST_SECONDS = 30 * 60.0;
 
   /** How far from the usual beat length the later searches look. */
   private static final double WIDE = 2;
 
   /** The same where another level of the beat must not slip in. */
   private static final double NARROW = 1.4;
+
+  private static final int FEWEST_BEATS = 4;
 
   private static final List<Integer> USUAL_SIZES = List.of(2, 3, 4);
 
@@ -64,33 +65,36 @@ final class PulseFinder {
     if (onsets < GridConcentration.FEWEST_ONSETS || end > LONGEST_SECONDS) {
       return Optional.empty();
     }
-    return Optional.of(new PulseFinder(score, request).find());
+    return new PulseFinder(score, request).find();
   }
 
-  private Pulse find() {
+  private Optional<Pulse> find() {
     BeatDivision division = division();
     BeatLengths lengths = lengths();
     FoundBeats alone = search(fit(lengths, division), 1);
+    if (alone.beats().size() < FEWEST_BEATS) {
+      return Optional.empty();
+    }
     BeatDivision learnt = division.learntFrom(playing, beatStrengths, alone.seconds());
     BeatFit fit = fit(lengths.near(alone.medianLength(), WIDE), learnt);
-    FoundBeats best = null;
-    int size = 0;
-    for (int candidate : sizes(alone.medianLength())) {
-      FoundBeats found = search(fit, candidate);
-      if (best == null || found.total() > best.total()) {
-        best = found;
-        size = candidate;
-      }
-    }
-    FoundBeats kept = Objects.requireNonNull(best);
-    List<FoundBeat> beats = pins.isEmpty() ? withDownbeats(kept) : counted(kept, learnt, size);
+    FoundBeats best = bestOf(fit, sizes(alone.medianLength()));
+    int size = best.beatsInBar();
+    List<FoundBeat> beats = pins.isEmpty() ? withDownbeats(best) : counted(best, learnt, size);
     BarGrid bars = PlayedBars.grid(score, playing, beats, pinTimes(), size, isDotted());
-    return new Pulse(bars, size, kept.medianLength(), rivals(kept, learnt, bars, size));
+    List<Doubt> doubts = rivals(best, learnt, bars);
+    return Optional.of(new Pulse(bars, size, best.medianLength(), doubts));
   }
 
-  private List<Doubt> rivals(FoundBeats found, BeatDivision division, BarGrid bars, int size) {
+  private FoundBeats bestOf(BeatFit fit, List<Integer> sizes) {
+    return sizes.parallelStream()
+        .map(size -> search(fit, size))
+        .max(Comparator.comparingDouble(FoundBeats::total))
+        .orElseThrow();
+  }
+
+  private List<Doubt> rivals(FoundBeats found, BeatDivision division, BarGrid bars) {
     List<Doubt> doubts = new ArrayList<>();
-    if (!pins.isEmpty() || found.beats().size() < 2) {
+    if (!pins.isEmpty()) {
       return doubts;
     }
     double length = found.medianLength();
@@ -103,6 +107,7 @@ final class PulseFinder {
         }
       }
     }
+    int size = found.beatsInBar();
     double[] phases =
         new DownbeatSearch(playing, found.seconds(), List.of(size)).steadyTotals(size);
     PulseRivals.phase(bars, phases).ifPresent(doubts::add);
@@ -169,9 +174,6 @@ final class PulseFinder {
   }
 
   private List<FoundBeat> withDownbeats(FoundBeats found) {
-    if (found.beats().size() < 2) {
-      return found.beats();
-    }
     List<Double> seconds = found.seconds();
     List<Integer> places =
         new DownbeatSearch(playing, seconds, sizes(found.medianLength())).search().places();

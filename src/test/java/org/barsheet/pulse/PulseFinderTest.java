@@ -199,6 +199,25 @@ class PulseFinderTest {
   }
 
   @Test
+  void many_notes_at_once_have_no_pulse() {
+    Track track = new Track();
+    for (int i = 0; i < 100; i++) {
+      track.note(3L * i, 3L * i + 1, 0, 60);
+    }
+    Score score = Scores.read(MidiBytes.file().track(track), folder);
+    Music music =
+        MusicFinder.follow(score, request(Mode.PLAYED, Optional.empty(), Optional.empty()));
+    assertThat(music.source()).isEqualTo(Music.Source.WRITTEN);
+  }
+
+  @Test
+  void the_same_playing_is_found_the_same_twice() {
+    Score score = new PlayedPiece(3, 32, 0.6, 0.08, 0.01, 9).record(folder);
+    assertThat(MusicFinder.follow(score, auto()).bars())
+        .isEqualTo(MusicFinder.follow(score, auto()).bars());
+  }
+
+  @Test
   void drums_alone_have_a_pulse() {
     Track track = new Track();
     for (int i = 0; i < 200; i++) {
