@@ -17,7 +17,7 @@ final class WrittenBars {
   private final ScoreFile file;
   private final int ticksPerQuarter;
   private final List<Bar> bars = new ArrayList<>();
-  private final TreeMap<Integer, MeterEvent> cutBars = new TreeMap<>();
+  private final TreeMap<Long, MeterEvent> cutBars = new TreeMap<>();
   private int beats;
 
   /** A time signature. */
@@ -65,9 +65,12 @@ final class WrittenBars {
       long lastTick,
       ReadingNotes notes) {
     WrittenBars written = new WrittenBars(file, ticksPerQuarter);
-    written.addAll(inOrder(events), lastTick);
-    BarGrid grid = new BarGrid(written.bars).numberedFrom(written.beginsWithPickup() ? 0 : 1);
-    written.cutBars.forEach((index, event) -> noteCut(grid.bars().get(index), event, notes));
+    List<MeterEvent> ordered = inOrder(events);
+    written.addAll(ordered, lastTick);
+    boolean pickup = written.beginsWithPickup();
+    List<Bar> joined = SplitBars.join(written.bars, ordered, ticksPerQuarter, notes);
+    BarGrid grid = new BarGrid(joined).numberedFrom(pickup ? 0 : 1);
+    written.cutBars.forEach((tick, event) -> noteCut(grid.barAt(tick), event, notes));
     return grid;
   }
 
@@ -92,7 +95,7 @@ final class WrittenBars {
       long until = last ? Long.MAX_VALUE : events.get(i + 1).tick();
       addBars(events.get(i), until, lastTick);
       if (!last && bars.get(bars.size() - 1).endTick() == until && isCut(bars.size() - 1)) {
-        cutBars.put(bars.size() - 1, events.get(i + 1));
+        cutBars.put(bars.get(bars.size() - 1).startTick(), events.get(i + 1));
       }
     }
   }
@@ -116,6 +119,9 @@ final class WrittenBars {
   }
 
   private static void noteCut(Bar bar, MeterEvent next, ReadingNotes notes) {
+    if (bar.endTick() > next.tick()) {
+      return;
+    }
     notes.add(
         next.offset(),
         "the meter changes to "

@@ -82,6 +82,28 @@ class WrittenBarsTest {
     assertThat(numbers(read(track.note(7000, 7001, 0, 60)))).containsExactly(1, 2, 3, 4, 5, 6);
   }
 
+  /** A quarter before the repeat sign and a quarter after it, in 2/4. */
+  @Test
+  void a_bar_written_in_two_parts_counts_as_one() {
+    Track track = new Track().meter(0, 2, 2).meter(1920, 1, 2).meter(2400, 2, 3);
+    Score score = read(track.meter(2880, 2, 2).note(2880, 4800, 0, 60));
+    assertThat(starts(score)).containsExactly(0L, 960L, 1920L, 2880L, 3840L);
+    assertThat(numbers(score)).containsExactly(1, 2, 3, 4, 5);
+    assertThat(score.bars().bars()).extracting(Bar::meter).containsOnly(new Meter(2, 4));
+    assertThat(score.readingNotes())
+        .extracting(ReadingNote::sentence)
+        .containsExactly(
+            "a bar is written in two parts, as at a repeat sign; it is counted as one");
+  }
+
+  @Test
+  void two_bars_of_a_smaller_meter_stay_two() {
+    Track track = new Track().meter(0, 4, 2).meter(1920, 2, 2).meter(3840, 4, 2);
+    Score score = read(track.note(3840, 5760, 0, 60));
+    assertThat(starts(score)).containsExactly(0L, 1920L, 2880L, 3840L);
+    assertThat(score.readingNotes()).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({
     "0, 2, a time signature of 0/4 counts nothing; left out",
