@@ -9,7 +9,7 @@ final class Standing {
   private Standing() {}
 
   /**
-   * Adds to a sum how far one value stands out, at most 2.5 standard deviations either way.
+   * How far one value stands out, at most 2.5 standard deviations either way.
    *
    * @param from first neighbour
    * @param to after the last neighbour
