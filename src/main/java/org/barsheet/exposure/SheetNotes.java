@@ -74,9 +74,7 @@ final class SheetNotes {
   }
 
   private void addShot(Shot shot) {
-    String action = shot.panel().action();
-    String text = "cut: panel " + shot.panel().name() + (action.isEmpty() ? "" : ", " + action);
-    addAction(shot.frames().start(), text);
+    addAction(shot.frames().start(), "cut to panel " + shot.panel().name());
   }
 
   private void addReveal(PlannedReveal reveal) {

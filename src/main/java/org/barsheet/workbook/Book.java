@@ -87,7 +87,7 @@ final class Book implements Closeable {
   }
 
   PageSize exposurePage() {
-    return exposureColumns.landscape() ? landscape() : portrait();
+    return exposureColumns.page(film.timing().plan().film().paper());
   }
 
   SXSSFSheet addSheet(String name) {

@@ -16,6 +16,8 @@ record Column(String heading, double points, double stretch, Kind kind) {
     NUMBERS,
     /** Filled in by people. */
     TO_FILL_IN,
+    /** For the screen only: it stands beyond what is printed. */
+    ON_SCREEN,
     /** The permanent name of the row, out of sight. */
     ROW_NAME
   }
@@ -45,7 +47,15 @@ record Column(String heading, double points, double stretch, Kind kind) {
     return new Column("row name", 60, 0, Kind.ROW_NAME);
   }
 
-  boolean isShown() {
-    return kind != Kind.ROW_NAME;
+  static Column onScreen(String heading, double points) {
+    return new Column(heading, points, 0, Kind.ON_SCREEN);
+  }
+
+  boolean isPrinted() {
+    return kind != Kind.ROW_NAME && kind != Kind.ON_SCREEN;
+  }
+
+  boolean isHidden() {
+    return kind == Kind.ROW_NAME;
   }
 }

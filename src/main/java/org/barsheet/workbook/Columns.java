@@ -19,7 +19,7 @@ final class Columns {
   Columns(List<Column> columns, double pageWidth) {
     this.columns = List.copyOf(columns);
     this.points = columns.stream().mapToDouble(Column::points).toArray();
-    spread(pageWidth - shownWidth());
+    spread(pageWidth - printedWidth());
   }
 
   private void spread(double rest) {
@@ -32,8 +32,8 @@ final class Columns {
     }
   }
 
-  private double shownWidth() {
-    return columns.stream().filter(Column::isShown).mapToDouble(Column::points).sum();
+  private double printedWidth() {
+    return columns.stream().filter(Column::isPrinted).mapToDouble(Column::points).sum();
   }
 
   int count() {
@@ -58,10 +58,10 @@ final class Columns {
     return sum;
   }
 
-  /** Index of the last column that is seen. */
-  int lastShown() {
+  /** Index of the last column that is printed. */
+  int lastPrinted() {
     int last = columns.size() - 1;
-    while (!columns.get(last).isShown()) {
+    while (!columns.get(last).isPrinted()) {
       last--;
     }
     return last;
@@ -75,7 +75,7 @@ final class Columns {
   void applyTo(Sheet sheet) {
     for (int index = 0; index < points.length; index++) {
       sheet.setColumnWidth(index, (int) Math.round(points[index] * UNITS_PER_POINT));
-      sheet.setColumnHidden(index, !columns.get(index).isShown());
+      sheet.setColumnHidden(index, columns.get(index).isHidden());
     }
   }
 }

@@ -44,8 +44,8 @@ final class CuesWorksheet {
           Column.numbers("frame", 42),
           Column.numbers("seconds", 50),
           Column.words("certainty", 54),
-          Column.words("form", 80, 3),
-          Column.words("parts", 66, 3),
+          Column.words("form", 84, 4),
+          Column.words("parts", 60, 2),
           Column.words("panel", 36),
           Column.toFillIn("notes", 40, 2),
           Column.rowName());
@@ -102,7 +102,7 @@ final class CuesWorksheet {
     place(cue);
     pen.text(CERTAINTY, occurrence.map(CuesWorksheet::certainty).orElse(""), WORDS);
     pen.text(FORM, occurrence.map(Occurrence::description).orElse(""), WORDS);
-    pen.text(PARTS, book.index().parts(cue), WORDS);
+    pen.text(PARTS, book.index().parts(cue), WORDS.edged(WORDS.edges().left(Line.HAIR)));
     panel(cue);
     pen.blank(NOTES, Look.TO_FILL_IN);
     pen.text(ROW_NAME, cue.id(), Look.PENCIL);

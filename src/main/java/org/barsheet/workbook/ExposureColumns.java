@@ -3,22 +3,22 @@ package org.barsheet.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.Movement;
+import org.barsheet.plan.Film;
 
 /** Which column of the exposure sheet holds what. */
 final class ExposureColumns {
 
-  static final int PANEL = 0;
-  static final int SHOT_FRAME = 1;
-  static final int FILM_FRAME = 2;
-  static final int TIMECODE = 3;
-  static final int BEAT = 4;
-  static final int MOTIF = 5;
-  static final int SOUND = 6;
-  static final int ACTION = 7;
-  private static final int FIRST_LAYER = 8;
+  static final int SHOT_FRAME = 0;
+  static final int FILM_FRAME = 1;
+  static final int TIMECODE = 2;
+  static final int BEAT = 3;
+  static final int MOTIF = 4;
+  static final int SOUND = 5;
+  static final int ACTION = 6;
+  private static final int FIRST_LAYER = 7;
 
-  /** Above this many layers the page lies on its side. */
-  private static final int MOST_LAYERS_UPRIGHT = 2;
+  /** Columns wider than the page by more than this are printed across the longer side. */
+  private static final double MOST_SHRINKING = 1.06;
 
   private static final double LEAST_PICTURE_POINTS = 52;
   private static final double MOST_PICTURE_POINTS = 110;
@@ -42,8 +42,11 @@ final class ExposureColumns {
     return Math.min(MOST_PICTURE_POINTS, Math.max(LEAST_PICTURE_POINTS, wanted));
   }
 
-  boolean landscape() {
-    return layers > MOST_LAYERS_UPRIGHT;
+  /** The page they fit on: upright unless they are too many or too wide for it. */
+  PageSize page(Film.Paper paper) {
+    PageSize upright = new PageSize(paper, false);
+    double wanted = list().stream().filter(Column::isPrinted).mapToDouble(Column::points).sum();
+    return wanted <= upright.width() * MOST_SHRINKING ? upright : new PageSize(paper, true);
   }
 
   int layers() {
@@ -63,26 +66,31 @@ final class ExposureColumns {
     return tick() + 1;
   }
 
-  int rowName() {
+  /** The panel of each frame, beyond what is printed: on paper the shot's name stands above. */
+  int panel() {
     return notes() + 1;
+  }
+
+  int rowName() {
+    return panel() + 1;
   }
 
   List<Column> list() {
     List<Column> columns = new ArrayList<>();
-    columns.add(Column.words("shot", 24));
-    columns.add(Column.numbers("shot\nframe", 29));
-    columns.add(Column.numbers("film\nframe", 31));
-    columns.add(Column.words("timecode", 50));
-    columns.add(Column.words("bar,\nbeat", 34));
+    columns.add(Column.numbers("shot\nframe", 28));
+    columns.add(Column.numbers("film\nframe", 30));
+    columns.add(Column.words("timecode", 49));
+    columns.add(Column.words("bar,\nbeat", 33));
     columns.add(Column.words("", 12));
     columns.add(Column.words("sounds", 54, 2));
-    columns.add(Column.words("action", 72, 5));
+    columns.add(Column.words("action", 74, 6));
     for (int layer = 1; layer <= layers; layer++) {
       columns.add(Column.words("layer " + layer, picturePoints));
-      columns.add(Column.numbers("%", 28));
+      columns.add(Column.numbers("%", 22));
     }
     columns.add(Column.toFillIn(Signs.DONE, 13));
-    columns.add(Column.toFillIn("notes", 24, 2));
+    columns.add(Column.toFillIn("notes", 30, 2));
+    columns.add(Column.onScreen("panel", 40));
     columns.add(Column.rowName());
     return columns;
   }

@@ -93,12 +93,15 @@ final class ExposureLayout {
   private double height(long frame) {
     int lines =
         Math.max(
-            lines(ExposureColumns.SOUND, notes.text(frame, SheetNote.Column.SOUND)),
-            lines(ExposureColumns.ACTION, notes.text(frame, SheetNote.Column.ACTION)));
+            lines(ExposureColumns.SOUND, frame, SheetNote.Column.SOUND),
+            lines(ExposureColumns.ACTION, frame, SheetNote.Column.ACTION));
     return lines <= 1 ? FRAME_POINTS : TextWidth.height(lines, ExposureLooks.LETTERS.points());
   }
 
-  private int lines(int column, String text) {
-    return text.isEmpty() ? 1 : widths.lines(column, text, ExposureLooks.LETTERS.inBold());
+  private int lines(int column, long frame, SheetNote.Column words) {
+    String text = notes.text(frame, words);
+    boolean bold = notes.lands(frame) || notes.isMarked(frame, words);
+    Look look = bold ? ExposureLooks.LETTERS.inBold() : ExposureLooks.LETTERS;
+    return text.isEmpty() ? 1 : widths.lines(column, text, look);
   }
 }

@@ -92,8 +92,8 @@ final class ExposureWorksheet {
   private void summary(Shot shot, ExposureRow row, List<LayerTrack> tracks) {
     long last = row.frame() + row.frames() - 1;
     Look look = ExposureLooks.SUMMARY;
-    pen.label(ExposureColumns.PANEL, shot.panel().name(), look.left());
-    pen.blanks(ExposureColumns.SHOT_FRAME, columns.rowName(), look);
+    pen.blanks(ExposureColumns.SHOT_FRAME, columns.panel(), look);
+    pen.label(columns.panel(), shot.panel().name(), Look.PENCIL.size(8));
     pen.text(
         ExposureColumns.SHOT_FRAME,
         "held " + row.frames() + " f more, to " + film.timecode(last),

@@ -18,14 +18,17 @@ final class FilmSections {
 
   private static final double ROW_POINTS = 14;
   private static final int DOWNBEATS = 3;
+  private static final double KEPT_TOGETHER_POINTS = 70;
 
   private static final Look WORDS = Look.BODY.edged(Edges.NONE.bottom(Line.HAIR));
 
   private final Book book;
   private final SheetPen pen;
+  private final double pageRoom;
   private int row;
 
   FilmSections(Book book, SheetPen pen, int firstRow) {
+    this.pageRoom = book.portrait().height();
     this.book = book;
     this.pen = pen;
     this.row = firstRow;
@@ -40,7 +43,11 @@ final class FilmSections {
     return row + 1;
   }
 
+  /** A section's title stays on the page of the first lines under it. */
   private void heading(String title) {
+    if (pen.pointsOnPage() + pen.rowPoints() > pageRoom - KEPT_TOGETHER_POINTS) {
+      pen.breakPage(SheetFrame.TITLE_POINTS);
+    }
     row = heading(pen, row, title);
   }
 
@@ -73,8 +80,10 @@ final class FilmSections {
   void tempo() {
     Music music = book.film().timing().music();
     heading("Tempo and bars");
-    paragraph("", music.sentence());
-    paragraph("", music.evidence().sentence());
+    paragraph("", Words.sentence(music.sentence()));
+    if (!music.sentence().contains(music.evidence().sentence())) {
+      paragraph("", Words.sentence(music.evidence().sentence()));
+    }
     paragraph("", "Please confirm by ear that these are the first downbeats:");
     book.film().timing().bars().stream()
         .filter(bar -> bar.bar().number() > 0)

@@ -35,6 +35,9 @@ final class FilmWorksheet {
 
   private static final Look WORDS = Look.BODY.atTop().wrapped().edged(Edges.NONE.bottom(Line.HAIR));
 
+  /** Words beside words, kept apart by a line. */
+  private static final Look DIVIDED = WORDS.edged(WORDS.edges().left(Line.HAIR));
+
   private final Book book;
   private final SheetFrame frame;
   private final SheetPen pen;
@@ -92,7 +95,7 @@ final class FilmWorksheet {
         .ifPresent(shot -> pen.link(PANEL, TimelineWorksheet.addressOf(shot)));
     place(finding);
     pen.text(SENTENCE, finding.sentence(), WORDS);
-    pen.text(REMEDY, finding.remedy(), WORDS);
+    pen.text(REMEDY, finding.remedy(), DIVIDED);
   }
 
   private void place(Finding finding) {
@@ -140,7 +143,7 @@ final class FilmWorksheet {
     pen.text(SENTENCE, spare(tally), WORDS);
     String likely =
         tally.likely() == 0 ? "" : Signs.QUESTION + " " + tally.likely() + " of them only likely";
-    pen.text(REMEDY, likely, WORDS);
+    pen.text(REMEDY, likely, DIVIDED);
   }
 
   private String spare(MotifTally tally) {

@@ -30,7 +30,6 @@ final class FrameRow {
     Ground ground = Ground.of(timecode, notes.lands(frame), inShot == 1);
     Look letters = ground.look(ExposureLooks.LETTERS);
     Look quiet = ground.look(ExposureLooks.LETTERS.in(Ink.PENCIL));
-    pen.label(ExposureColumns.PANEL, shot.panel().name(), quiet.left());
     pen.number(ExposureColumns.SHOT_FRAME, inShot, letters.number(Look.WHOLE));
     pen.number(ExposureColumns.FILM_FRAME, frame, quiet.number(Look.WHOLE));
     pen.text(
@@ -43,6 +42,7 @@ final class FrameRow {
     }
     pen.blank(columns.tick(), ExposureLooks.toFillIn(ground));
     pen.blank(columns.notes(), ExposureLooks.toFillIn(ground));
+    pen.label(columns.panel(), shot.panel().name(), Look.PENCIL.size(8));
     pen.text(columns.rowName(), rowName(shot, inShot), Look.PENCIL);
   }
 
@@ -80,10 +80,6 @@ final class FrameRow {
       return;
     }
     pen.text(column, exposure.picture().name(), letters);
-    if (exposure.picture().number() == 0) {
-      pen.text(column + 1, "closed ", letters.right());
-    } else {
-      pen.number(column + 1, 100 * exposure.progress(), letters.number(Look.WHOLE));
-    }
+    pen.number(column + 1, 100 * exposure.progress(), letters.number(Look.WHOLE));
   }
 }

@@ -96,7 +96,7 @@ final class MusicSystem {
     String doubt = CuesWorksheet.isDoubtful(occurrence) ? Signs.QUESTION + " " : "";
     String name = book.index().letter(cue) + "  " + doubt + cue.title();
     String form = name + ", " + occurrence.description();
-    return List.of(form + "   " + book.index().parts(cue), form, name);
+    return List.of(form, name);
   }
 
   private String longestThatFits(List<String> texts, int room) {

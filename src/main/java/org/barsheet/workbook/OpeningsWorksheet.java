@@ -28,7 +28,7 @@ final class OpeningsWorksheet {
           Column.words("how it moves", 86, 2),
           Column.words("movement", 62, 1),
           Column.numbers("pictures", 50),
-          Column.words("moves in panel", 54, 1),
+          Column.words("moves\nin panel", 54, 1),
           Column.words("how far open, panel by panel", 120, 3),
           Column.words("seen in it", 60, 2),
           Column.toFillIn("notes", 60, 2),
@@ -56,7 +56,7 @@ final class OpeningsWorksheet {
   }
 
   private void write() {
-    frame.heading(16);
+    frame.heading(26);
     int row = SheetFrame.FIRST_ROW;
     for (Opening opening : openings) {
       line(row++, opening);
@@ -64,7 +64,7 @@ final class OpeningsWorksheet {
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
     book.name("Openings_table", new Address(NAME, SheetFrame.HEADING_ROW, OPENING), last, ROW_NAME);
     book.name("Openings_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
-    frame.finish("pictures count the closed one, 000; panels are linked from Timeline");
+    frame.finish("pictures include the closed one, 000");
   }
 
   private void line(int row, Opening opening) {

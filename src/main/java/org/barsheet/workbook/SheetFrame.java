@@ -81,7 +81,7 @@ final class SheetFrame {
    * @param facts up to three lines for the right side
    */
   void title(String film, List<String> facts) {
-    int last = columns.lastShown();
+    int last = columns.lastPrinted();
     for (int line = 0; line < TITLE_ROWS.length; line++) {
       boolean ruled = line == TITLE_ROWS.length - 2;
       Look look = ruled ? Look.PENCIL.edged(Edges.NONE.bottom(Line.HEAVY)) : Look.PENCIL;
@@ -126,7 +126,7 @@ final class SheetFrame {
     sheet.setRepeatingRows(new CellRangeAddress(0, HEADING_ROW, -1, -1));
     sheet.createFreezePane(0, FIRST_ROW);
     int number = sheet.getWorkbook().getSheetIndex(sheet);
-    sheet.getWorkbook().setPrintArea(number, 0, columns.lastShown(), 0, pen.rowIndex());
+    sheet.getWorkbook().setPrintArea(number, 0, columns.lastPrinted(), 0, pen.rowIndex());
     Footer footer = sheet.getFooter();
     footer.setLeft(FOOTER_LETTERS + note.replace("&", "&&"));
     footer.setRight(FOOTER_LETTERS + "page &P of &N");

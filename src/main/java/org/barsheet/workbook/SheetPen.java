@@ -15,6 +15,7 @@ final class SheetPen {
   private final Columns columns;
   private SXSSFRow row;
   private double rowPoints;
+  private double pagePoints;
 
   SheetPen(SXSSFSheet sheet, Styles styles, Columns columns) {
     this.sheet = sheet;
@@ -30,7 +31,9 @@ final class SheetPen {
    */
   SheetPen row(int index, double leastPoints) {
     if (index != row.getRowNum()) {
+      pagePoints += rowPoints;
       row = sheet.createRow(index);
+      rowPoints = 0;
     }
     setHeight(leastPoints);
     return this;
@@ -39,6 +42,17 @@ final class SheetPen {
   private void setHeight(double points) {
     rowPoints = points;
     row.setHeightInPoints((float) points);
+  }
+
+  /** Height in points of the rows above the present one, back to the last page break. */
+  double pointsOnPage() {
+    return pagePoints;
+  }
+
+  /** Starts a page below the present row, under the repeated heading. */
+  void breakPage(double headingPoints) {
+    sheet.setRowBreak(rowIndex());
+    pagePoints = headingPoints - rowPoints;
   }
 
   /** Height in points that the present row has grown to. */

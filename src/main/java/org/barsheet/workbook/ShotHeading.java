@@ -48,10 +48,7 @@ final class ShotHeading {
   double nameHeight(Columns widths) {
     double height =
         lineHeight(
-            name(),
-            NAME,
-            widths.points(ExposureColumns.FILM_FRAME, columns.picture(0)),
-            NAME_POINTS);
+            name(), NAME, widths.points(ExposureColumns.TIMECODE, columns.picture(0)), NAME_POINTS);
     for (int layer = 0; layer < tracks.size(); layer++) {
       double room = widths.points(columns.picture(layer), columns.picture(layer) + 2);
       height = Math.max(height, lineHeight(openings(layer), OPENINGS, room, NAME_POINTS));
@@ -77,10 +74,10 @@ final class ShotHeading {
 
   /** Writes the first line into the pen's row. */
   void writeName(SheetPen pen) {
-    pen.blanks(0, columns.rowName(), ExposureLooks.SHOT);
+    pen.blanks(0, columns.panel(), ExposureLooks.SHOT);
     pen.text(0, "Shot " + shot.panel().name(), NAME.unwrapped().in(Ink.QUAY));
     pen.link(0, TimelineWorksheet.addressOf(shot));
-    pen.joined(ExposureColumns.FILM_FRAME, columns.picture(0) - 1, name(), NAME);
+    pen.joined(ExposureColumns.TIMECODE, columns.picture(0) - 1, name(), NAME);
     for (int layer = 0; layer < tracks.size(); layer++) {
       pen.joined(columns.picture(layer), columns.picture(layer) + 1, openings(layer), OPENINGS);
     }
@@ -88,7 +85,7 @@ final class ShotHeading {
 
   /** Writes the second line into the pen's row. */
   void writeDetails(SheetPen pen) {
-    pen.blanks(0, columns.rowName(), ExposureLooks.DETAILS);
+    pen.blanks(0, columns.panel(), ExposureLooks.DETAILS);
     pen.joined(0, columns.picture(0) - 1, details(), DETAILS);
     for (int layer = 0; layer < tracks.size(); layer++) {
       pen.joined(columns.picture(layer), columns.picture(layer) + 1, movement(layer), DETAILS);

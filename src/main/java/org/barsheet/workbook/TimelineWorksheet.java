@@ -2,7 +2,6 @@ package org.barsheet.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
@@ -32,7 +31,7 @@ final class TimelineWorksheet {
           Column.words("panel", 30),
           Column.words("drawing", 76),
           Column.words("action", 84, 2),
-          Column.words("place", 50, 1),
+          Column.words("place", 53, 1),
           Column.words("starts", 58),
           Column.numbers("bars", 31),
           Column.numbers("seconds", 41),
@@ -49,6 +48,9 @@ final class TimelineWorksheet {
   private static final double DRAWN_ROW_POINTS = 47;
 
   private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
+
+  /** Words beside words, kept apart by a line. */
+  private static final Look DIVIDED = WORDS.edged(WORDS.edges().left(Line.HAIR));
 
   private final Book book;
   private final Film film;
@@ -111,9 +113,9 @@ final class TimelineWorksheet {
     pen.text(STARTS, timecode(shot), ground.look(WORDS.inBold().centred()));
     length(shot, ground);
     pen.text(
-        ASKED, "asked: " + orNothing(shot.asked()) + "\ngot: " + shot.got(), ground.look(WORDS));
-    pen.text(REASON, reason(shot), ground.look(WORDS));
-    pen.text(OPEN, openings(shot), ground.look(WORDS));
+        ASKED, "asked: " + orNothing(shot.asked()) + "\ngot: " + shot.got(), ground.look(DIVIDED));
+    pen.text(REASON, reason(shot), ground.look(DIVIDED));
+    pen.text(OPEN, openings(shot), ground.look(DIVIDED));
     pen.blank(NOTES, Look.TO_FILL_IN);
     pen.text(ROW_NAME, "panel " + shot.panel().name(), Look.PENCIL);
     drawings.place(shot, pen.rowIndex(), DRAWING, pen.rowPoints());
@@ -161,12 +163,21 @@ final class TimelineWorksheet {
   }
 
   private String openAtCut(Shot shot) {
-    String open =
-        book.film().states().stream()
-            .filter(state -> state.shot() == shot.index() && state.atFirstFrame() > 0)
-            .map(OpeningState::opening)
-            .collect(Collectors.joining(", "));
-    return open.isEmpty() ? "all closed at the cut" : "at the cut: " + open;
+    List<String> open = new ArrayList<>();
+    List<String> closed = new ArrayList<>();
+    for (OpeningState state : book.film().states()) {
+      if (state.shot() == shot.index()) {
+        (state.atFirstFrame() > 0 ? open : closed).add(state.opening());
+      }
+    }
+    if (open.isEmpty()) {
+      return "all closed at the cut";
+    } else if (closed.isEmpty()) {
+      return "all open at the cut";
+    } else if (open.size() > closed.size()) {
+      return "all open at the cut but " + String.join(", ", closed);
+    }
+    return "open at the cut: " + String.join(", ", open);
   }
 
   private static String orNothing(String asked) {

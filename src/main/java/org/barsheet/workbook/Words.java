@@ -87,7 +87,7 @@ final class Words {
       return "flap, hinge " + word(hinged.hinge()) + ", to " + plain(hinged.degrees()) + "°";
     } else if (motion instanceof Opening.Slides slides) {
       String far = slides.millimetres() > 0 ? ", " + plain(slides.millimetres()) + " mm" : "";
-      return "slides " + word(slides.towards()) + far;
+      return "slides " + direction(slides.towards()) + far;
     } else if (motion instanceof Opening.LiftsOff lifts) {
       return "lifts off, " + plain(lifts.millimetres()) + " mm";
     } else if (motion instanceof Opening.Brightens brightens) {
@@ -102,6 +102,24 @@ final class Words {
 
   private static String word(Opening.Side side) {
     return side.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String direction(Opening.Side side) {
+    return switch (side) {
+      case TOP -> "up";
+      case BOTTOM -> "down";
+      case LEFT, RIGHT -> word(side);
+    };
+  }
+
+  /** A sentence as it stands in running text: a capital first, a full stop last. */
+  static String sentence(String words) {
+    if (words.isEmpty()) {
+      return words;
+    }
+    String start = words.substring(0, words.offsetByCodePoints(0, 1)).toUpperCase(Locale.ROOT);
+    String all = start + words.substring(words.offsetByCodePoints(0, 1));
+    return all.endsWith(".") ? all : all + ".";
   }
 
   /** A number without needless decimals. */

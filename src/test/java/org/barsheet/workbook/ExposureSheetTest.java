@@ -108,7 +108,8 @@ class ExposureSheetTest {
     assertThat(summaries).isNotEmpty();
     assertThat(sheet.getRowSumsBelow()).isFalse();
     for (Row summary : summaries) {
-      long folded = Long.parseLong(WrittenBook.text(summary, 1).split(" ", -1)[1]);
+      long folded =
+          Long.parseLong(WrittenBook.text(summary, ExposureColumns.SHOT_FRAME).split(" ", -1)[1]);
       assertThat(folded).isGreaterThan(FILM.timing().clock().rate().nominal() / 2);
       assertThat(sheet.getRow(summary.getRowNum()).getCTRow().getCollapsed()).isTrue();
       for (int below = 1; below <= folded; below++) {
@@ -168,7 +169,7 @@ class ExposureSheetTest {
   void a_film_too_long_for_one_sheet_goes_on_on_a_second() {
     FilmIndex index = new FilmIndex(FILM);
     ExposureColumns columns = new ExposureColumns(index, FILM.movements());
-    PageSize page = new PageSize(FILM.timing().plan().film().paper(), columns.landscape());
+    PageSize page = columns.page(FILM.timing().plan().film().paper());
     List<List<ExposureRow>> pages = ExposureSheets.pages(FILM, index, columns, page);
     ExposureSheets sheets =
         new ExposureSheets(FILM, pages, new ExposureSheets.Limits(3, Integer.MAX_VALUE));
