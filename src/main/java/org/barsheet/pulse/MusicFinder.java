@@ -59,12 +59,27 @@ public final class MusicFinder {
 
   private Music followWritten(boolean playedWanted) {
     boolean pickup = numbering.decidePickup(score.bars());
-    BarGrid bars = numbering.number(numbering.feel(score.bars()), pickup);
+    BarGrid bars = numbering.number(numbering.feel(writtenBars()), pickup);
     List<PinnedBar> pins = PinnedTempo.locate(bars, request.pins());
     TempoMap tempo = pins.isEmpty() ? score.tempo() : PinnedTempo.bend(score.tempo(), pins);
     addWrittenDoubts(bars, playedWanted);
     Music.Source source = pins.isEmpty() ? Music.Source.WRITTEN : Music.Source.PINNED;
     return new Music(score, tempo, bars, pickup, source, evidence, writtenSentence(pins), doubts);
+  }
+
+  /** The bars as written, but for free passages where the request leaves them open. */
+  private BarGrid writtenBars() {
+    return freePassagesFound()
+        ? FreePassages.follow(score, score.bars(), evidence.weakStretches())
+        : score.bars();
+  }
+
+  private boolean freePassagesFound() {
+    return request.tempo() == TempoRequest.Mode.AUTO
+        && evidence.verdict() == Verdict.MIXED
+        && request.pins().isEmpty()
+        && request.playedOrder().isEmpty()
+        && request.feltBeat().isEmpty();
   }
 
   private void addWrittenDoubts(BarGrid bars, boolean playedWanted) {
@@ -101,8 +116,10 @@ public final class MusicFinder {
                 + from.number()
                 + " to bar "
                 + to.number()
-                + " the notes do not keep to the written beats; pin bars there if the picture"
-                + " has to meet them"));
+                + " the notes do not keep to the written beats; "
+                + (freePassagesFound()
+                    ? "bars there are found in the playing where that is possible"
+                    : "pin bars there if the picture has to meet them")));
   }
 
   private String writtenSentence(List<PinnedBar> pins) {

@@ -65,6 +65,11 @@ public record Bar(
     return new Bar(index, newNumber, newTime, meter, startTick, endTick, beatTicks, fullBeats);
   }
 
+  /** The same bar in another place of a grid. */
+  public Bar at(int newIndex) {
+    return new Bar(newIndex, number, time, meter, startTick, endTick, beatTicks, fullBeats);
+  }
+
   /** Whether it holds fewer felt beats than a full bar. */
   public boolean isShort() {
     return beatTicks.size() < fullBeats;

@@ -41,6 +41,23 @@ public record Score(
     readingNotes = List.copyOf(readingNotes);
   }
 
+  /** The same score with some of its notes only. */
+  public Score withNotes(List<Note> some) {
+    long end = some.stream().mapToLong(Note::offTick).max().orElse(0);
+    return new Score(
+        format,
+        division,
+        ticksPerQuarter,
+        parts,
+        some,
+        marks,
+        tempo,
+        tempoEvents,
+        bars,
+        end,
+        readingNotes);
+  }
+
   /** The notes of one part, in order. */
   public List<Note> notesOf(Part part) {
     return notes.stream().filter(note -> note.part() == part.index()).toList();
