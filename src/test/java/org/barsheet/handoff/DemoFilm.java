@@ -15,17 +15,17 @@ import org.barsheet.score.ScoreReader;
 import org.barsheet.timing.TimingPlanner;
 
 /** The film sheet of a plan in a file, made the whole way. */
-final class DemoFilm {
+public final class DemoFilm {
 
   static final Path PLAN = Path.of("scores", "lamplighters-quay.yaml");
 
   private DemoFilm() {}
 
-  static FilmSheet sheet() {
+  public static FilmSheet sheet() {
     return sheet(PLAN);
   }
 
-  static FilmSheet sheet(Path file) {
+  public static FilmSheet sheet(Path file) {
     Plan plan = PlanReader.read(file);
     Score score = ScoreReader.read(plan.score());
     Music music = MusicFinder.follow(score, plan.music());

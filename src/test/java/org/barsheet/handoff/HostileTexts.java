@@ -3,11 +3,11 @@ package org.barsheet.handoff;
 import java.util.List;
 
 /** Texts that break careless files. */
-final class HostileTexts {
+public final class HostileTexts {
 
   private HostileTexts() {}
 
-  static List<String> all() {
+  public static List<String> all() {
     return List.of(
         "\"quoted\" and 'single'",
         ", and; more | columns\there",

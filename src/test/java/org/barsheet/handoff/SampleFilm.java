@@ -50,7 +50,7 @@ import org.barsheet.timing.TimingSheet;
  * pickup of one beat and the music 2 s after the first frame; three panels, the second with two
  * reveals at once. Texts a person may type can be replaced by hostile ones.
  */
-final class SampleFilm {
+public final class SampleFilm {
 
   private static final Where WHERE = new Where("sample.yaml", "line 1");
   private static final Opening.Motion FLAP = new Opening.Hinged(Opening.Side.LEFT, 90);
@@ -63,23 +63,23 @@ final class SampleFilm {
     this.rate = rate;
   }
 
-  static SampleFilm at(FrameRate rate) {
+  public static SampleFilm at(FrameRate rate) {
     return new SampleFilm(rate);
   }
 
   /** Begins the film's timecode elsewhere. */
-  SampleFilm from(String label) {
+  public SampleFilm from(String label) {
     this.firstFrame = label;
     return this;
   }
 
   /** Puts a text behind every name and into every sentence that comes from outside. */
-  SampleFilm saying(String text) {
+  public SampleFilm saying(String text) {
     this.word = text;
     return this;
   }
 
-  FilmSheet sheet() {
+  public FilmSheet sheet() {
     SampleMusic written = new SampleMusic(rate, word);
     Score score = written.score();
     FilmClock clock = new FilmClock(rate, rate.nearestFrame(Seconds.of(2)), Seconds.ZERO);
