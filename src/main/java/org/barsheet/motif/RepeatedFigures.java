@@ -1,0 +1,168 @@
+package org.barsheet.motif;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Figures that come at least three times in the lines of a score, ranked by how much shorter the
+ * music would be to write if each were written once (minimum description length).
+ *
+ * <p>Of a figure and its extension by a note the longer one is kept where it comes nearly as often.
+ */
+final class RepeatedFigures {
+
+  private static final int FEWEST_STEPS = 3;
+  private static final int MOST_STEPS = 23;
+  private static final int FEWEST_TIMES = 3;
+  private static final double NEARLY_AS_OFTEN = 0.8;
+  private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
+
+  /**
+   * A figure.
+   *
+   * @param steps how many steps it has, one fewer than notes
+   * @param places indexes in the lines where it begins, in order, without overlap
+   * @param bits how unlikely its steps are together
+   * @param gain what writing it once saves
+   */
+  record Figure(int steps, List<Integer> places, double bits, double gain) {
+    Figure {
+      places = List.copyOf(places);
+    }
+  }
+
+  private final MelodyLines lines;
+  private final Map<Long, Integer> stepCounts = new HashMap<>();
+  private int stepsInAll;
+
+  RepeatedFigures(MelodyLines lines) {
+    this.lines = lines;
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.reach(i) > 0) {
+        stepCounts.merge(lines.step(i), 1, Integer::sum);
+        stepsInAll++;
+      }
+    }
+  }
+
+  /** All of them, the most rewarding first. */
+  List<Figure> ranked() {
+    List<Figure> figures = new ArrayList<>();
+    long[] hashes = new long[lines.size()];
+    List<List<Integer>> shorter = List.of();
+    for (int steps = 1; steps <= MOST_STEPS; steps++) {
+      long[] before = hashes.clone();
+      lengthen(hashes, steps);
+      List<List<Integer>> groups = groups(hashes, steps);
+      if (steps > FEWEST_STEPS) {
+        addClosed(shorter, steps - 1, before, groups, figures);
+      }
+      shorter = groups;
+    }
+    addClosed(shorter, MOST_STEPS, hashes, List.of(), figures);
+    figures.sort(
+        Comparator.comparingDouble((Figure f) -> -f.gain())
+            .thenComparingInt(f -> f.places().get(0))
+            .thenComparingInt(Figure::steps));
+    return figures;
+  }
+
+  private void lengthen(long[] hashes, int steps) {
+    for (int i = 0; i < hashes.length; i++) {
+      if (lines.reach(i) >= steps) {
+        hashes[i] = (hashes[i] + lines.step(i + steps - 1) + 1_000_003) * MULTIPLIER;
+        hashes[i] ^= hashes[i] >>> 29;
+      }
+    }
+  }
+
+  /** Places with the same steps, those that come often enough. */
+  private List<List<Integer>> groups(long[] hashes, int steps) {
+    Integer[] order = new Integer[hashes.length];
+    int count = 0;
+    for (int i = 0; i < hashes.length; i++) {
+      if (lines.reach(i) >= steps) {
+        order[count++] = i;
+      }
+    }
+    Arrays.sort(
+        order,
+        0,
+        count,
+        Comparator.comparingLong((Integer i) -> hashes[i]).thenComparingInt(i -> i));
+    List<List<Integer>> groups = new ArrayList<>();
+    int from = 0;
+    for (int i = 1; i <= count; i++) {
+      if (i == count || hashes[order[i]] != hashes[order[from]]) {
+        List<Integer> places = apart(Arrays.asList(order).subList(from, i), steps);
+        if (places.size() >= FEWEST_TIMES) {
+          groups.add(places);
+        }
+        from = i;
+      }
+    }
+    return groups;
+  }
+
+  /** Places that do not overlap, from the first on. */
+  private static List<Integer> apart(List<Integer> places, int steps) {
+    List<Integer> apart = new ArrayList<>();
+    int free = 0;
+    for (int place : places) {
+      if (apart.isEmpty() || place >= free) {
+        apart.add(place);
+        free = place + steps;
+      }
+    }
+    return apart;
+  }
+
+  /** Adds the figures of one length that no longer one replaces. */
+  private void addClosed(
+      List<List<Integer>> groups,
+      int steps,
+      long[] hashes,
+      List<List<Integer>> longer,
+      List<Figure> figures) {
+    Map<Long, Integer> extended = new HashMap<>();
+    for (List<Integer> group : longer) {
+      int first = group.get(0);
+      extended.merge(hashes[first], group.size(), Math::max);
+      extended.merge(hashes[first + 1], group.size(), Math::max);
+    }
+    for (List<Integer> group : groups) {
+      int times = extended.getOrDefault(hashes[group.get(0)], 0);
+      if (times < NEARLY_AS_OFTEN * group.size()) {
+        figures.add(figure(group, steps));
+      }
+    }
+  }
+
+  private Figure figure(List<Integer> places, int steps) {
+    double bits = 0;
+    Set<Long> distinct = new HashSet<>();
+    for (int i = places.get(0); i < places.get(0) + steps; i++) {
+      long step = lines.step(i);
+      distinct.add(step);
+      bits -= log2(stepCounts.getOrDefault(step, 1) / (double) stepsInAll);
+    }
+    double variety = 0.3 + 0.7 * distinct.size() / steps;
+    double gain = gain(places.size(), bits * variety);
+    return new Figure(steps, places, bits * variety, gain);
+  }
+
+  /** What writing a figure once saves, if it comes so often. */
+  double gain(int times, double bits) {
+    return (times - 1) * bits - times * log2(Math.max(2, stepsInAll));
+  }
+
+  private static double log2(double x) {
+    return Math.log(x) / Math.log(2);
+  }
+}
