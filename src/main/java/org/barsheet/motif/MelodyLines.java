@@ -21,6 +21,7 @@ final class MelodyLines {
   private final List<Note> notes = new ArrayList<>();
   private final long[] steps;
   private final int[] reach;
+  private final boolean[] afterRest;
 
   MelodyLines(Score score) {
     for (Part part : score.parts()) {
@@ -31,6 +32,10 @@ final class MelodyLines {
     }
     steps = new long[notes.size()];
     reach = new int[notes.size()];
+    afterRest = new boolean[notes.size()];
+    if (afterRest.length > 0) {
+      afterRest[0] = true;
+    }
     for (int i = notes.size() - 2; i >= 0; i--) {
       fill(i, score.ticksPerQuarter());
     }
@@ -40,8 +45,12 @@ final class MelodyLines {
     Note from = notes.get(i);
     Note to = notes.get(i + 1);
     long time = to.onTick() - from.onTick();
+    long silence = to.onTick() - from.offTick();
+    afterRest[i + 1] = from.part() != to.part() || 4 * silence >= ticksPerQuarter;
     boolean joined =
-        from.part() == to.part() && time <= (long) LONGEST_STEP_QUARTERS * ticksPerQuarter;
+        from.part() == to.part()
+            && silence < ticksPerQuarter
+            && time <= (long) LONGEST_STEP_QUARTERS * ticksPerQuarter;
     reach[i] = joined ? reach[i + 1] + 1 : 0;
     int interval = to.pitch() - from.pitch();
     int size = Math.abs(interval);
@@ -61,6 +70,11 @@ final class MelodyLines {
   /** The step that follows a note. */
   long step(int index) {
     return steps[index];
+  }
+
+  /** Whether a rest or nothing stands before a note. */
+  boolean isAfterRest(int index) {
+    return afterRest[index];
   }
 
   /** How many steps follow a note before its line breaks. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.barsheet.score.Note;
 import org.barsheet.score.Score;
@@ -15,15 +16,19 @@ public final class MotifSuggestions {
   private static final int COUNTED = 16;
   private static final int SHOWN = 10;
   private static final int MOST_QUARTERS = 16;
+  private static final int MOST_NOTES = 24;
+  private static final int FEWEST_NOTES = 4;
 
   private final Score score;
   private final MelodyLines lines;
   private final RepeatedFigures figures;
+  private final OccurrenceFinder finder;
 
   private MotifSuggestions(Score score) {
     this.score = score;
     this.lines = new MelodyLines(score);
     this.figures = new RepeatedFigures(lines);
+    this.finder = OccurrenceFinder.of(score);
   }
 
   /** At most ten, the most telling first: long, varied figures that return often. */
@@ -31,25 +36,58 @@ public final class MotifSuggestions {
     return new MotifSuggestions(score).suggestions();
   }
 
-  private record Counted(Suggestion suggestion, double gain) {}
+  private record Counted(List<MotifNote> line, int part, List<Occurrence> returns, double gain) {
+
+    /** Whether half of its returns lie within returns of another. */
+    boolean repeats(Counted better) {
+      long within = returns.stream().filter(own -> better.covers(own)).count();
+      return 2 * within >= returns.size();
+    }
+
+    private boolean covers(Occurrence other) {
+      return returns.stream().anyMatch(own -> 2 * shared(own, other) >= length(other));
+    }
+
+    private static long shared(Occurrence one, Occurrence other) {
+      return Math.min(one.endTick(), other.endTick())
+          - Math.max(one.startTick(), other.startTick());
+    }
+
+    private static long length(Occurrence occurrence) {
+      return occurrence.endTick() - occurrence.startTick();
+    }
+
+    Suggestion suggestion() {
+      return new Suggestion(
+          Notes.print(line), part, returns.stream().map(Occurrence::startTick).toList());
+    }
+  }
 
   private List<Suggestion> suggestions() {
-    OccurrenceFinder finder = OccurrenceFinder.of(score);
     List<Counted> counted = new ArrayList<>();
-    for (RepeatedFigures.Figure figure : chosen()) {
-      List<MotifNote> line = line(figure);
-      Motif motif = new Motif("", List.of(line), Accent.FIRST, Match.TONAL, Set.of());
-      List<Long> returns = finder.find(motif).stream().map(Occurrence::startTick).toList();
-      int part = lines.note(figure.places().get(0)).part();
-      if (returns.size() > 1) {
-        counted.add(
-            new Counted(
-                new Suggestion(Notes.print(line), part, returns),
-                figures.gain(returns.size(), figure.bits())));
+    chosen().forEach(figure -> count(figure, counted));
+    opening().ifPresent(figure -> count(figure, counted));
+    counted.sort(Comparator.comparingDouble((Counted c) -> -c.gain()));
+    List<Counted> shown = new ArrayList<>();
+    for (Counted next : counted) {
+      if (shown.size() < SHOWN && shown.stream().noneMatch(next::repeats)) {
+        shown.add(next);
       }
     }
-    counted.sort(Comparator.comparingDouble((Counted c) -> -c.gain()));
-    return counted.stream().map(Counted::suggestion).limit(SHOWN).toList();
+    return shown.stream().map(Counted::suggestion).toList();
+  }
+
+  /** Counts a figure's returns as the finder does, tonal and changed ones too. */
+  private void count(RepeatedFigures.Figure figure, List<Counted> counted) {
+    int first = figure.places().get(0);
+    List<MotifNote> line = line(figure);
+    Motif motif = new Motif("", List.of(line), Accent.FIRST, Match.TONAL, Set.of());
+    List<Occurrence> returns = finder.find(motif);
+    if (returns.size() > 1) {
+      double gain = figures.gain(returns.size(), figure.bits());
+      double prominence = figures.prominence(figure.places());
+      counted.add(new Counted(line, lines.note(first).part(), returns, gain * prominence));
+    }
   }
 
   /** The best figures of which none holds half of another's notes. */
@@ -57,23 +95,50 @@ public final class MotifSuggestions {
     List<RepeatedFigures.Figure> chosen = new ArrayList<>();
     Set<Integer> taken = new HashSet<>();
     for (RepeatedFigures.Figure figure : figures.ranked().stream().limit(LOOKED_AT).toList()) {
-      Set<Integer> own = new HashSet<>();
-      for (int place : figure.places()) {
-        for (int i = place; i <= place + figure.steps(); i++) {
-          own.add(i);
-        }
-      }
+      Set<Integer> own = notes(figure);
       long shared = own.stream().filter(taken::contains).count();
-      if (2 * shared <= own.size()
-          && span(figure) <= (long) MOST_QUARTERS * score.ticksPerQuarter()) {
+      boolean isShort = span(figure) <= (long) MOST_QUARTERS * score.ticksPerQuarter();
+      if (isShort && 2 * shared <= own.size() && chosen.size() < COUNTED) {
         chosen.add(figure);
         taken.addAll(own);
       }
-      if (chosen.size() == COUNTED) {
-        break;
-      }
     }
     return chosen;
+  }
+
+  private static Set<Integer> notes(RepeatedFigures.Figure figure) {
+    Set<Integer> notes = new HashSet<>();
+    for (int place : figure.places()) {
+      for (int i = place; i <= place + figure.steps(); i++) {
+        notes.add(i);
+      }
+    }
+    return notes;
+  }
+
+  /** What the piece opens with, up to where a second part joins in: often its theme. */
+  private Optional<RepeatedFigures.Figure> opening() {
+    int first = 0;
+    for (int i = 1; i < lines.size(); i++) {
+      first = lines.note(i).onTick() < lines.note(first).onTick() ? i : first;
+    }
+    long joined = Long.MAX_VALUE;
+    for (Note note : score.notes()) {
+      boolean other = lines.size() > 0 && note.part() != lines.note(first).part();
+      joined =
+          other && !score.parts().get(note.part()).drums()
+              ? Math.min(joined, note.onTick())
+              : joined;
+    }
+    int steps = 0;
+    while (lines.size() > 0
+        && steps < Math.min(MOST_NOTES - 1, lines.reach(first))
+        && lines.note(first + steps + 1).onTick() < joined) {
+      steps++;
+    }
+    return steps + 1 < FEWEST_NOTES
+        ? Optional.empty()
+        : Optional.of(figures.figure(List.of(first), steps));
   }
 
   private long span(RepeatedFigures.Figure figure) {

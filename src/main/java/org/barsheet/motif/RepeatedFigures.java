@@ -144,7 +144,8 @@ final class RepeatedFigures {
     }
   }
 
-  private Figure figure(List<Integer> places, int steps) {
+  /** A figure of so many steps at these places. */
+  Figure figure(List<Integer> places, int steps) {
     double bits = 0;
     Set<Long> distinct = new HashSet<>();
     for (int i = places.get(0); i < places.get(0) + steps; i++) {
@@ -154,7 +155,13 @@ final class RepeatedFigures {
     }
     double variety = 0.3 + 0.7 * distinct.size() / steps;
     double gain = gain(places.size(), bits * variety);
-    return new Figure(steps, places, bits * variety, gain);
+    return new Figure(steps, places, bits * variety, gain * prominence(places));
+  }
+
+  /** More than 1 for figures that set in after rests, as themes do. */
+  double prominence(List<Integer> places) {
+    long setIn = places.stream().filter(lines::isAfterRest).count();
+    return 1 + (double) setIn / places.size();
   }
 
   /** What writing a figure once saves, if it comes so often. */
