@@ -128,8 +128,7 @@ final class ChainSearch {
 
   /** Keeps the cheapest way to a note of the field as note i of the pattern, if affordable. */
   private void reach(int i, int note, int shift) {
-    int length = i == last ? 0 : MatchRules.length(pattern.length(i), field.length(note));
-    int own = shift + length;
+    int own = shift + (i == last ? 0 : lengthCost(pattern.length(i), note));
     int best = Math.min(beginCosts[i], budget - own + 1);
     int from = ChainStates.NONE;
     int column = MatchRules.column(field.pitch(note));
@@ -154,6 +153,12 @@ final class ChainSearch {
       states.add(note, best + own, from, i);
       cheapest[i] = Math.min(cheapest[i], best + own);
     }
+  }
+
+  /** The least that any part's length in a unison costs. */
+  private int lengthCost(long asked, int note) {
+    int cost = MatchRules.length(asked, field.length(note));
+    return cost == 0 ? 0 : Math.min(cost, MatchRules.length(asked, field.shortestLength(note)));
   }
 
   private int stepCost(int before, int note) {

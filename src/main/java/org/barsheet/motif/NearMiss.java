@@ -7,6 +7,7 @@ import java.util.Optional;
  * How near a motif comes to a place.
  *
  * @param motif its name
+ * @param match how near the motif wants its returns
  * @param startTick where the nearest thing to it begins
  * @param score 0 to 1, 1 for the motif note for note
  * @param needed the score that a return needs
@@ -16,6 +17,7 @@ import java.util.Optional;
  */
 public record NearMiss(
     String motif,
+    Match match,
     long startTick,
     double score,
     double needed,
@@ -25,13 +27,17 @@ public record NearMiss(
 
   /** "glimmer: 0.72 of 0.80 needed (tonal, up a fifth, in Viola): note 3 missing, note 5 late". */
   public String sentence() {
-    String form = " (" + description + ")";
     String why = spoiled.isEmpty() ? "" : ": " + spoiled;
-    return certainty
-        .map(tier -> motif + ": " + tier.name().toLowerCase(Locale.ROOT) + form + why)
-        .orElseGet(
-            () ->
-                String.format(
-                    Locale.ROOT, "%s: %.2f of %.2f needed%s%s", motif, score, needed, form, why));
+    return motif + ": " + standing() + " (" + description + ")" + why;
+  }
+
+  private String standing() {
+    if (certainty.isPresent()) {
+      return certainty.get().name().toLowerCase(Locale.ROOT);
+    }
+    if (score >= needed) {
+      return "near, but match: " + match.name().toLowerCase(Locale.ROOT) + " wants more";
+    }
+    return String.format(Locale.ROOT, "%.2f of %.2f needed", score, needed);
   }
 }

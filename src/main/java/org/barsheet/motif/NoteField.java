@@ -17,6 +17,7 @@ final class NoteField {
 
   private final long[] on;
   private final long[] length;
+  private final long[] shortest;
   private final int[] pitch;
   private final long[] parts;
   private final List<Note> sources;
@@ -31,6 +32,7 @@ final class NoteField {
     firstSource = new int[most + 1];
     on = new long[most];
     length = new long[most];
+    shortest = new long[most];
     pitch = new int[most];
     parts = new long[most];
     severalParts = notes.stream().mapToInt(Note::part).distinct().count() > 1;
@@ -60,8 +62,10 @@ final class NoteField {
         last++;
         on[last] = note.onTick();
         pitch[last] = note.pitch();
+        shortest[last] = note.lengthTicks();
         firstSource[last] = source;
       }
+      shortest[last] = Math.min(shortest[last], note.lengthTicks());
       length[last] = Math.max(length[last], note.lengthTicks());
       parts[last] |= 1L << note.part();
     }
@@ -106,8 +110,14 @@ final class NoteField {
     return on[note];
   }
 
+  /** In a unison of several parts the longest; else its only length. */
   long length(int note) {
     return length[note];
+  }
+
+  /** In a unison of several parts the shortest; else its only length. */
+  long shortestLength(int note) {
+    return shortest[note];
   }
 
   int pitch(int note) {

@@ -111,6 +111,7 @@ public final class OccurrenceFinder {
             .write(new Hit(chain, List.of()), 0, certainty.orElse(Certainty.POSSIBLE));
     return new NearMiss(
         motif.name(),
+        motif.match(),
         chain.start(),
         as.score(),
         1 - Certainties.most(chain.pattern()) / 1000.0,

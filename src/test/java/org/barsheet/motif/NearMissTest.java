@@ -52,7 +52,8 @@ class NearMissTest {
     NearMiss miss =
         OccurrenceFinder.of(score).nearest(motif(Match.EXACT), BAR, 2 * BAR).orElseThrow();
     assertThat(miss.certainty()).isEmpty();
-    assertThat(miss.sentence()).startsWith("lamp: 0.90 of 0.80 needed (tonal, at the same pitch):");
+    assertThat(miss.sentence())
+        .startsWith("lamp: near, but match: exact wants more (tonal, at the same pitch): note 2");
   }
 
   @Test

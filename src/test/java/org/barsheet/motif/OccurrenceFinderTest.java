@@ -165,6 +165,45 @@ class OccurrenceFinderTest {
     assertThat(OccurrenceFinder.find(score, motif(Match.TONAL, Set.of(), LAMP, other))).hasSize(2);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "C5/4 E5/8 D5/8 G5/4 | SHORTENED | shortened to its first 4 notes, as given",
+        "C5/8 D5/8 F5/16 E5/16 D5/8 A5/8 G5/8 B5/16 A5/16 G5/8 F5/8 E5/4+8 C5/2 | ORNAMENTED | ornamented, as given"
+      })
+  void heads_and_ornamented_returns_are_possible_ones_and_only_if_asked(
+      String heard, Form form, String description) {
+    Score score = new ScoreSketch().part("Celesta").bar(2, heard).score();
+    assertThat(OccurrenceFinder.find(score, motif(Match.TONAL, Set.of(), LAMP))).isEmpty();
+    List<Occurrence> found = OccurrenceFinder.find(score, motif(Match.TONAL, Set.of(form), LAMP));
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).certainty()).isEqualTo(Certainty.POSSIBLE);
+    assertThat(found.get(0).number()).isZero();
+    assertThat(found.get(0).description()).isEqualTo(description);
+  }
+
+  @Test
+  void a_dotted_variant_is_still_a_return() {
+    Score score =
+        new ScoreSketch()
+            .part("Celesta")
+            .bar(1, "C5/4 E5/8+16 D5/16 G5/4 A5/8 G5/8 E5/2 C5/2")
+            .score();
+    assertThat(OccurrenceFinder.find(score, motif(Match.TONAL, Set.of(), LAMP))).hasSize(1);
+  }
+
+  @Test
+  void a_free_match_forgives_more() {
+    Score score =
+        new ScoreSketch()
+            .part("Celesta")
+            .bar(1, "C5/4 E5/8+16 D5/16 A5/4 B5/8 A5/8 E5/2 C5/2")
+            .score();
+    assertThat(OccurrenceFinder.find(score, motif(Match.TONAL, Set.of(), LAMP))).isEmpty();
+    assertThat(OccurrenceFinder.find(score, motif(Match.FREE, Set.of(), LAMP))).hasSize(1);
+  }
+
   private static Motif motif(Match match, Set<Form> forms, String... shapes) {
     List<List<MotifNote>> lines = List.of(shapes).stream().map(Notes::parse).toList();
     return new Motif("lamp", lines, Accent.FIRST, match, forms);

@@ -40,6 +40,16 @@ final class ScoreSketch {
     return at(4L * (bar - 1), Notes.parse(line));
   }
 
+  /** Writes a line of notes into the last part so many eighth notes after a bar's beginning. */
+  ScoreSketch after(int bar, int eighths, String line) {
+    List<MotifNote> moved = new ArrayList<>();
+    for (MotifNote note : Notes.parse(line)) {
+      BigFraction onset = note.onset().add(BigFraction.of(eighths, 2));
+      moved.add(new MotifNote(onset, note.length(), note.pitch()));
+    }
+    return at(4L * (bar - 1), moved);
+  }
+
   /** Writes notes into the last part from a quarter note, counted from 0. */
   ScoreSketch at(long quarter, List<MotifNote> line) {
     for (MotifNote note : line) {

@@ -1,0 +1,165 @@
+package org.barsheet.motif;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.score.Score;
+import org.barsheet.score.ScoreReader;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Measures the finder on a folder of pieces with known occurrences, named by the system property
+ * {@code evaluation.folder} (or {@code motifs} in it): {@code queries.csv} (piece, onset_q, pitch,
+ * dur_q), {@code occurrences.csv} (piece, onset_q, aligned_onset_q, form), {@code
+ * unlisted_candidates.csv} (piece, onset_q: neither right nor wrong) and the folders {@code voices}
+ * and {@code merged} of MIDI files.
+ */
+@Tag("evaluate")
+class FugueEvaluation {
+
+  private static final double TOLERANCE_QUARTERS = 0.5;
+  private static final int QUARTER = 960;
+
+  /** Right, wrong and missed returns. */
+  private static final class Tally {
+    private int right;
+    private int wrong;
+    private int missed;
+
+    private String line(String name) {
+      double precision = right / (double) Math.max(1, right + wrong);
+      double recall = right / (double) Math.max(1, right + missed);
+      double f1 = 2.0 * right / Math.max(1, 2 * right + wrong + missed);
+      return String.format(
+          Locale.ROOT,
+          "%-32s right %3d wrong %3d missed %3d  P %.3f R %.3f F1 %.3f",
+          name,
+          right,
+          wrong,
+          missed,
+          precision,
+          recall,
+          f1);
+    }
+  }
+
+  private final Path folder = folder(Path.of(System.getProperty("evaluation.folder", "")));
+
+  private static Path folder(Path named) {
+    Path motifs = named.resolve("motifs");
+    return Files.isDirectory(motifs) ? motifs : named;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"voices", "merged"})
+  void precision_and_recall_are_printed(String version) {
+    Map<String, Tally> tallies = new TreeMap<>();
+    Map<String, List<MotifNote>> queries = queries();
+    queries.forEach((piece, notes) -> measure(version, piece, notes, tallies));
+    tallies.forEach((name, tally) -> System.out.println(version + " " + tally.line(name)));
+    assertThat(queries).isNotEmpty();
+  }
+
+  private void measure(
+      String version, String piece, List<MotifNote> notes, Map<String, Tally> tallies) {
+    Score score = ScoreReader.read(folder.resolve(version).resolve(piece + ".mid"));
+    Motif motif = new Motif("S", List.of(notes), Accent.FIRST, Match.TONAL, Set.of());
+    List<Occurrence> found = OccurrenceFinder.find(score, motif);
+    List<CSVRecord> truth = rows("occurrences.csv", piece);
+    List<Occurrence> certain =
+        found.stream().filter(o -> o.certainty() == Certainty.CERTAIN).toList();
+    compare(score, piece, truth, found, tally(tallies, " all, certain and likely"), tallies);
+    compare(score, piece, truth, certain, tally(tallies, " all, certain"), null);
+    compare(score, piece, truth, found, tally(tallies, "piece " + piece), null);
+  }
+
+  private static Tally tally(Map<String, Tally> tallies, String name) {
+    return tallies.computeIfAbsent(name, n -> new Tally());
+  }
+
+  private void compare(
+      Score score,
+      String piece,
+      List<CSVRecord> truth,
+      List<Occurrence> found,
+      Tally tally,
+      @Nullable Map<String, Tally> byForm) {
+    List<CSVRecord> open = new ArrayList<>(truth);
+    for (Occurrence occurrence : found) {
+      double onset = occurrence.startTick() / (double) score.ticksPerQuarter();
+      CSVRecord hit =
+          open.stream()
+              .filter(row -> near(row, "onset_q", onset) || near(row, "aligned_onset_q", onset))
+              .findFirst()
+              .orElse(null);
+      if (hit != null) {
+        open.remove(hit);
+        tally.right++;
+        if (byForm != null) {
+          tally(byForm, "form " + hit.get("form")).right++;
+        }
+      } else if (rows("unlisted_candidates.csv", piece).stream()
+          .noneMatch(row -> near(row, "onset_q", onset))) {
+        tally.wrong++;
+      }
+    }
+    tally.missed += open.size();
+    if (byForm != null) {
+      open.forEach(row -> tally(byForm, "form " + row.get("form")).missed++);
+    }
+  }
+
+  private static boolean near(CSVRecord row, String column, double onset) {
+    return Math.abs(Double.parseDouble(row.get(column)) - onset) <= TOLERANCE_QUARTERS;
+  }
+
+  private Map<String, List<MotifNote>> queries() {
+    Map<String, List<MotifNote>> queries = new TreeMap<>();
+    Map<String, BigFraction> starts = new TreeMap<>();
+    for (CSVRecord row : rows("queries.csv")) {
+      BigFraction onset = quarters(row.get("onset_q"));
+      BigFraction start = starts.computeIfAbsent(row.get("piece"), piece -> onset);
+      queries
+          .computeIfAbsent(row.get("piece"), piece -> new ArrayList<>())
+          .add(
+              new MotifNote(
+                  onset.subtract(start),
+                  quarters(row.get("dur_q")),
+                  Integer.parseInt(row.get("pitch"))));
+    }
+    return queries;
+  }
+
+  private static BigFraction quarters(String decimal) {
+    return BigFraction.of(Math.round(Double.parseDouble(decimal) * QUARTER)).divide(QUARTER);
+  }
+
+  private List<CSVRecord> rows(String file, String piece) {
+    return rows(file).stream().filter(row -> row.get("piece").equals(piece)).toList();
+  }
+
+  private List<CSVRecord> rows(String file) {
+    CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (CSVParser parser = format.parse(Files.newBufferedReader(folder.resolve(file)))) {
+      return parser.getRecords();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

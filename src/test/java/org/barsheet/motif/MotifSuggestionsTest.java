@@ -1,0 +1,52 @@
+package org.barsheet.motif;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.barsheet.score.Score;
+import org.junit.jupiter.api.Test;
+
+class MotifSuggestionsTest {
+
+  @Test
+  void a_figure_that_keeps_returning_comes_first_and_can_be_pasted() {
+    SplittableRandom random = new SplittableRandom(9);
+    for (int trial = 0; trial < 20; trial++) {
+      PlantedMotifs music = new PlantedMotifs(random);
+      List<MotifNote> line = PlantedMotifs.motif(random);
+      for (int time = 0; time < 6; time++) {
+        music.plant(time % 3, 3 + 36 * time + random.nextInt(6), line);
+      }
+      Suggestion first = MotifSuggestions.of(music.score(0, 1, 2)).get(0);
+      assertThat(first.returns()).as("trial " + trial).hasSizeGreaterThanOrEqualTo(6);
+      List<MotifNote> pasted = Notes.parse(first.notes());
+      assertThat(pasted.size()).as("trial " + trial).isBetween(line.size() - 2, line.size() + 3);
+    }
+  }
+
+  @Test
+  void what_opens_a_piece_and_returns_is_suggested_though_it_returns_changed() {
+    Score score =
+        new ScoreSketch()
+            .part("Flute")
+            .bar(1, "C5/4 E5/8 D5/8 G5/4 A5/8 G5/8 E5/2")
+            .bar(5, "G5/4 B5/8 A5/8 C6/4 D6/8 C6/8 A5/2")
+            .part("Viola")
+            .bar(3, "G4/4 B4/8 A4/8 C5/4 D5/8 C5/8 A4/2")
+            .score();
+    assertThat(MotifSuggestions.of(score))
+        .first()
+        .satisfies(
+            suggestion -> {
+              assertThat(suggestion.notes()).isEqualTo("C5/4 E5/8 D5/8 G5/4 A5/8 G5/8 E5/2");
+              assertThat(suggestion.returns()).hasSize(3);
+            });
+  }
+
+  @Test
+  void a_score_without_notes_has_no_suggestions() {
+    Score score = new ScoreSketch().drums("Kit").bar(1, "C2/4 C2/4 C2/4 C2/4").score();
+    assertThat(MotifSuggestions.of(score)).isEmpty();
+  }
+}
