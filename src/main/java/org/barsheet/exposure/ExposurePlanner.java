@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.MusicRuler;
 import org.barsheet.timing.RevealRoom;
 import org.barsheet.timing.Shot;
@@ -38,6 +39,8 @@ public final class ExposurePlanner {
     timing.shots().forEach(shot -> reveals.addAll(revealsOf(shot)));
     List<OpeningState> states = OpeningStates.of(timing, reveals);
     List<Appearance> appearances = new Appearances(timing, ruler, reveals, states).all();
+    List<Finding> ofReveals = new RevealFindings(timing, movements, reveals).all();
+    FilmFindings findings = new FilmFindings(timing, ruler, reveals, states, appearances);
     return new FilmSheet(
         inputs,
         timing,
@@ -46,7 +49,7 @@ public final class ExposurePlanner {
         states,
         appearances,
         new SheetNotes(timing, ruler, reveals).all(),
-        timing.findings());
+        findings.withTiming(ofReveals));
   }
 
   private List<PlannedReveal> revealsOf(Shot shot) {

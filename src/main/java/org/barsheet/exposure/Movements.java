@@ -73,6 +73,11 @@ final class Movements {
     return Objects.requireNonNull(movements.get(keyOf(reveal)), "a reveal of another plan");
   }
 
+  /** Share of its movement that a reveal asks for at a step, seen as it opens. */
+  double progress(Reveal reveal, int step) {
+    return keyOf(reveal).slow().progress((double) step / reveal.pictures());
+  }
+
   /** Every movement, in story order. */
   List<Movement> all() {
     return List.copyOf(movements.values());

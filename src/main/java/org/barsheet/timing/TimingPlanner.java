@@ -101,7 +101,7 @@ public final class TimingPlanner {
         shots,
         input.filmFrames(),
         tallies(shots),
-        List.of());
+        TimingFindings.of(plan, music, input, shots, alignment.answer()));
   }
 
   /** What the aligner works on. */

@@ -1,0 +1,172 @@
+package org.barsheet.exposure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.barsheet.exposure.PlannedReveal.Squeeze;
+import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.Way;
+import org.barsheet.timing.FilmBar;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.Finding.Concerns;
+import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.Findings;
+import org.barsheet.timing.PictureRun;
+import org.barsheet.timing.Shot;
+import org.barsheet.timing.TimingSheet;
+import org.barsheet.timing.Words;
+
+/**
+ * What is doubtful about single reveals: squeezed ones, shared pictures, and the room they need.
+ */
+final class RevealFindings {
+
+  private final TimingSheet timing;
+  private final Movements movements;
+  private final List<PlannedReveal> reveals;
+  private final Findings findings = new Findings();
+
+  RevealFindings(TimingSheet timing, Movements movements, List<PlannedReveal> reveals) {
+    this.timing = timing;
+    this.movements = movements;
+    this.reveals = reveals;
+  }
+
+  /** All of them, worst first. */
+  List<Finding> all() {
+    Set<List<Object>> told = new HashSet<>();
+    for (PlannedReveal reveal : reveals) {
+      Shot shot = timing.shots().get(reveal.shot());
+      reveal.squeeze().ifPresent(squeeze -> addSqueezed(shot, reveal, squeeze));
+      addResampled(shot, reveal);
+      addClosing(shot, reveal);
+      Reveal asked = reveal.reveal();
+      if (told.add(List.of(asked.pictures(), asked.framesPerPicture()))) {
+        addRoomNeeded(shot, reveal);
+      }
+    }
+    addClashes();
+    return findings.worstFirst();
+  }
+
+  private void addSqueezed(Shot shot, PlannedReveal reveal, Squeeze squeeze) {
+    String sentence =
+        reveal.opening().name()
+            + " is shown "
+            + squeeze.sentence()
+            + ": the music leaves too few frames; at most "
+            + percent(squeeze.errorPercent())
+            + " of the movement off";
+    String remedy = "cut earlier, move the next panel, or ask for fewer pictures";
+    findings.add(Severity.WARNING, Concerns.ANIMATOR, shot, sentence, remedy);
+  }
+
+  private static String percent(double value) {
+    return String.format(Locale.ROOT, "%.1f %%", value);
+  }
+
+  /** A movement is photographed once, at its longest; shorter reveals show some of its pictures. */
+  private void addResampled(Shot shot, PlannedReveal reveal) {
+    Movement movement = movements.of(reveal.reveal());
+    int photographed = movement.pictures().size() - 1;
+    int asked = reveal.reveal().pictures();
+    if (photographed == asked) {
+      return;
+    }
+    double worst = 0;
+    for (int step = 1; step <= asked; step++) {
+      int picture = PictureRun.picture(photographed, asked, step);
+      double shown = movement.pictures().get(picture).progress();
+      worst = Math.max(worst, Math.abs(shown - movements.progress(reveal.reveal(), step)));
+    }
+    String sentence =
+        reveal.opening().name()
+            + " shows "
+            + asked
+            + " of the "
+            + photographed
+            + " pictures of "
+            + movement.name()
+            + "; at most "
+            + percent(100 * worst)
+            + " of the movement off";
+    findings.add(Severity.NOTE, Concerns.ANIMATOR, shot, sentence, "");
+  }
+
+  private void addClosing(Shot shot, PlannedReveal reveal) {
+    boolean closes = reveal.reveal().way() == Way.CLOSES;
+    boolean shared =
+        reveals.stream()
+            .anyMatch(
+                other ->
+                    other.movement().equals(reveal.movement())
+                        && other.reveal().way() == Way.OPENS);
+    if (closes && !shared) {
+      String sentence =
+          reveal.opening().name()
+              + " closes along another curve than it opens: "
+              + Words.count(reveal.reveal().pictures(), "picture")
+              + " to take besides";
+      String remedy = "make it slow where the opening is slow, seen backwards, to use its pictures";
+      findings.add(Severity.NOTE, Concerns.ANIMATOR, shot, sentence, remedy);
+    }
+  }
+
+  /** How many bars a reveal of this size fills at the tempo where it lands. */
+  private void addRoomNeeded(Shot shot, PlannedReveal reveal) {
+    long frames = PictureRun.asAsked(reveal.reveal()).frames();
+    FilmBar bar = barAt(reveal.landsFrame());
+    BigDecimal bars =
+        BigDecimal.valueOf(frames)
+            .divide(BigDecimal.valueOf(Math.max(1, bar.lengthFrames())), 2, RoundingMode.HALF_UP);
+    String amount = bars.stripTrailingZeros().toPlainString();
+    String sentence =
+        Words.count(reveal.reveal().pictures(), "picture")
+            + " "
+            + SqueezeWords.on(reveal.reveal().framesPerPicture())
+            + " fill "
+            + Words.count(frames, "frame")
+            + ", "
+            + amount
+            + (amount.equals("1") ? " bar at " : " bars at ")
+            + bar.beatsPerMinute().setScale(1, RoundingMode.HALF_UP).toPlainString()
+            + " beats a minute";
+    findings.add(Severity.NOTE, Concerns.COMPOSER, shot, sentence, "");
+  }
+
+  private FilmBar barAt(long frame) {
+    FilmBar found = timing.bars().get(0);
+    for (FilmBar bar : timing.bars()) {
+      if (bar.startFrame() <= frame) {
+        found = bar;
+      }
+    }
+    return found;
+  }
+
+  /** One opening cannot move in two ways at once. */
+  private void addClashes() {
+    List<PlannedReveal> seen = new ArrayList<>();
+    for (PlannedReveal reveal : reveals) {
+      for (PlannedReveal other : seen) {
+        boolean same =
+            other.shot() == reveal.shot()
+                && other.opening().name().equals(reveal.opening().name())
+                && other.layer() != reveal.layer();
+        if (same) {
+          findings.add(
+              Severity.ERROR,
+              Concerns.ANIMATOR,
+              timing.shots().get(reveal.shot()),
+              reveal.opening().name() + " has two movements at the same time",
+              "let one end before the other begins, or leave one out");
+        }
+      }
+      seen.add(reveal);
+    }
+  }
+}

@@ -1,0 +1,145 @@
+package org.barsheet.timing;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.barsheet.motif.Occurrence;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanNote;
+import org.barsheet.pulse.Doubt;
+import org.barsheet.pulse.Music;
+import org.barsheet.score.ReadingNote;
+import org.barsheet.timing.Finding.Concerns;
+import org.barsheet.timing.Finding.Severity;
+
+/** What is doubtful about the music and the placing of the panels. */
+final class TimingFindings {
+
+  /** Names told before "and 5 more". */
+  private static final int MOST_NAMES = 8;
+
+  /** A length away from the one asked by more than this share is told. */
+  private static final double FAR_FROM_ASKED = 0.25;
+
+  private final AlignerInput input;
+  private final List<Shot> shots;
+  private final Answer answer;
+  private final Findings findings = new Findings();
+
+  private TimingFindings(AlignerInput input, List<Shot> shots, Answer answer) {
+    this.input = input;
+    this.shots = shots;
+    this.answer = answer;
+  }
+
+  /** All of them, worst first. */
+  static List<Finding> of(
+      Plan plan, Music music, AlignerInput input, List<Shot> shots, Answer answer) {
+    TimingFindings findings = new TimingFindings(input, shots, answer);
+    music.doubts().forEach(findings::addDoubt);
+    music.score().readingNotes().forEach(findings::addReadingNote);
+    plan.notes().forEach(findings::addPlanNote);
+    shots.forEach(findings::addPlacing);
+    plan.motifs().forEach(motif -> findings.addUnused(motif.name()));
+    return findings.findings.worstFirst();
+  }
+
+  private void addDoubt(Doubt doubt) {
+    Severity severity =
+        switch (doubt.kind()) {
+          case UNTRUE_TEMPO, PARTLY_UNTRUE, FOUND_BARS -> Severity.WARNING;
+          case BEAT_LEVEL, BAR_PHASE, PICKUP -> Severity.NOTE;
+        };
+    int from = doubt.from().number();
+    int to = doubt.to().number();
+    String place = from == to ? "bar " + from : "bars " + from + " to " + to;
+    String remedy = "listen to the first bars; pin bars to times where they are wrong";
+    findings.add(severity, Concerns.DIRECTOR, place, doubt.sentence(), remedy);
+  }
+
+  private void addReadingNote(ReadingNote note) {
+    String place = "byte " + note.byteOffset() + " of the score";
+    findings.add(Severity.NOTE, Concerns.COMPOSER, place, note.sentence(), "");
+  }
+
+  private void addPlanNote(PlanNote note) {
+    String place = (note.where().file() + ", " + note.where().position()).replaceAll(", $", "");
+    findings.add(Severity.NOTE, Concerns.DIRECTOR, place, note.sentence(), "");
+  }
+
+  private void addPlacing(Shot shot) {
+    Candidate place = answer.places().get(shot.index());
+    if (!Cues.isCertain(shot.cue())) {
+      addLikely(shot);
+    }
+    if (place.isLate()) {
+      String sentence =
+          "the cut comes "
+              + Words.count(place.cut() - place.wantedCut(), "frame")
+              + " later than its reveals want";
+      String remedy = "give panel " + shot.panel().name() + " more room before its accent";
+      findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
+    }
+    if (shot.index() == 0 && shot.cue().frame() > 0 && shot.cue().kind() != Cue.Kind.FREE) {
+      String sentence =
+          "asks for "
+              + shot.cue().title()
+              + "; the film's first shot begins at frame 0 all the same";
+      String remedy = "put a panel before it, or leave its cue out";
+      findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, remedy);
+    }
+    if (shot.panel().locked() && input.lockOf(shot.panel()).isEmpty()) {
+      String sentence = "is locked, but no earlier sheet says on which frames";
+      findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, "");
+    }
+    addFarFromAsked(shot);
+  }
+
+  private void addLikely(Shot shot) {
+    String what = shot.cue().occurrence().map(Occurrence::description).orElse("");
+    String sentence =
+        shot.cue().title() + " is only likely" + (what.isEmpty() ? "" : " (" + what + ")");
+    String remedy = "listen there; if it is no return, name another place";
+    findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, shot.cue(), sentence, remedy);
+  }
+
+  private void addFarFromAsked(Shot shot) {
+    if (shot.panel().length().isEmpty() || shot.panel().length().get().isRange()) {
+      return;
+    }
+    Length asked = shot.panel().length().get();
+    Candidate place = answer.places().get(shot.index());
+    long end = input.ruler().frameAfter(place.cutAt(), asked.unit(), asked.most());
+    double wanted = Math.max(1, end - place.cut());
+    double share = shot.frames().length() / wanted - 1;
+    if (Math.abs(share) > FAR_FROM_ASKED) {
+      String sentence = "got " + shot.got() + ", " + asked + " asked";
+      String remedy = "move a neighbour, or ask for what the music leaves";
+      findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, remedy);
+    }
+  }
+
+  private void addUnused(String motif) {
+    List<String> unused =
+        input.cues().counted(motif).stream()
+            .filter(Cues::isCertain)
+            .filter(cue -> shots.stream().noneMatch(shot -> shot.cue().id().equals(cue.id())))
+            .map(cue -> cue.title() + " (" + cue.place() + ")")
+            .toList();
+    if (unused.isEmpty()) {
+      return;
+    }
+    int more = unused.size() - MOST_NAMES;
+    String names = unused.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+    String sentence =
+        Words.count(unused.size(), "certain return")
+            + " of "
+            + motif
+            + (unused.size() == 1 ? " carries" : " carry")
+            + " no panel: "
+            + names
+            + (more > 0 ? " and " + more + " more" : "");
+    findings.add(
+        Severity.NOTE, Concerns.DIRECTOR, "", sentence, "put panels on them, or let them be");
+  }
+}
