@@ -16,7 +16,7 @@ import org.barsheet.plan.Panel;
  * @param ruler measures one against the other
  * @param cues the moments of the music
  * @param places finds the places that panels name
- * @param freePlaces where a panel that names no place may sit, in order of frame
+ * @param freePlaces beats that a panel that names no place may sit on, in order of frame
  * @param filmFrames length of the film, more than 0
  * @param locks frames of panels of an earlier sheet, by panel name
  */
@@ -27,7 +27,7 @@ record AlignerInput(
     MusicRuler ruler,
     Cues cues,
     PlaceResolver places,
-    List<FreePlace> freePlaces,
+    List<Candidate> freePlaces,
     long filmFrames,
     Map<String, FrameSpan> locks) {
 

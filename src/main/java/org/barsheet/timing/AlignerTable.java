@@ -80,7 +80,7 @@ final class AlignerTable {
     Stage before = stages.get(p - 1);
     long[] sofar = new long[before.size()];
     for (int i = 0; i < sofar.length; i++) {
-      sofar[i] = sum(fromStart[p - 1][i], before.choiceCost(i));
+      sofar[i] = sofar(p - 1, i);
     }
     Minima minima = new Minima(sofar);
     for (int j = 0; j < best.length; j++) {
@@ -93,8 +93,10 @@ final class AlignerTable {
   private long cheapestBefore(int p, int j, long[] sofar, Minima minima) {
     Stage before = stages.get(p - 1);
     long cut = stages.get(p).cut(j);
-    int last = before.firstFrom(cut) - 1;
-    int middle = Math.min(last + 1, before.firstFrom(cut - before.wantedFrames()));
+    int first = before.firstFrom(cut - before.mostFrames());
+    int last = before.firstFrom(cut - before.leastFrames() + 1) - 1;
+    int ideal = before.firstFrom(cut - before.wantedFrames());
+    int middle = Math.max(first, Math.min(last + 1, ideal));
     long best = Costs.IMPOSSIBLE;
     for (int i = middle; i <= last; i++) {
       if (before.leastLengthCost(cut - before.cut(i)) + minima.from(i) >= best) {
@@ -102,7 +104,7 @@ final class AlignerTable {
       }
       best = better(best, sofar[i], p - 1, i, j);
     }
-    for (int i = middle - 1; i >= 0; i--) {
+    for (int i = middle - 1; i >= first; i--) {
       if (before.leastLengthCost(cut - before.cut(i)) + minima.upTo(i) >= best) {
         break;
       }
@@ -113,16 +115,10 @@ final class AlignerTable {
 
   /** Cost of a panel's shot if the next panel takes a place, or {@link Costs#IMPOSSIBLE}. */
   long step(int p, int i, int j) {
-    Candidate here = stages.get(p).candidate(i);
-    Candidate next = stages.get(p + 1).candidate(j);
-    boolean follows = next.afterCut() == Candidate.ANY || next.afterCut() == here.cut();
-    return follows && !isSameCue(here, next)
-        ? stages.get(p).shotCost(i, next.cut())
+    Stage next = stages.get(p + 1);
+    return next.canFollow(j, stages.get(p), i)
+        ? stages.get(p).shotCost(i, next.cut(j))
         : Costs.IMPOSSIBLE;
-  }
-
-  private static boolean isSameCue(Candidate one, Candidate other) {
-    return one.cue().frame() == other.cue().frame() && one.cue().id().equals(other.cue().id());
   }
 
   private static long sum(long one, long other) {
@@ -146,21 +142,29 @@ final class AlignerTable {
 
   /** Of the best whole answers the one whose cuts are earliest, first panel first. */
   int[] bestAnswer() {
-    int first = 0;
-    while (toEnd[0][first] != best()) {
-      first++;
+    int[] answer = new int[stages.size()];
+    while (toEnd[0][answer[0]] != best()) {
+      answer[0]++;
     }
-    return answerThrough(0, first);
+    for (int q = 0; q + 1 < answer.length; q++) {
+      answer[q + 1] = nextOnBest(q, answer[q]);
+    }
+    return answer;
   }
 
-  /** The best whole answer in which a panel takes a place, its other cuts as early as can be. */
-  int[] answerThrough(int p, int i) {
-    int[] answer = new int[stages.size()];
+  /**
+   * The best whole answer in which a panel takes a place. Where it meets another best answer it
+   * goes on as that one does.
+   *
+   * @param best the best answer
+   */
+  int[] answerThrough(int p, int i, int[] best) {
+    int[] answer = best.clone();
     answer[p] = i;
-    for (int q = p; q > 0; q--) {
+    for (int q = p; q > 0 && answer[q] != best[q]; q--) {
       answer[q - 1] = beforeOnBest(q, answer[q]);
     }
-    for (int q = p; q + 1 < answer.length; q++) {
+    for (int q = p; q + 1 < answer.length && answer[q] != best[q]; q++) {
       answer[q + 1] = nextOnBest(q, answer[q]);
     }
     return answer;
@@ -168,18 +172,22 @@ final class AlignerTable {
 
   private int beforeOnBest(int q, int j) {
     Stage before = stages.get(q - 1);
-    int i = 0;
-    while (sum(sum(fromStart[q - 1][i], before.choiceCost(i)), step(q - 1, i, j))
-        != fromStart[q][j]) {
+    long wanted = fromStart[q][j];
+    int i = before.firstFrom(stages.get(q).cut(j) - before.mostFrames());
+    while (sofar(q - 1, i) > wanted || sum(sofar(q - 1, i), step(q - 1, i, j)) != wanted) {
       i++;
     }
     return i;
   }
 
+  private long sofar(int p, int i) {
+    return sum(fromStart[p][i], stages.get(p).choiceCost(i));
+  }
+
   private int nextOnBest(int q, int i) {
     long rest = toEnd[q][i] - stages.get(q).choiceCost(i);
     int j = stages.get(q + 1).firstFrom(stages.get(q).earliestEnd(i));
-    while (sum(step(q, i, j), toEnd[q + 1][j]) != rest) {
+    while (toEnd[q + 1][j] > rest || sum(step(q, i, j), toEnd[q + 1][j]) != rest) {
       j++;
     }
     return j;

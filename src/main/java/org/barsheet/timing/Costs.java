@@ -17,8 +17,9 @@ final class Costs {
   static final long IMPOSSIBLE = Long.MAX_VALUE / 4;
 
   /**
-   * Weight of the squared natural logarithm of length got over length asked. Lengths count by
-   * proportion: half as long is as bad as twice as long.
+   * Weight of x + 1/x − 2, where x is the length got over the length asked. Lengths count by
+   * proportion: half as long is as bad as twice as long; and the cost never flattens out, so the
+   * film's length is shared rather than given to one panel.
    */
   static final double LENGTH_ASKED = 4;
 

@@ -28,7 +28,7 @@ final class PanelAligner {
    */
   PanelAligner(AlignerInput input) {
     this.input = input;
-    this.lengths = new LengthTable(input.ruler(), input.filmFrames());
+    this.lengths = new LengthTable(input.ruler());
     this.panels = IntStream.range(0, input.panels().size()).mapToObj(this::cutsOf).toList();
     refuseSharedCues();
     refuseLengthsPastTheFilm();
@@ -97,12 +97,12 @@ final class PanelAligner {
    * @throws InputException with every conflict, if the panels cannot stand together
    */
   Alignment align() {
-    List<Stage> stages = stages();
-    AlignerTable table = new AlignerTable(stages, input.filmFrames());
-    if (table.best() >= Costs.IMPOSSIBLE) {
-      stages = stages(wayOffTheBeat());
-      table = new AlignerTable(stages, input.filmFrames());
+    ExactSearch search = new ExactSearch(stages(), input);
+    if (search.table().best() >= Costs.IMPOSSIBLE) {
+      search = new ExactSearch(stages(wayOffTheBeat()), input);
     }
+    List<Stage> stages = search.stages();
+    AlignerTable table = search.table();
     if (table.best() >= Costs.IMPOSSIBLE) {
       throw new InputException(tooFewCues());
     }

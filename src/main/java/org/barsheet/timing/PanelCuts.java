@@ -67,11 +67,20 @@ final class PanelCuts {
    */
   List<Candidate> after(List<Candidate> before) {
     List<Candidate> found = new ArrayList<>();
-    for (Origin origin : origins.after(before)) {
-      addCandidates(origin, found);
+    if (isPlainlyFree()) {
+      found.addAll(input.freePlaces());
+      origins.offTheBeats(before).forEach(origin -> addCandidates(origin, found));
+    } else {
+      origins.after(before).forEach(origin -> addCandidates(origin, found));
     }
     found.sort(IN_FILM);
     return List.copyOf(found);
+  }
+
+  /** Whether the panel may begin on any beat, which is the same for all such panels. */
+  private boolean isPlainlyFree() {
+    boolean onCue = !(panel.cut() instanceof Before);
+    return origins.isFree() && onCue && lock.isEmpty() && panel.reveals().isEmpty();
   }
 
   /** Places with one more, in order, unless it is there already. */

@@ -78,8 +78,8 @@ final class PanelOrigins {
     if (panel.cue() instanceof IntoPanel into) {
       return distinctCuts(before).stream().map(b -> into(b, into.offset())).toList();
     }
-    boolean free = panel.cue() instanceof Anywhere && asked.isEmpty();
-    List<Origin> origins = free ? free(before) : placed();
+    boolean placed = !(panel.cue() instanceof Anywhere) || !asked.isEmpty();
+    List<Origin> origins = placed ? placed() : free(before);
     if (!hangsOnPanelBefore()) {
       return origins;
     }
@@ -111,22 +111,31 @@ final class PanelOrigins {
     return Costs.of(1 - score) + (Cues.isCertain(cue) ? 0 : Costs.LIKELY_RETURN);
   }
 
+  /** Whether the panel may sit on any beat. */
+  boolean isFree() {
+    return panel.cue() instanceof Anywhere && asked.isEmpty() && index > 0;
+  }
+
   private List<Origin> free(List<Candidate> before) {
     if (index == 0) {
       return List.of(Origin.of(input.cues().free(input.clock().scoreTime(0)), Kind.FIRST, 0));
     }
     List<Origin> origins = new ArrayList<>();
-    for (FreePlace place : input.freePlaces()) {
+    for (Candidate place : input.freePlaces()) {
       origins.add(Origin.of(place.cue(), place.kind(), place.cost()));
     }
-    Optional<FrameSpan> lockBefore = input.lockOf(input.panels().get(index - 1));
-    if (lockBefore.isPresent()) {
-      Seconds end = input.ruler().momentOf(lockBefore.get().endExclusive());
-      origins.add(Origin.of(input.cues().free(end), Kind.AFTER_LOCK, 0));
-    } else {
-      origins.addAll(afterLengthAsked(before));
-    }
+    origins.addAll(offTheBeats(before));
     return origins;
+  }
+
+  /** Where the panel before has what was asked for it, wherever the beats are. */
+  List<Origin> offTheBeats(List<Candidate> before) {
+    Optional<FrameSpan> lockBefore = input.lockOf(input.panels().get(index - 1));
+    if (lockBefore.isEmpty()) {
+      return afterLengthAsked(before);
+    }
+    Seconds end = input.ruler().momentOf(lockBefore.get().endExclusive());
+    return List.of(Origin.of(input.cues().free(end), Kind.AFTER_LOCK, 0));
   }
 
   /**

@@ -10,6 +10,9 @@ import org.barsheet.timing.Shot.Rival;
 /** The second-best place of each panel, and what it would cost. */
 final class Rivals {
 
+  /** A place that makes the whole film dearer by more, in millionths, is no rival. */
+  static final long DEAREST = 3 * Costs.ONE;
+
   private final AlignerInput input;
   private final List<Stage> stages;
   private final AlignerTable table;
@@ -44,7 +47,8 @@ final class Rivals {
         found = i;
       }
     }
-    return found < 0 ? Optional.empty() : Optional.of(found);
+    boolean near = found >= 0 && table.bestThrough(p, found) - table.best() <= DEAREST;
+    return near ? Optional.of(found) : Optional.empty();
   }
 
   private static boolean isOther(Candidate one, Candidate chosen) {
@@ -54,10 +58,10 @@ final class Rivals {
   private Rival rival(int p, int i) {
     double margin = (double) (table.bestThrough(p, i) - table.best()) / Costs.ONE;
     String place = Reasons.placeName(stages.get(p).candidate(i), input);
-    Optional<String> why = mainReason(table.answerThrough(p, i));
     if (margin < Rival.FREE_CHOICE) {
       return new Rival(place + " is as good: a free choice", margin);
     }
+    Optional<String> why = mainReason(table.answerThrough(p, i, best));
     String cost = String.format(Locale.ROOT, "%.1f", Math.max(margin, 0.1));
     String sentence = place + " would cost " + cost + " more" + why.map(w -> ": " + w).orElse("");
     return new Rival(sentence, margin);
@@ -67,6 +71,10 @@ final class Rivals {
   private Optional<String> mainReason(int[] other) {
     List<CostItem> items = new ArrayList<>();
     for (int p = 0; p < stages.size(); p++) {
+      boolean same = best[p] == other[p] && (p + 1 == best.length || best[p + 1] == other[p + 1]);
+      if (same) {
+        continue;
+      }
       items.addAll(CostItem.differences(stages, p, best, other, input.filmFrames()));
     }
     return items.stream()

@@ -3,6 +3,8 @@ package org.barsheet.timing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
@@ -15,14 +17,21 @@ final class Stage {
 
   private final Panel panel;
   private final List<Candidate> candidates;
+  private final Optional<FrameSpan> lock;
   private final LengthTable lengths;
+  private final double meanLength;
   private final double weight;
   private final long[] cuts;
+  private final long[] afterCuts;
+  private final long[] cueFrames;
   private final long[] earliestEnds;
   private final long[] latestEnds;
   private final long[] roomyEnds;
   private final long[] roomyCosts;
-  private final double[] wantedLogarithms;
+  private final double[] wanted;
+  private final long leastFrames;
+  private final long mostFrames;
+  private final long leastChoice;
   private final double leastWanted;
   private final double mostWanted;
 
@@ -34,30 +43,44 @@ final class Stage {
       double meanLength) {
     this.panel = panel;
     this.candidates = candidates;
+    this.lock = lock;
     this.lengths = lengths;
+    this.meanLength = meanLength;
     int size = candidates.size();
     this.cuts = new long[size];
+    this.afterCuts = new long[size];
+    this.cueFrames = new long[size];
     this.earliestEnds = new long[size];
     this.latestEnds = new long[size];
     this.roomyEnds = new long[size];
     this.roomyCosts = new long[size];
-    this.wantedLogarithms = new double[size];
+    this.wanted = new double[size];
     boolean wish = panel.length().filter(length -> !length.isRange()).isPresent();
     this.weight = wish ? Costs.LENGTH_ASKED : Costs.LENGTH_UNASKED;
-    double mean = StrictMath.log(Math.max(1, meanLength));
+    double mean = Math.max(1, meanLength);
     for (int i = 0; i < size; i++) {
       Candidate candidate = candidates.get(i);
       cuts[i] = candidate.cut();
-      wantedLogarithms[i] = wish ? wantedLogarithm(candidate) : mean;
-      setLimits(i, candidate, lock);
+      afterCuts[i] = candidate.afterCut();
+      cueFrames[i] = candidate.cue().frame();
+      wanted[i] = wish ? Math.max(1, askedFrames(candidate)) : mean;
+      setLimits(i, candidate);
       setRooms(i, candidate);
     }
-    this.leastWanted = Arrays.stream(wantedLogarithms).min().orElse(0);
-    this.mostWanted = Arrays.stream(wantedLogarithms).max().orElse(0);
+    this.leastChoice =
+        candidates.stream()
+            .filter(place -> place.kind() != Candidate.Kind.FREE_ON_MARK)
+            .mapToLong(Candidate::cost)
+            .min()
+            .orElse(0);
+    this.leastFrames = reach(earliestEnds).min().orElse(1);
+    this.mostFrames = reach(latestEnds).max().orElse(1);
+    this.leastWanted = Arrays.stream(wanted).min().orElse(1);
+    this.mostWanted = Arrays.stream(wanted).max().orElse(1);
   }
 
-  private double wantedLogarithm(Candidate candidate) {
-    return lengths.logarithm(Math.max(1, askedFrames(candidate)));
+  private LongStream reach(long[] ends) {
+    return IntStream.range(0, ends.length).mapToLong(i -> ends[i] - cuts[i]);
   }
 
   private long askedFrames(Candidate candidate) {
@@ -71,9 +94,9 @@ final class Stage {
     return askedFrames(candidates.get(i));
   }
 
-  private void setLimits(int i, Candidate candidate, Optional<FrameSpan> lock) {
+  private void setLimits(int i, Candidate candidate) {
     earliestEnds[i] = Math.max(candidate.cut(), candidate.anchor()) + 1;
-    latestEnds[i] = Long.MAX_VALUE;
+    latestEnds[i] = Costs.IMPOSSIBLE;
     if (lock.isPresent()) {
       earliestEnds[i] = Math.max(earliestEnds[i], lock.get().endExclusive());
       latestEnds[i] = lock.get().endExclusive();
@@ -113,6 +136,13 @@ final class Stage {
     return cost;
   }
 
+  /** The panel with some of its places only. */
+  Stage only(boolean[] kept) {
+    List<Candidate> some =
+        IntStream.range(0, kept.length).filter(i -> kept[i]).mapToObj(candidates::get).toList();
+    return new Stage(panel, some, lock, lengths, meanLength);
+  }
+
   Panel panel() {
     return panel;
   }
@@ -127,6 +157,17 @@ final class Stage {
 
   long cut(int i) {
     return cuts[i];
+  }
+
+  /**
+   * Whether a place can follow a place of the panel before: it may hang on it, not share its cue.
+   */
+  boolean canFollow(int i, Stage before, int j) {
+    if (afterCuts[i] != Candidate.ANY && afterCuts[i] != before.cuts[j]) {
+      return false;
+    }
+    return cueFrames[i] != before.cueFrames[j]
+        || !candidate(i).cue().id().equals(before.candidate(j).cue().id());
   }
 
   /** The cost of choosing a place, whatever comes after. */
@@ -161,19 +202,46 @@ final class Stage {
 
   /** The end that a shot from a place would like best. */
   long wantedEnd(int i) {
-    return cuts[i] + (long) StrictMath.exp(wantedLogarithms[i]);
+    return cuts[i] + (long) wanted[i];
+  }
+
+  /** The fewest frames a shot of this panel can have, wherever it begins. */
+  long leastFrames() {
+    return leastFrames;
+  }
+
+  /** The most frames a shot of this panel can have, wherever it begins. */
+  long mostFrames() {
+    return mostFrames;
   }
 
   /** What a shot of so many frames costs at least for its length, wherever it begins. */
   long leastLengthCost(long frames) {
-    double log = lengths.logarithm(frames);
-    double away = Math.max(0, Math.max(log - mostWanted, leastWanted - log));
-    return (long) (weight * away * away * Costs.ONE);
+    double nearest = Math.max(leastWanted, Math.min(mostWanted, (double) frames));
+    return lengthCost(frames, nearest);
+  }
+
+  /**
+   * The least that this panel's shot, its choice and its length, costs if each frame of it earns a
+   * price. Marks, which few panels can share, count as bar lines.
+   *
+   * @param price in millionths a frame, of any sign
+   */
+  double leastAtPrice(double price, long filmFrames) {
+    double scale = weight * Costs.ONE;
+    double wish = price > 0 ? mostWanted : leastWanted;
+    double slope = 1 - price * wish / scale;
+    double frames = slope <= 0 ? filmFrames : wish / Math.sqrt(slope);
+    double most = (double) Math.min(mostFrames, filmFrames);
+    frames = Math.max((double) leastFrames, Math.min(most, frames));
+    double nearest = Math.max(leastWanted, Math.min(mostWanted, frames));
+    double share = frames / nearest;
+    return leastChoice + scale * (share + 1 / share - 2) - price * frames - 1;
   }
 
   /** The length that shots of this panel like best on the whole, in frames. */
   long wantedFrames() {
-    return (long) StrictMath.exp((leastWanted + mostWanted) / 2);
+    return (long) ((leastWanted + mostWanted) / 2);
   }
 
   /** Cost of a shot, length and squeezed reveals, or {@link Costs#IMPOSSIBLE}. */
@@ -186,8 +254,12 @@ final class Stage {
 
   /** The part of a shot's cost that its length makes. */
   long lengthCost(int i, long end) {
-    double away = lengths.logarithm(end - cuts[i]) - wantedLogarithms[i];
-    return (long) (weight * away * away * Costs.ONE + 0.5);
+    return lengthCost(end - cuts[i], wanted[i]);
+  }
+
+  private long lengthCost(long frames, double wantedFrames) {
+    double share = frames / wantedFrames;
+    return (long) (weight * (share + 1 / share - 2) * Costs.ONE + 0.5);
   }
 
   /** The part of a shot's cost that squeezed reveals make. */

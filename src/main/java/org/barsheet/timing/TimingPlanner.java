@@ -120,7 +120,7 @@ public final class TimingPlanner {
         ruler,
         cues,
         new PlaceResolver(music, plan.film(), clock, cues, filmFrames),
-        FreePlace.of(ruler, cues, filmFrames),
+        FreePlaces.of(ruler, cues, filmFrames),
         filmFrames,
         locks);
   }

@@ -90,8 +90,8 @@ final class BruteForce {
         weight = 4;
       }
     }
-    double away = StrictMath.log((double) frames) - StrictMath.log(wanted);
-    long cost = Math.round(1e6 * weight * away * away);
+    double share = frames / wanted;
+    long cost = Math.round(1e6 * weight * (share + 1 / share - 2));
     for (RevealRoom room : place.rooms()) {
       Optional<Long> squeeze = squeeze(room, place.cut(), end);
       if (squeeze.isEmpty()) {
