@@ -87,6 +87,9 @@ final class Conflicts {
     if (panels.get(stuck).hangsOnPanelBefore(kinds(smallest, stuck))) {
       return new Conflict(smallest, 0, true);
     }
+    if (panels.get(stuck).isFree(kinds(smallest, stuck))) {
+      return conflict(smallest, ends, List.of(input.filmFrames() - 1));
+    }
     List<Long> wanted =
         panels.get(stuck).starts(kinds(smallest, stuck)).stream().map(Candidate::cut).toList();
     return conflict(smallest, ends, wanted);

@@ -29,6 +29,8 @@ final class PanelReach {
   private final PanelCuts lockedCuts;
   private final Set<Kind> asks;
   private final Map<Set<Kind>, List<Candidate>> known = new HashMap<>();
+  private final Map<Set<Kind>, Map<Long, List<Candidate>>> knownAfter = new HashMap<>();
+  private final Map<Long, Candidate> knownFree = new HashMap<>();
 
   /** The panel at an index of the plan, or one to try in its stead. */
   PanelReach(AlignerInput input, int index, Panel panel) {
@@ -92,17 +94,19 @@ final class PanelReach {
 
   /** A free panel on a frame. */
   Candidate freeAt(long frame) {
-    return cuts.freeAt(frame);
+    return knownFree.computeIfAbsent(frame, cuts::freeAt);
   }
 
   /** The starts of a panel that is not free and does not hang on the panel before. */
   List<Candidate> starts(Set<Kind> kept) {
-    return known.computeIfAbsent(kept, k -> starts(k, List.of()));
+    return known.computeIfAbsent(Set.copyOf(kept), k -> starts(k, List.of()));
   }
 
   /** The starts of a panel that hangs on the panel before, if that begins on a frame. */
-  List<Candidate> startsAfter(Set<Kind> kept, long cutBefore) {
-    return starts(kept, List.of(cuts.freeAt(cutBefore)));
+  List<Candidate> startsAfter(Set<Kind> kept, Candidate before) {
+    return knownAfter
+        .computeIfAbsent(Set.copyOf(kept), k -> new HashMap<>())
+        .computeIfAbsent(before.cut(), cut -> starts(kept, List.of(before)));
   }
 
   private List<Candidate> starts(Set<Kind> kept, List<Candidate> before) {
@@ -128,7 +132,7 @@ final class PanelReach {
   private List<Candidate> onAnyFrame() {
     List<Candidate> starts = new ArrayList<>();
     for (long frame = 1; frame < input.filmFrames(); frame++) {
-      starts.add(cuts.freeAt(frame));
+      starts.add(freeAt(frame));
     }
     return List.copyOf(starts);
   }

@@ -80,7 +80,7 @@ final class Reach {
   private void addStartsAfter(int p) {
     for (Candidate before : startsOf(p - 1)) {
       Optional<FrameSpan> span = panels.get(p - 1).ends(before, kept.get(p - 1), lengths);
-      for (Candidate start : panels.get(p).startsAfter(kept.get(p), before.cut())) {
+      for (Candidate start : panels.get(p).startsAfter(kept.get(p), before)) {
         if (span.isPresent() && span.get().contains(start.cut())) {
           starts.get(p).add(start);
         }

@@ -11,7 +11,7 @@ import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Slow;
 
 /** Seeded random plans over random music; some can be kept and some cannot. */
-final class RandomPlans {
+public final class RandomPlans {
 
   private static final int[] METERS = {2, 3, 4};
 
@@ -25,7 +25,7 @@ final class RandomPlans {
    *
    * @param free whether panels may leave their place to the aligner
    */
-  RandomPlans(long seed, int mostBars, int mostPanels, boolean free) {
+  public RandomPlans(long seed, int mostBars, int mostPanels, boolean free) {
     this.random = new Random(seed);
     this.mostBars = mostBars;
     this.mostPanels = mostPanels;
@@ -40,7 +40,7 @@ final class RandomPlans {
     return of.get(below(of.size()));
   }
 
-  PlanBuilder next() {
+  public PlanBuilder next() {
     int bars = 3 + below(mostBars - 2);
     MusicBuilder music = music(bars);
     PlanBuilder plan =
@@ -87,7 +87,14 @@ final class RandomPlans {
     String length =
         one(List.of("", "", "1 bar", "2 bars", "3 beats", "40 f", "1..3 bars", "20..90 f"));
     boolean reveals = !cue.isEmpty() && below(3) == 0;
-    plan.panel(cue, length, reveals ? List.of(reveal("lamp-1")) : List.of());
+    List<Reveal> moving = new ArrayList<>();
+    if (reveals) {
+      moving.add(reveal("lamp-1"));
+      if (below(3) == 0) {
+        moving.add(reveal("lamp-2"));
+      }
+    }
+    plan.panel(cue, length, moving);
     if (below(8) == 0) {
       plan.cut(new Panel.Before(org.barsheet.plan.Length.parse("1 beat")));
     }
