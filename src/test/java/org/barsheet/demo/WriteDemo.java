@@ -3,6 +3,7 @@ package org.barsheet.demo;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.barsheet.demo.drawing.PanelFiles;
 
 /** Writes the demo production's score and panel drawings into a folder. */
 public final class WriteDemo {
@@ -16,5 +17,6 @@ public final class WriteDemo {
     Path folder = Path.of(arguments[0]);
     Files.createDirectories(folder);
     Files.write(folder.resolve(SCORE), ScoreFile.bytes(LamplightersQuay.compose()));
+    PanelFiles.write(folder.resolve("panels"));
   }
 }
