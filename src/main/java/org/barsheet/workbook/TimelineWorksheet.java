@@ -28,18 +28,18 @@ final class TimelineWorksheet {
 
   private static final List<Column> COLUMNS =
       List.of(
-          Column.words("panel", 30),
-          Column.words("drawing", 76),
-          Column.words("action", 84, 2),
-          Column.words("place", 53, 1),
-          Column.words("starts", 58),
-          Column.numbers("bars", 31),
-          Column.numbers("seconds", 41),
+          Column.words("panel", 31),
+          Column.words("drawing", 72),
+          Column.words("action", 80, 2),
+          Column.words("place", 52, 1),
+          Column.words("starts", 56),
+          Column.numbers("bars", 30),
+          Column.numbers("seconds", 40),
           Column.numbers("frames", 36),
-          Column.words("to scale", 50),
+          Column.words("to scale", 48),
           Column.words("asked, got", 60, 2),
-          Column.words("why here, and the rival", 90, 3),
-          Column.words("what moves, and what\nstands open at the cut", 94, 2),
+          Column.words("why here,\nand the rival", 87, 3),
+          Column.words("what moves,\nopen at the cut", 94, 2),
           Column.toFillIn("notes", 28),
           Column.rowName());
 

@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Optional;
+import org.apache.poi.util.TempFile;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
@@ -27,7 +29,7 @@ public final class WorkbookWriter {
    * @throws InputException if the target cannot be written
    */
   public static Optional<Path> write(FilmSheet film, Path target) {
-    byte[] workbook = bytes(film);
+    byte[] workbook = bytesFor(film, target);
     Optional<Path> kept = keep(target);
     try {
       SafeFile.write(target, workbook);
@@ -35,6 +37,22 @@ public final class WorkbookWriter {
     } catch (InputException unwritten) {
       kept.ifPresent(WorkbookWriter::deleteCopy);
       throw unwritten;
+    }
+  }
+
+  private static byte[] bytesFor(FilmSheet film, Path target) {
+    try {
+      return bytes(film);
+    } catch (UncheckedIOException refused) {
+      throw new InputException(
+          Problem.ofFile(
+              target.toString(),
+              "this workbook cannot be written ("
+                  + Objects.requireNonNull(refused.getCause()).getMessage()
+                  + ")",
+              "check that the disk has room and that "
+                  + System.getProperty("java.io.tmpdir")
+                  + " can be written"));
     }
   }
 
@@ -59,8 +77,20 @@ public final class WorkbookWriter {
     }
   }
 
-  /** The workbook as a file holds it. */
+  /**
+   * The workbook as a file holds it.
+   *
+   * @throws UncheckedIOException if the disk does not take what is set aside meanwhile
+   */
   static byte[] bytes(FilmSheet film) {
+    try (WorkingFiles working = new WorkingFiles()) {
+      return SealedWorkbook.seal(TempFile.withStrategy(working, () -> raw(film)));
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  private static byte[] raw(FilmSheet film) {
     ByteArrayOutputStream raw = new ByteArrayOutputStream(1 << 18);
     try (Book book = new Book(film)) {
       FilmWorksheet.write(book);
@@ -71,9 +101,15 @@ public final class WorkbookWriter {
       OpeningsWorksheet.write(book);
       BarsWorksheet.write(book);
       book.writeTo(raw);
-      return SealedWorkbook.seal(raw.toByteArray());
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
+    } catch (RuntimeException broken) {
+      // The library hides a full disk in an exception of no kind of its own.
+      if (broken.getCause() instanceof IOException disk) {
+        throw new UncheckedIOException(disk);
+      }
+      throw broken;
     }
+    return raw.toByteArray();
   }
 }

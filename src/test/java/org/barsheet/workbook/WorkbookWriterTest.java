@@ -16,6 +16,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -93,6 +94,31 @@ class WorkbookWriterTest {
       Row target = BOOK.sheet("Exposure").getRow(area.getFirstCell().getRow());
       assertThat((long) WrittenBook.number(target, ExposureColumns.FILM_FRAME))
           .isEqualTo(shot.frames().start());
+    }
+  }
+
+  @Test
+  void joined_cells_never_overlap() {
+    for (Sheet sheet : BOOK.book()) {
+      List<CellRangeAddress> joined = sheet.getMergedRegions();
+      for (int one = 0; one < joined.size(); one++) {
+        for (int other = one + 1; other < joined.size(); other++) {
+          assertThat(joined.get(one).intersects(joined.get(other)))
+              .as("%s %s %s", sheet.getSheetName(), joined.get(one), joined.get(other))
+              .isFalse();
+        }
+      }
+    }
+  }
+
+  @Test
+  void row_names_are_hidden_and_never_printed() {
+    for (String name : List.of("Timeline", "Exposure", "Cues", "Openings", "Bars")) {
+      int column = BOOK.column(name, "row name");
+      assertThat(BOOK.sheet(name).isColumnHidden(column)).isTrue();
+      String printed = BOOK.book().getPrintArea(BOOK.book().getSheetIndex(name));
+      AreaReference area = new AreaReference(printed, SpreadsheetVersion.EXCEL2007);
+      assertThat((int) area.getLastCell().getCol()).isLessThan(column);
     }
   }
 
