@@ -58,10 +58,6 @@ final class Book implements Closeable {
     return index;
   }
 
-  XSSFWorkbook document() {
-    return document;
-  }
-
   SXSSFWorkbook stream() {
     return stream;
   }

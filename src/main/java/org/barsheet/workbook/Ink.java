@@ -1,9 +1,9 @@
 package org.barsheet.workbook;
 
 /**
- * The colours of the sheets. Lamp, quay, tide, rust and moss are Okabe and Ito's colours, told
- * apart with any colour vision (jfly.uni-koeln.de/color); black text stands on all of them but
- * quay. None means anything alone: a sign or a word always stands beside it.
+ * The colours of the sheets. Lamp, quay, tide and rust are Okabe and Ito's colours, told apart with
+ * any colour vision (jfly.uni-koeln.de/color); black text stands on all of them but quay. None
+ * means anything alone: a sign or a word always stands beside it.
  */
 enum Ink {
   /** Text and heavy lines. */
@@ -23,9 +23,7 @@ enum Ink {
   /** Occurrences and appearances. */
   TIDE("56B4E9"),
   /** Errors. */
-  RUST("D55E00"),
-  /** Done. */
-  MOSS("009E73");
+  RUST("D55E00");
 
   private final String hex;
 

@@ -18,9 +18,7 @@ enum Line {
   /** A cut. */
   CUT(BorderStyle.THICK, Ink.INK),
   /** Under an occurrence. */
-  TIDE(BorderStyle.MEDIUM, Ink.TIDE),
-  /** Around a reveal. */
-  LAMP(BorderStyle.THIN, Ink.LAMP);
+  TIDE(BorderStyle.MEDIUM, Ink.TIDE);
 
   private final BorderStyle style;
   private final Ink ink;

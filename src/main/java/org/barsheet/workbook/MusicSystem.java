@@ -134,7 +134,9 @@ final class MusicSystem {
     boolean after = !inside && to + needed < bars.size() * CELLS;
     int textAt = after ? to + 1 : from;
     int taken = after ? to + needed : to;
-    return new MusicBox(from, to, span.start() < frames.start(), name, textAt, taken, lands);
+    boolean signHasNoCell = lands && !after && from == to;
+    String text = signHasNoCell ? name + " " + Signs.ACCENT : name;
+    return new MusicBox(from, to, span.start() < frames.start(), text, textAt, taken, lands);
   }
 
   private int cells(String text, Look look) {

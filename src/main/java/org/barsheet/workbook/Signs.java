@@ -10,11 +10,9 @@ import org.barsheet.timing.Finding.Severity;
 final class Signs {
 
   static final String ACCENT = "♦";
-  static final String CUT = "▬";
   static final String HOLD = "│";
   static final String QUESTION = "?";
   static final String DONE = "√";
-  static final String GOES_ON = "►";
   static final String BLOCK = "█";
   static final String HALF_BLOCK = "▌";
 

@@ -9,7 +9,6 @@ import org.barsheet.exposure.FilmSheet;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Reveal;
-import org.barsheet.score.BarBeat;
 
 /** How the sheets say things. */
 final class Words {
@@ -65,11 +64,6 @@ final class Words {
         + (framesPerPicture <= words.size()
             ? words.get(framesPerPicture - 1)
             : framesPerPicture + "s");
-  }
-
-  /** {@code 11 · 4}: bar and beat in short. */
-  static String barAndBeat(BarBeat place) {
-    return place.bar() + "·" + place.beatText() + (place.time() > 1 ? " ×" + place.time() : "");
   }
 
   /** {@code lamp-1 opens, 30 pictures on twos}. */

@@ -12,6 +12,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -163,6 +164,26 @@ class ExposureSheetTest {
         BOOK.frameRows().stream().map(row -> WrittenBook.text(row, column)).toList();
     assertThat(names).doesNotHaveDuplicates().hasSize((int) FILM.timing().lengthFrames());
     assertThat(names.get(0)).isEqualTo("panel 1 frame 1");
+  }
+
+  @ParameterizedTest
+  @MethodSource("rates")
+  void pages_hold_what_they_have_room_for_and_begin_on_a_part_of_a_second(FrameRate rate) {
+    FilmSheet film =
+        SampleFilm.at(rate).shot("1", "The lamp", 900).reveal("lamp-1", 1, 800, 350, 2).make();
+    FilmIndex index = new FilmIndex(film);
+    ExposureColumns columns = new ExposureColumns(index, film.movements());
+    PageSize page = columns.page(Film.Paper.A4);
+    List<List<ExposureRow>> pages = ExposureSheets.pages(film, index, columns, page);
+    assertThat(pages).hasSizeGreaterThan(10);
+    for (List<ExposureRow> rows : pages) {
+      double height = rows.stream().mapToDouble(ExposureRow::height).sum();
+      assertThat(height).isLessThanOrEqualTo(page.height() - ExposureWorksheet.HEADING_POINTS);
+      ExposureRow first = rows.get(2);
+      int frames = film.timing().plan().film().timecode(first.frame()).frames();
+      int quarter = frames * 4 % rate.nominal();
+      assertThat(first.frame() == 0 || !first.isFrame() || quarter < 4).isTrue();
+    }
   }
 
   @Test
