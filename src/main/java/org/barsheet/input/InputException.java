@@ -32,4 +32,21 @@ public final class InputException extends RuntimeException {
   public List<Problem> problems() {
     return problems;
   }
+
+  /** The same problems, those of no file placed in this one. */
+  public InputException inFile(String file) {
+    return new InputException(
+        problems.stream()
+            .map(
+                problem ->
+                    problem.file().isEmpty()
+                        ? new Problem(
+                            file,
+                            problem.position(),
+                            problem.sentence(),
+                            problem.remedy(),
+                            problem.excerpt())
+                        : problem)
+            .toList());
+  }
 }

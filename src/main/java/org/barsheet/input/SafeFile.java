@@ -103,7 +103,8 @@ public final class SafeFile {
     }
   }
 
-  private static Problem problem(Path target, Exception refused) {
+  /** What to tell a person whose file could not be written. */
+  public static Problem problem(Path target, Exception refused) {
     String file = target.toString();
     if (Files.isDirectory(target)) {
       return Problem.ofFile(

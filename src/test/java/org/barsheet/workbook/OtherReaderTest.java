@@ -14,6 +14,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.input.SafeFile;
 import org.barsheet.timing.Cue;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.BeforeAll;
@@ -35,7 +36,7 @@ class OtherReaderTest {
   @BeforeAll
   static void convert() throws IOException, InterruptedException {
     Path workbook = folder.resolve("quay.xlsx");
-    WorkbookWriter.write(FILM, workbook);
+    SafeFile.write(workbook, WorkbookWriter.bytes(FILM));
     Process office;
     try {
       office =

@@ -1,0 +1,47 @@
+package org.barsheet.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.barsheet.production.Production;
+import org.barsheet.production.ScoreSummary;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says what is in a MIDI file. */
+@Command(
+    name = "about",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    header = "Say what is in a MIDI file: parts, length, tempo and meter, marks, likely motifs.",
+    footer = {
+      "",
+      "Examples:",
+      "  barsheet about score.mid",
+      "  barsheet about score.mid --as json    every figure, for a program",
+      "  barsheet about score.mid --as csv     a row a part",
+    })
+final class AboutCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "SCORE", description = "A Standard MIDI File (.mid).")
+  private Path score = Path.of("");
+
+  @Mixin private AsOption form = new AsOption();
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    ScoreSummary summary = Production.about(score);
+    switch (form.as) {
+      case TEXT -> AboutText.print(summary, out);
+      case CSV -> AboutText.parts(summary).print(As.CSV, out);
+      case JSON -> Table.printJson(AboutJson.of(summary), out);
+    }
+    return ExitStatus.DONE;
+  }
+}

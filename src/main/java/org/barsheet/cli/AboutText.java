@@ -1,0 +1,116 @@
+package org.barsheet.cli;
+
+import java.io.PrintWriter;
+import java.util.stream.Collectors;
+import org.barsheet.clock.Seconds;
+import org.barsheet.production.ScoreSummary;
+import org.barsheet.production.ScoreSummary.BarAt;
+import org.barsheet.production.ScoreSummary.MarkAt;
+import org.barsheet.production.ScoreSummary.MeterFrom;
+import org.barsheet.production.ScoreSummary.PartSize;
+import org.barsheet.pulse.Music;
+import org.barsheet.score.Division;
+import org.barsheet.score.ReadingNote;
+import org.barsheet.score.Score;
+
+/** A score's figures as text. */
+final class AboutText {
+
+  private AboutText() {}
+
+  static void print(ScoreSummary about, PrintWriter out) {
+    Score score = about.music().score();
+    out.println(about.file());
+    out.println("  file     format " + score.format() + ", " + division(score.division()));
+    out.println("  length   " + length(about));
+    out.println("  tempo    " + tempo(about));
+    out.println(
+        "  meter    "
+            + about.meters().stream().map(AboutText::meter).collect(Collectors.joining(", ")));
+    out.println("  bars     " + bars(about));
+    out.println("  followed " + about.music().sentence());
+    section(out, "Parts", parts(about));
+    section(out, "Marks", marks(about));
+    if (!score.readingNotes().isEmpty()) {
+      out.println();
+      out.println("Odd in this file");
+      for (ReadingNote note : score.readingNotes()) {
+        out.println("  byte " + note.byteOffset() + ": " + note.sentence());
+      }
+    }
+    out.flush();
+  }
+
+  private static void section(PrintWriter out, String title, Table table) {
+    if (!table.isEmpty()) {
+      out.println();
+      out.println(title);
+      table.print(As.TEXT, out);
+    }
+  }
+
+  private static String division(Division division) {
+    if (division instanceof Division.PerFrame perFrame) {
+      return Words.count(perFrame.ticks(), "tick")
+          + " a frame at "
+          + perFrame.rate()
+          + " frames a second (real time, no beats)";
+    }
+    return Words.count(((Division.PerQuarter) division).ticks(), "tick") + " a quarter note";
+  }
+
+  private static String length(ScoreSummary about) {
+    int notes = about.music().score().notes().size();
+    if (notes == 0) {
+      return "silent: the file holds no notes";
+    }
+    return Words.duration(about.length())
+        + ", "
+        + Words.count(notes, "note")
+        + ", the first at "
+        + Words.duration(about.firstOnset());
+  }
+
+  private static String tempo(ScoreSummary about) {
+    Music music = about.music();
+    long start = music.bars().first().startTick();
+    Seconds beat =
+        music.tempo().perQuarterAt(start).times(music.bars().first().meter().feltBeatQuarters());
+    return Words.number(Seconds.of(60).dividedBy(beat), 3)
+        + " felt beats a minute at the start, "
+        + Words.count(music.score().tempoEvents(), "tempo event");
+  }
+
+  private static String meter(MeterFrom from) {
+    return from.meter() + " from bar " + from.bar();
+  }
+
+  private static String bars(ScoreSummary about) {
+    String downbeats =
+        about.downbeats().stream().map(AboutText::downbeat).collect(Collectors.joining(", "));
+    return Words.count(about.music().bars().bars().size(), "bar")
+        + (about.music().bars().first().number() == 0 ? " counting the pickup" : "")
+        + (downbeats.isEmpty() ? "" : "; first downbeats: " + downbeats);
+  }
+
+  private static String downbeat(BarAt bar) {
+    return "bar " + bar.bar().number() + " at " + bar.at().toDecimal(3) + " s";
+  }
+
+  /** A row a part. */
+  static Table parts(ScoreSummary about) {
+    Table table = new Table("part", "notes", "channel", "instrument");
+    for (PartSize part : about.parts()) {
+      table.add(part.part().name(), part.notes(), part.part().channel(), part.part().instrument());
+    }
+    return table;
+  }
+
+  private static Table marks(ScoreSummary about) {
+    Table table = new Table("mark", "place", "seconds");
+    for (MarkAt mark : about.marks()) {
+      table.add(mark.mark().text(), mark.place().toString(), mark.at().toDecimal(3));
+    }
+    return table;
+  }
+}

@@ -1,0 +1,95 @@
+package org.barsheet.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program: one command for each thing a person wants to know or to have made. */
+@Command(
+    name = "barsheet",
+    versionProvider = Version.class,
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    synopsisSubcommandLabel = "COMMAND",
+    header = "Timing sheets for a frame-by-frame film, from a MIDI score and a director's plan.",
+    description = {
+      "",
+      "From a MIDI file to a sheet the animator can work from:",
+      "  barsheet about score.mid                what is in the file?",
+      "  barsheet check plan.yaml                is the plan possible, and is anything doubtful?",
+      "  barsheet make plan.yaml                 write the workbook and the cue files",
+      "",
+      "Results go to standard output, everything else to standard error.",
+      "",
+    },
+    footer = {
+      "",
+      "Exit status: 0 done, 1 findings (check), 2 wrong usage, 3 bad input, 70 a fault of barsheet.",
+    },
+    subcommands = {
+      MakeCommand.class,
+      CheckCommand.class,
+      AboutCommand.class,
+      FindCommand.class,
+      HelpCommand.class,
+    })
+public final class Barsheet implements Runnable {
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  /** Runs one command and ends with its exit status. */
+  public static void main(String[] args) {
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    System.exit(run(out, err, args));
+  }
+
+  /** Runs one command with these writers; returns the exit status. */
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    int status =
+        new CommandLine(new Barsheet())
+            .setOut(out)
+            .setErr(err)
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .setParameterExceptionHandler(Barsheet::wrongUsage)
+            .setExecutionExceptionHandler(
+                (fault, command, parsed) -> report(fault, command.getErr()))
+            .execute(args);
+    out.flush();
+    err.flush();
+    return status;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(
+        spec.commandLine(), "say what to do: make, check, about, find, where");
+  }
+
+  private static int wrongUsage(ParameterException wrong, String[] args) {
+    CommandLine command = wrong.getCommandLine();
+    command.getErr().println(command.getCommandSpec().qualifiedName() + ": " + wrong.getMessage());
+    command.getErr().println("  help: " + command.getCommandSpec().qualifiedName() + " --help");
+    return ExitStatus.USAGE;
+  }
+
+  private static int report(Exception fault, PrintWriter err) {
+    if (fault instanceof InputException input) {
+      for (Problem problem : input.problems()) {
+        err.println(problem);
+      }
+      return ExitStatus.BAD_INPUT;
+    }
+    err.println("barsheet met a fault of its own; your files are as they were.");
+    err.println("  Please report it with the command you typed, the plan and the text below.");
+    fault.printStackTrace(err);
+    return ExitStatus.OWN_FAULT;
+  }
+}

@@ -1,0 +1,100 @@
+package org.barsheet.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.production.Production;
+import org.barsheet.production.Progress;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.Finding.Severity;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** Says what is doubtful or wrong about a film before anything is written. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    header = "Say what is wrong or doubtful about a plan, grouped by who must act. Writes nothing.",
+    footer = {
+      "",
+      "Examples:",
+      "  barsheet check plan.yaml",
+      "  barsheet check plan.yaml --fail-on warning && echo all well",
+      "  barsheet check plan.yaml --as json",
+    })
+final class CheckCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "PLAN", description = "The director's plan.")
+  private Path plan = Path.of("");
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      converter = SeverityConverter.class,
+      description =
+          "End with status 1 if there is a finding of this level or worse: note, warning or error.")
+  private List<Severity> failOn = List.of();
+
+  @Mixin private AsOption form = new AsOption();
+
+  @Override
+  public Integer call() {
+    FilmSheet film = Production.film(plan, Progress.SILENT);
+    print(film.findings(), form.as, spec.commandLine().getOut());
+    boolean failed =
+        film.findings().stream()
+            .anyMatch(
+                finding ->
+                    failOn.stream().anyMatch(level -> finding.severity().compareTo(level) >= 0));
+    return failed ? ExitStatus.FINDINGS : ExitStatus.DONE;
+  }
+
+  private static void print(List<Finding> findings, As as, PrintWriter out) {
+    if (as == As.TEXT) {
+      FindingsText.print(findings, out);
+    } else {
+      table(findings).print(as, out);
+    }
+  }
+
+  private static Table table(List<Finding> findings) {
+    Table table =
+        new Table("severity", "concerns", "panel", "place", "frame", "sentence", "remedy");
+    for (Finding finding : findings) {
+      table.add(
+          finding.severity().name().toLowerCase(Locale.ROOT),
+          finding.concerns().name().toLowerCase(Locale.ROOT),
+          finding.panel(),
+          finding.place(),
+          finding.frame().isPresent() ? finding.frame().getAsLong() : "",
+          finding.sentence(),
+          finding.remedy());
+    }
+    return table;
+  }
+
+  /** Reads the lower-case words used on the command line. */
+  static final class SeverityConverter implements ITypeConverter<Severity> {
+    @Override
+    public Severity convert(String value) {
+      for (Severity severity : Severity.values()) {
+        if (severity.name().toLowerCase(Locale.ROOT).equals(value)) {
+          return severity;
+        }
+      }
+      throw new TypeConversionException("'" + value + "' is none of note, warning, error");
+    }
+  }
+}

@@ -1,0 +1,66 @@
+package org.barsheet.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.Finding.Concerns;
+import org.barsheet.timing.Finding.Severity;
+
+/** Findings as text, grouped by who must act. */
+final class FindingsText {
+
+  private FindingsText() {}
+
+  static void print(List<Finding> findings, PrintWriter out) {
+    for (Concerns concerns : Concerns.values()) {
+      List<Finding> theirs =
+          findings.stream().filter(finding -> finding.concerns() == concerns).toList();
+      if (!theirs.isEmpty()) {
+        out.println(concerns.name().toLowerCase(Locale.ROOT));
+        theirs.forEach(finding -> print(finding, out));
+        out.println();
+      }
+    }
+    out.println(totals(findings));
+    out.flush();
+  }
+
+  private static void print(Finding finding, PrintWriter out) {
+    String panel = finding.panel().isEmpty() ? "" : "panel " + finding.panel();
+    String comma = panel.isEmpty() || finding.place().isEmpty() ? "" : ", ";
+    String where = panel + comma + finding.place();
+    out.println(
+        "  "
+            + sign(finding.severity())
+            + " "
+            + where
+            + (where.isEmpty() ? "" : ": ")
+            + finding.sentence());
+    if (!finding.remedy().isEmpty()) {
+      out.println("      " + finding.remedy());
+    }
+  }
+
+  /** A sign that says the severity without colour. */
+  private static String sign(Severity severity) {
+    return switch (severity) {
+      case ERROR -> "✕";
+      case WARNING -> "!";
+      case NOTE -> "·";
+    };
+  }
+
+  /** {@code 1 error, 2 warnings, 0 notes}. */
+  static String totals(List<Finding> findings) {
+    return Words.count(number(findings, Severity.ERROR), "error")
+        + ", "
+        + Words.count(number(findings, Severity.WARNING), "warning")
+        + ", "
+        + Words.count(number(findings, Severity.NOTE), "note");
+  }
+
+  private static long number(List<Finding> findings, Severity severity) {
+    return findings.stream().filter(finding -> finding.severity() == severity).count();
+  }
+}

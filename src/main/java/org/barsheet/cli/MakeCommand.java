@@ -1,0 +1,74 @@
+package org.barsheet.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.barsheet.production.Made;
+import org.barsheet.production.Production;
+import org.barsheet.production.Progress;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes every sheet and file of a film. */
+@Command(
+    name = "make",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    header = "Make everything: the workbook, the cue files, timing.json.",
+    description = {
+      "",
+      "All files are written or none; a workbook you changed since it was made is kept beside the new one.",
+      "",
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  barsheet make plan.yaml                  into the folder plan-sheets beside the plan",
+      "  barsheet make plan.yaml --out sheets",
+      "  barsheet make plan.yaml --sound          with the sound files",
+    })
+final class MakeCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "PLAN", description = "The director's plan.")
+  private Path plan = Path.of("");
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder to write into; by default PLAN's name with -sheets, beside the plan.")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(
+      names = "--sound",
+      description = "Make the guide track and the click track too (WAV, tens of megabytes).")
+  private boolean sound;
+
+  @Override
+  public Integer call() {
+    Made made = make();
+    PrintWriter results = spec.commandLine().getOut();
+    made.files().forEach(results::println);
+    results.flush();
+    PrintWriter err = spec.commandLine().getErr();
+    made.kept().ifPresent(kept -> err.println("your changed workbook is kept as " + kept));
+    err.println(
+        FindingsText.totals(made.film().findings()) + "; they stand on the workbook's first sheet");
+    return ExitStatus.DONE;
+  }
+
+  private Made make() {
+    Path folder = out.orElseGet(() -> Production.defaultFolder(plan));
+    if (!Terminal.isWatched()) {
+      return Production.make(plan, folder, sound, Progress.SILENT);
+    }
+    try (ProgressLine progress = new ProgressLine(spec.commandLine().getErr())) {
+      return Production.make(plan, folder, sound, progress);
+    }
+  }
+}

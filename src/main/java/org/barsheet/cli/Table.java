@@ -1,0 +1,125 @@
+package org.barsheet.cli;
+
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** Rows under named columns, printed as aligned text, CSV (RFC 4180) or JSON. */
+final class Table {
+
+  private static final Gson JSON =
+      new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
+
+  private final List<String> columns;
+  private final List<List<Object>> rows = new ArrayList<>();
+
+  Table(String... columns) {
+    this.columns = List.of(columns);
+  }
+
+  /** Adds a row: a string, a number or a boolean for each column. */
+  void add(Object... cells) {
+    if (cells.length != columns.size()) {
+      throw new IllegalArgumentException("a row of " + cells.length + " under " + columns);
+    }
+    rows.add(List.of(cells));
+  }
+
+  boolean isEmpty() {
+    return rows.isEmpty();
+  }
+
+  void print(As as, PrintWriter out) {
+    switch (as) {
+      case TEXT -> printText(out);
+      case CSV -> printCsv(out);
+      case JSON -> printJson(toJson(), out);
+    }
+    out.flush();
+  }
+
+  static void printJson(JsonElement element, PrintWriter out) {
+    out.println(JSON.toJson(element));
+    out.flush();
+  }
+
+  /** Numbers to the right, words to the left, two spaces between columns. */
+  private void printText(PrintWriter out) {
+    int[] widths = new int[columns.size()];
+    for (int column = 0; column < widths.length; column++) {
+      widths[column] = columns.get(column).length();
+      for (List<Object> row : rows) {
+        widths[column] = Math.max(widths[column], width(row.get(column).toString()));
+      }
+    }
+    out.println(line(List.copyOf(columns), widths));
+    rows.forEach(row -> out.println(line(row, widths)));
+  }
+
+  private String line(List<?> cells, int[] widths) {
+    StringBuilder text = new StringBuilder();
+    for (int column = 0; column < widths.length; column++) {
+      String cell = cells.get(column).toString();
+      String room = " ".repeat(Math.max(0, widths[column] - width(cell)));
+      text.append(column == 0 ? "" : "  ").append(isNumeric(column) ? room + cell : cell + room);
+    }
+    return text.toString().stripTrailing();
+  }
+
+  private boolean isNumeric(int column) {
+    return !rows.isEmpty() && rows.stream().allMatch(row -> row.get(column) instanceof Number);
+  }
+
+  private static int width(String text) {
+    return text.codePointCount(0, text.length());
+  }
+
+  private void printCsv(PrintWriter out) {
+    CSVFormat format =
+        CSVFormat.RFC4180
+            .builder()
+            .setHeader(columns.toArray(String[]::new))
+            .setRecordSeparator("\n")
+            .get();
+    try {
+      CSVPrinter printer = new CSVPrinter(out, format);
+      for (List<Object> row : rows) {
+        printer.printRecord(row);
+      }
+      printer.flush();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  JsonArray toJson() {
+    JsonArray array = new JsonArray();
+    for (List<Object> row : rows) {
+      JsonObject object = new JsonObject();
+      for (int column = 0; column < columns.size(); column++) {
+        object.add(columns.get(column), value(row.get(column)));
+      }
+      array.add(object);
+    }
+    return array;
+  }
+
+  private static JsonElement value(Object cell) {
+    if (cell instanceof Number number) {
+      return new JsonPrimitive(number);
+    }
+    return cell instanceof Boolean truth
+        ? new JsonPrimitive(truth)
+        : new JsonPrimitive(cell.toString());
+  }
+}

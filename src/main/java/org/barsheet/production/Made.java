@@ -1,0 +1,20 @@
+package org.barsheet.production;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.exposure.FilmSheet;
+
+/**
+ * What {@link Production#make} did.
+ *
+ * @param files written, in the order written
+ * @param kept where the workbook that a person had changed was put, if there was one
+ * @param film what they were printed from
+ */
+public record Made(List<Path> files, Optional<Path> kept, FilmSheet film) {
+
+  public Made {
+    files = List.copyOf(files);
+  }
+}

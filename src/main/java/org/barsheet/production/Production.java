@@ -1,0 +1,173 @@
+package org.barsheet.production;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.exposure.ExposurePlanner;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.InputFile;
+import org.barsheet.handoff.EarlierTiming;
+import org.barsheet.handoff.Handoff;
+import org.barsheet.handoff.HandoffFile;
+import org.barsheet.handoff.TimingJsonReader;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.motif.MotifSuggestions;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanReader;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.MusicFinder;
+import org.barsheet.pulse.TempoRequest;
+import org.barsheet.score.ScoreReader;
+import org.barsheet.timing.TimingPlanner;
+import org.barsheet.timing.TimingSheet;
+import org.barsheet.workbook.WorkbookWriter;
+
+/** The whole road from files to files. Every method throws {@link InputException} on bad input. */
+public final class Production {
+
+  private static final String TIMING = "timing.json";
+
+  private Production() {}
+
+  /** What is in a score file, with motifs nobody named yet. */
+  public static ScoreSummary about(Path score) {
+    Music music = music(score, TempoRequest.DEFAULT);
+    return ScoreSummary.of(score, music, MotifSuggestions.of(music.score()));
+  }
+
+  /** A score with the tempo and the bars it is followed by. */
+  public static Music music(Path score, TempoRequest request) {
+    try {
+      return MusicFinder.follow(ScoreReader.read(score), request);
+    } catch (InputException refused) {
+      throw refused.inFile(score.toString());
+    }
+  }
+
+  /** Every return of every motif of a plan. */
+  public static Returns returns(Path planFile) {
+    Plan plan = PlanReader.read(planFile);
+    Music music = music(plan);
+    return new Returns(plan, music, TimingPlanner.occurrences(plan, music));
+  }
+
+  /**
+   * The whole film, nothing written. Locked panels keep the frames they have in the folder that
+   * {@code make} writes into by default.
+   */
+  public static FilmSheet film(Path planFile, Progress progress) {
+    return film(planFile, defaultFolder(planFile), progress);
+  }
+
+  private static FilmSheet film(Path planFile, Path folder, Progress progress) {
+    progress.step("reading the plan");
+    Plan plan = PlanReader.read(planFile);
+    progress.step("reading the score");
+    Music music = music(plan);
+    progress.step("finding motifs and placing panels");
+    TimingSheet timing = TimingPlanner.plan(plan, music, locks(plan, folder));
+    progress.step("spreading reveals over their frames");
+    return ExposurePlanner.complete(timing, inputs(plan));
+  }
+
+  private static Music music(Plan plan) {
+    if (!Files.exists(plan.score())) {
+      throw new InputException(
+          Problem.at(
+              plan.file().toString(),
+              "score",
+              "there is no file " + plan.score(),
+              "put the MIDI file beside the plan, or write its path after 'score:'"));
+    }
+    try {
+      return MusicFinder.follow(ScoreReader.read(plan.score()), plan.music());
+    } catch (InputException refused) {
+      throw refused.inFile(plan.file().toString());
+    }
+  }
+
+  /** Frames of locked panels in an earlier run's sheet; none where there was no earlier run. */
+  private static Map<String, FrameSpan> locks(Plan plan, Path folder) {
+    List<Panel> locked = plan.panels().stream().filter(Panel::locked).toList();
+    Path earlierFile = folder.resolve(TIMING);
+    if (locked.isEmpty() || !Files.exists(earlierFile)) {
+      return Map.of();
+    }
+    EarlierTiming earlier = TimingJsonReader.read(earlierFile);
+    Map<String, FrameSpan> frames = new LinkedHashMap<>();
+    for (Panel panel : locked) {
+      earlier.framesOf(panel.name()).ifPresent(span -> frames.put(panel.name(), span));
+    }
+    return frames;
+  }
+
+  /** Where {@code make} writes unless told otherwise: {@code <name>-sheets} beside the plan. */
+  public static Path defaultFolder(Path planFile) {
+    return planFile.resolveSibling(name(planFile) + "-sheets");
+  }
+
+  /** The plan's file name without its extension. */
+  private static String name(Path planFile) {
+    String file = String.valueOf(planFile.getFileName());
+    int dot = file.lastIndexOf('.');
+    return dot > 0 ? file.substring(0, dot) : file;
+  }
+
+  /**
+   * Makes every sheet and file, all of them or none.
+   *
+   * @param sound whether to make the sound files too: tens of megabytes
+   */
+  public static Made make(Path planFile, Path folder, boolean sound, Progress progress) {
+    FilmSheet film = film(planFile, folder, progress);
+    String name = name(planFile);
+    try (OutputFolder out = OutputFolder.open(folder)) {
+      progress.step("writing the workbook");
+      byte[] workbook = WorkbookWriter.bytes(film);
+      out.write(name + ".xlsx", stream -> stream.write(workbook));
+      for (HandoffFile file : handedOver(film, name, sound)) {
+        progress.step("writing " + file.path());
+        out.write(file.path(), file.content());
+      }
+      Optional<Path> kept = WorkbookWriter.keepIfChanged(folder.resolve(name + ".xlsx"));
+      return new Made(out.publish(), kept, film);
+    }
+  }
+
+  private static List<HandoffFile> handedOver(FilmSheet film, String name, boolean sound) {
+    List<HandoffFile> files = new ArrayList<>(Handoff.documents(film, name));
+    if (sound) {
+      files.addAll(Handoff.sound(film, name));
+    }
+    return files;
+  }
+
+  private static List<InputFile> inputs(Plan plan) {
+    return List.of(input("plan", plan.file()), input("score", plan.score()));
+  }
+
+  private static InputFile input(String role, Path file) {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+      return new InputFile(
+          role, String.valueOf(file.getFileName()), HexFormat.of().formatHex(digest));
+    } catch (IOException e) {
+      throw new InputException(
+          Problem.ofFile(
+              file.toString(), "this file cannot be read", "check that it is still there"));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}
