@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.barsheet.demo.Music.Note;
@@ -68,7 +69,7 @@ class LamplightersQuayTest {
   void a_motif_first_sounds_as_given_and_alone_in_its_part(Motif motif) {
     PlantedReturn first = returnsOf(motif).get(0);
     assertThat(first.form()).isEqualTo(Form.AS_GIVEN);
-    Player player = Player.valueOf(first.parts().get(0).toUpperCase(java.util.Locale.ROOT));
+    Player player = Player.valueOf(first.parts().get(0).toUpperCase(Locale.ROOT));
     long start = MUSIC.bars().startOf(first.bar());
     List<Integer> heard =
         MUSIC.notes(player).stream()

@@ -3,8 +3,6 @@ package org.barsheet.demo;
 /**
  * Who plays in the demo score. Pitches are sounding MIDI keys (60 is middle C). The ranges are
  * those of a professional player (common practice, no source).
- *
- * @see Doubling
  */
 enum Player {
   FLUTE("Flute", 73, 0, 60, 96, 52),

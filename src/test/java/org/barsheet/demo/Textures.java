@@ -1,6 +1,7 @@
 package org.barsheet.demo;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -57,7 +58,7 @@ final class Textures {
 
   /** A phrase with its bar repeated. */
   static String repeat(int times, String bar) {
-    return String.join(" | ", java.util.Collections.nCopies(times, bar));
+    return String.join(" | ", Collections.nCopies(times, bar));
   }
 
   private interface Figure {

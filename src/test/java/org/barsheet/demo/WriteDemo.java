@@ -5,7 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.barsheet.demo.drawing.PanelFiles;
 
-/** Writes the demo production's score and panel drawings into a folder. */
+/**
+ * Writes the demo production's score and panel drawings into a folder, after {@code mvn
+ * test-compile}: {@code java -cp target/test-classes:target/classes org.barsheet.demo.WriteDemo
+ * scores}.
+ */
 public final class WriteDemo {
 
   static final String SCORE = "lamplighters-quay.mid";

@@ -6,6 +6,7 @@ import static org.barsheet.demo.drawing.Shapes.polygon;
 
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import org.barsheet.demo.drawing.Scene.Instrument;
 
 /** Draws the openings: the hole, who is in it, and the flap as far open as it is. */
@@ -169,8 +170,7 @@ final class Openings {
     for (double part : new double[] {0.34, 0.67}) {
       double x = hinge + (far - hinge) * part;
       paper.thread(
-          new java.awt.geom.Line2D.Double(
-              x, flap.top - lean * part, x, flap.top + flap.high + lean * part),
+          new Line2D.Double(x, flap.top - lean * part, x, flap.top + flap.high + lean * part),
           Ink.SHADE,
           0.025);
     }
@@ -188,9 +188,7 @@ final class Openings {
     for (double part : new double[] {0.3, 0.6}) {
       double y = hinge + (free - hinge) * part;
       paper.thread(
-          new java.awt.geom.Line2D.Double(flap.left - lean * part, y, right + lean * part, y),
-          Ink.SHADE,
-          0.025);
+          new Line2D.Double(flap.left - lean * part, y, right + lean * part, y), Ink.SHADE, 0.025);
     }
   }
 
@@ -200,11 +198,11 @@ final class Openings {
     paper.cut(box(left, top, flap.wide, flap.high), flap.ink);
     for (int bar = 1; bar < 4; bar++) {
       double x = left + flap.wide * bar / 4;
-      paper.thread(new java.awt.geom.Line2D.Double(x, top, x, top + flap.high), Ink.SHADE, 0.03);
+      paper.thread(new Line2D.Double(x, top, x, top + flap.high), Ink.SHADE, 0.03);
     }
     for (double part : new double[] {0.22, 0.78}) {
       double y = top + flap.high * part;
-      paper.thread(new java.awt.geom.Line2D.Double(left, y, left + flap.wide, y), Ink.SHADE, 0.03);
+      paper.thread(new Line2D.Double(left, y, left + flap.wide, y), Ink.SHADE, 0.03);
     }
   }
 }

@@ -4,6 +4,7 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
 
 /** Outlines in squares of the artwork, from its top left corner. */
 final class Shapes {
@@ -53,7 +54,7 @@ final class Shapes {
 
   /** A long cloud: a strip with round ends. */
   static Shape cloud(double left, double top, double wide, double high) {
-    return new java.awt.geom.RoundRectangle2D.Double(left, top, wide, high, high, high);
+    return new RoundRectangle2D.Double(left, top, wide, high, high, high);
   }
 
   /** A gull seen from afar: two wings cut in one piece. */

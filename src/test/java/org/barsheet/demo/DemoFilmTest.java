@@ -1,0 +1,110 @@
+package org.barsheet.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.barsheet.exposure.ExposurePlanner;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.motif.Occurrence;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanReader;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.MusicFinder;
+import org.barsheet.score.BarBeat;
+import org.barsheet.score.ScoreReader;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.TimingPlanner;
+import org.barsheet.timing.TimingSheet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The demo shows what it was made to show. */
+class DemoFilmTest {
+
+  private static final Plan PLAN = PlanReader.read(Path.of("scores", "lamplighters-quay.yaml"));
+  private static final Music MUSIC =
+      MusicFinder.follow(ScoreReader.read(PLAN.score()), PLAN.music());
+  private static final List<Occurrence> FOUND = TimingPlanner.occurrences(PLAN, MUSIC);
+  private static final TimingSheet TIMING = TimingPlanner.plan(PLAN, MUSIC, FOUND, Map.of());
+  private static final FilmSheet FILM = ExposurePlanner.complete(TIMING, List.of());
+
+  static List<PlantedReturn> returns() {
+    return LamplightersQuay.planted();
+  }
+
+  @Test
+  void as_many_returns_are_found_as_were_planted() {
+    assertThat(FOUND).hasSameSizeAs(returns());
+  }
+
+  @ParameterizedTest
+  @MethodSource("returns")
+  void a_planted_return_is_found_where_it_was_put(PlantedReturn planted) {
+    assertThat(FOUND)
+        .anySatisfy(
+            found -> {
+              assertThat(found.motif()).isEqualTo(planted.motif().name().toLowerCase(Locale.ROOT));
+              BarBeat place = MUSIC.bars().locate(found.startTick());
+              assertThat(place.bar()).isEqualTo(planted.bar());
+              assertThat(BigDecimal.valueOf(place.beat().doubleValue()))
+                  .isEqualByComparingTo(planted.beat());
+              assertThat(partsOf(found)).contains(planted.parts().get(0));
+              assertThat(found.forms()).anySatisfy(form -> assertSame(form, planted.form()));
+            });
+  }
+
+  private static List<String> partsOf(Occurrence found) {
+    return found.parts().stream().map(part -> MUSIC.score().parts().get(part).name()).toList();
+  }
+
+  /** An octave is no transposition to the finder, and ornaments between the notes do not matter. */
+  private static void assertSame(org.barsheet.motif.Form found, Form planted) {
+    switch (planted) {
+      case TRANSPOSED, ORNAMENTED ->
+          assertThat(found.name()).isIn("AS_GIVEN", "TRANSPOSED", "ORNAMENTED");
+      case AS_GIVEN, TONAL, INVERTED, AUGMENTED ->
+          assertThat(found.name()).isEqualTo(planted.name());
+    }
+  }
+
+  @Test
+  void the_film_lasts_as_long_as_the_score() {
+    assertThat(TIMING.shots()).hasSize(26);
+    assertThat(TIMING.lengthFrames()).isBetween(210L * 24, 225L * 24);
+  }
+
+  @Test
+  void there_is_a_finding_of_every_severity() {
+    assertThat(FILM.findings()).extracting(Finding::severity).contains(Finding.Severity.values());
+  }
+
+  @Test
+  void a_reveal_is_squeezed() {
+    assertThat(FILM.reveals()).anyMatch(reveal -> reveal.squeeze().isPresent());
+  }
+
+  @Test
+  void two_reveals_overlap_on_two_layers() {
+    assertThat(FILM.reveals()).extracting(PlannedReveal::layer).contains(1, 2);
+  }
+
+  @Test
+  void a_picture_is_held_for_over_two_hundred_frames() {
+    assertThat(FILM.reveals())
+        .flatExtracting(PlannedReveal::exposures)
+        .anySatisfy(exposure -> assertThat(exposure.frames().length()).isGreaterThan(200));
+  }
+
+  @Test
+  void the_aligner_chooses_two_places_itself() {
+    assertThat(PLAN.panels())
+        .filteredOn(panel -> panel.cue().toString().equals("glimmer"))
+        .hasSize(2);
+  }
+}
