@@ -3,6 +3,7 @@ package org.barsheet.cli;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.util.Locale;
+import org.barsheet.motif.Suggestion;
 import org.barsheet.production.ScoreSummary;
 import org.barsheet.production.ScoreSummary.MarkAt;
 import org.barsheet.production.ScoreSummary.MeterFrom;
@@ -31,6 +32,7 @@ final class AboutJson {
     json.addProperty("bars", about.music().bars().bars().size());
     json.add("marks", marks(about));
     json.add("evidence", evidence(about));
+    json.add("suggestions", suggestions(about));
     json.add("readingNotes", readingNotes(score));
     return json;
   }
@@ -102,5 +104,19 @@ final class AboutJson {
       notes.add(json);
     }
     return notes;
+  }
+
+  private static JsonArray suggestions(ScoreSummary about) {
+    JsonArray suggestions = new JsonArray();
+    for (Suggestion suggestion : about.suggestions()) {
+      JsonObject json = new JsonObject();
+      json.addProperty("notes", suggestion.notes());
+      json.addProperty("part", about.music().score().parts().get(suggestion.part()).name());
+      JsonArray bars = new JsonArray();
+      suggestion.returns().forEach(tick -> bars.add(about.music().bars().barAt(tick).number()));
+      json.add("bars", bars);
+      suggestions.add(json);
+    }
+    return suggestions;
   }
 }

@@ -3,6 +3,7 @@ package org.barsheet.cli;
 import java.io.PrintWriter;
 import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
+import org.barsheet.motif.Suggestion;
 import org.barsheet.production.ScoreSummary;
 import org.barsheet.production.ScoreSummary.BarAt;
 import org.barsheet.production.ScoreSummary.MarkAt;
@@ -31,6 +32,7 @@ final class AboutText {
     out.println("  followed " + about.music().sentence());
     section(out, "Parts", parts(about));
     section(out, "Marks", marks(about));
+    section(out, "Likely motifs, to name in a plan", suggestions(about));
     if (!score.readingNotes().isEmpty()) {
       out.println();
       out.println("Odd in this file");
@@ -112,5 +114,27 @@ final class AboutText {
       table.add(mark.mark().text(), mark.place().toString(), mark.at().toDecimal(3));
     }
     return table;
+  }
+
+  private static Table suggestions(ScoreSummary about) {
+    Table table = new Table("returns", "part", "bars", "notes");
+    for (Suggestion suggestion : about.suggestions()) {
+      table.add(
+          suggestion.returns().size(),
+          about.music().score().parts().get(suggestion.part()).name(),
+          bars(about, suggestion),
+          suggestion.notes());
+    }
+    return table;
+  }
+
+  /** The bars of its returns, the first eight of them. */
+  private static String bars(ScoreSummary about, Suggestion suggestion) {
+    String first =
+        suggestion.returns().stream()
+            .limit(8)
+            .map(tick -> Integer.toString(about.music().bars().barAt(tick).number()))
+            .collect(Collectors.joining(" "));
+    return first + (suggestion.returns().size() > 8 ? " …" : "");
   }
 }

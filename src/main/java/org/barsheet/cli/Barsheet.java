@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
       "",
       "From a MIDI file to a sheet the animator can work from:",
       "  barsheet about score.mid                what is in the file?",
+      "  barsheet begin score.mid --out plan.yaml a first plan to fill in",
       "  barsheet check plan.yaml                is the plan possible, and is anything doubtful?",
       "  barsheet make plan.yaml                 write the workbook and the cue files",
       "",
@@ -38,6 +39,9 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       AboutCommand.class,
       FindCommand.class,
+      BeatsCommand.class,
+      WhereCommand.class,
+      BeginCommand.class,
       HelpCommand.class,
     })
 public final class Barsheet implements Runnable {
@@ -70,7 +74,7 @@ public final class Barsheet implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "say what to do: make, check, about, find, where");
+        spec.commandLine(), "say what to do: about, begin, check, make, find, beats or where");
   }
 
   private static int wrongUsage(ParameterException wrong, String[] args) {

@@ -1,6 +1,7 @@
 package org.barsheet.production;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.ExposurePlanner;
 import org.barsheet.exposure.FilmSheet;
@@ -21,14 +23,21 @@ import org.barsheet.handoff.HandoffFile;
 import org.barsheet.handoff.TimingJsonReader;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.input.SafeFile;
+import org.barsheet.input.SyntaxException;
 import org.barsheet.motif.MotifSuggestions;
+import org.barsheet.plan.FirstPlan;
 import org.barsheet.plan.Panel;
+import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanReader;
+import org.barsheet.plan.PlanWriter;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.TempoRequest;
 import org.barsheet.score.ScoreReader;
+import org.barsheet.timing.Cue;
+import org.barsheet.timing.Places;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
 import org.barsheet.workbook.WorkbookWriter;
@@ -60,6 +69,49 @@ public final class Production {
     Plan plan = PlanReader.read(planFile);
     Music music = music(plan);
     return new Returns(plan, music, TimingPlanner.occurrences(plan, music));
+  }
+
+  /**
+   * Writes a first plan that can be made as it stands.
+   *
+   * @param plan where to, ending in {@code .yaml} or {@code .xlsx}; a file that stands there stays
+   */
+  public static void begin(Path score, Path plan, String title, FrameRate rate) {
+    if (Files.exists(plan)) {
+      throw new InputException(
+          Problem.ofFile(
+              plan.toString(),
+              "a file of this name stands here already",
+              "give another name with --out, or move that file away"));
+    }
+    Music music = music(score, TempoRequest.DEFAULT);
+    FirstPlan first = FirstPlans.of(score, plan, title, rate, music);
+    boolean workbook = plan.toString().endsWith(".xlsx");
+    SafeFile.write(
+        plan,
+        workbook
+            ? PlanWriter.workbook(first)
+            : PlanWriter.yaml(first).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Where places of a plan's film lie, in the order asked. */
+  public static Located where(Path planFile, List<String> places) {
+    Returns returns = returns(planFile);
+    Plan plan = returns.plan();
+    List<Place> parsed = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (String place : places) {
+      try {
+        parsed.add(Place.parse(place, plan.film().rate()));
+      } catch (SyntaxException unclear) {
+        problems.add(Problem.at("", "", unclear));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    List<Cue> cues = Places.find(plan, returns.music(), returns.occurrences(), parsed);
+    return new Located(plan.film(), cues);
   }
 
   /**
@@ -117,8 +169,8 @@ public final class Production {
     return planFile.resolveSibling(name(planFile) + "-sheets");
   }
 
-  /** The plan's file name without its extension. */
-  private static String name(Path planFile) {
+  /** A file's name without folders and extension. */
+  public static String name(Path planFile) {
     String file = String.valueOf(planFile.getFileName());
     int dot = file.lastIndexOf('.');
     return dot > 0 ? file.substring(0, dot) : file;

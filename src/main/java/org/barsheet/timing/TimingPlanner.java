@@ -80,7 +80,7 @@ public final class TimingPlanner {
     return FilmClock.of(film, music.tempo().secondsAt(firstTick));
   }
 
-  private static Seconds lastSoundingBarEnd(Music music) {
+  static Seconds lastSoundingBarEnd(Music music) {
     Bar last =
         music.score().endTick() == 0
             ? music.bars().last()

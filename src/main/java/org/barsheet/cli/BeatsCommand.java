@@ -1,0 +1,152 @@
+package org.barsheet.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.Seconds;
+import org.barsheet.production.Production;
+import org.barsheet.pulse.Beat;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.TempoRequest;
+import org.barsheet.pulse.TempoRequest.Pin;
+import org.barsheet.score.Meter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Lists the bars and beats of a score with their times. */
+@Command(
+    name = "beats",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    header = "List the bars and beats of a MIDI file with their seconds.",
+    description = {"", "How sure the bars are is said on standard error.", ""},
+    footer = {
+      "",
+      "Examples:",
+      "  barsheet beats score.mid",
+      "  barsheet beats played.mid --meter 3/4 --bpm 92",
+      "  barsheet beats score.mid --pin 1=0.52 --pin 33=61.04 --as csv",
+    })
+final class BeatsCommand implements Callable<Integer> {
+
+  private static final Pattern METER = Pattern.compile("(\\d{1,3})/(\\d{1,3})");
+  private static final Pattern PIN = Pattern.compile("(\\d{1,6})=(\\d{1,7}(?:\\.\\d{1,9})?)");
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "SCORE", description = "A Standard MIDI File (.mid).")
+  private Path score = Path.of("");
+
+  @Option(
+      names = "--tempo",
+      paramLabel = "SOURCE",
+      defaultValue = "auto",
+      description = "Whom to trust: auto (default), written or played.")
+  private String tempo = "auto";
+
+  @Option(names = "--meter", paramLabel = "METER", description = "Meter to expect in playing, 3/4.")
+  private Optional<String> meter = Optional.empty();
+
+  @Option(
+      names = "--bpm",
+      paramLabel = "BPM",
+      description = "Felt beats a minute to expect in playing, roughly.")
+  private Optional<String> bpm = Optional.empty();
+
+  @Option(
+      names = "--pin",
+      paramLabel = "BAR=SECONDS",
+      description = "A bar that begins at a known second; any number of them.")
+  private List<String> pins = List.of();
+
+  @Mixin private AsOption form = new AsOption();
+
+  @Override
+  public Integer call() {
+    Music music = Production.music(score, request());
+    spec.commandLine().getErr().println(music.sentence());
+    Table table = new Table("bar", "beat", "quarter", "seconds", "downbeat");
+    for (Beat beat : music.beats()) {
+      table.add(
+          beat.bar().number(),
+          beat.number(),
+          Words.decimal(beat.quarter(), 6),
+          beat.seconds().toDecimal(6),
+          beat.isDownbeat() && beat.bar().number() > 0 ? 1 : 0);
+    }
+    table.print(form.as, spec.commandLine().getOut());
+    return ExitStatus.DONE;
+  }
+
+  private TempoRequest request() {
+    return new TempoRequest(
+        mode(),
+        1,
+        TempoRequest.Pickup.AUTO,
+        Optional.empty(),
+        pinned(),
+        meter.map(this::meter),
+        bpm.map(this::beatsPerMinute),
+        Optional.empty());
+  }
+
+  private TempoRequest.Mode mode() {
+    for (TempoRequest.Mode mode : TempoRequest.Mode.values()) {
+      if (mode.name().toLowerCase(Locale.ROOT).equals(tempo)) {
+        return mode;
+      }
+    }
+    throw wrong("--tempo '" + tempo + "' is none of auto, written, played");
+  }
+
+  private Meter meter(String text) {
+    Matcher matcher = METER.matcher(text);
+    if (matcher.matches()) {
+      try {
+        return new Meter(Integer.parseInt(matcher.group(1)), Integer.parseInt(matcher.group(2)));
+      } catch (IllegalArgumentException noMeter) {
+        throw wrong("--meter: " + noMeter.getMessage());
+      }
+    }
+    throw wrong("--meter '" + text + "' is no meter; write 3/4 or 6/8");
+  }
+
+  private BigFraction beatsPerMinute(String text) {
+    try {
+      BigFraction beats = Seconds.parse(text).value();
+      if (beats.signum() > 0) {
+        return beats;
+      }
+    } catch (IllegalArgumentException noNumber) {
+      // told below
+    }
+    throw wrong("--bpm '" + text + "' is no tempo; write beats a minute, 92");
+  }
+
+  private List<Pin> pinned() {
+    List<Pin> list = new ArrayList<>();
+    for (String pin : pins) {
+      Matcher matcher = PIN.matcher(pin);
+      if (!matcher.matches()) {
+        throw wrong("--pin '" + pin + "' is no pin; write BAR=SECONDS, 33=61.04");
+      }
+      list.add(new Pin(Integer.parseInt(matcher.group(1)), Seconds.parse(matcher.group(2))));
+    }
+    return list;
+  }
+
+  private ParameterException wrong(String sentence) {
+    return new ParameterException(spec.commandLine(), sentence);
+  }
+}
