@@ -1,0 +1,140 @@
+package org.barsheet.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every command once, from its words to its exit status. */
+class CommandsTest {
+
+  private static final String SCORE = "scores/lamplighters-quay.mid";
+  private static final String PLAN = "scores/lamplighters-quay.yaml";
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... args) {
+    return Barsheet.run(new PrintWriter(out), new PrintWriter(err), args);
+  }
+
+  @Test
+  void about_says_what_is_in_a_score() {
+    assertThat(run("about", SCORE)).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString()).contains("Celesta", "4/4 from bar 1", "Ferry horn", "Likely motifs");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void about_as_json_has_every_figure() {
+    assertThat(run("about", SCORE, "--as", "json")).isEqualTo(ExitStatus.DONE);
+    assertThat(JsonParser.parseString(out.toString()).getAsJsonObject().keySet())
+        .contains(
+            "format",
+            "division",
+            "notes",
+            "firstOnsetSeconds",
+            "lastOnsetSeconds",
+            "lengthSeconds",
+            "parts",
+            "tempoEvents",
+            "meters",
+            "bars",
+            "marks",
+            "evidence",
+            "suggestions",
+            "readingNotes");
+  }
+
+  @Test
+  void find_as_csv_lists_every_return() {
+    assertThat(run("find", PLAN, "--as", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .startsWith(
+            "motif,occurrence,bar,beat,quarter,seconds,end_quarter,end_seconds,part,form,"
+                + "transposition,score,certainty\n")
+        .contains("\nglimmer,1,9,1,")
+        .contains("\ntide,1,1,1,");
+  }
+
+  @Test
+  void where_answers_in_bars_seconds_timecode_and_frames() {
+    // 2 s before the music, then 36.25 s of score: 38.25 s are 918 frames at 24 a second.
+    assertThat(run("where", PLAN, "bar 12 beat 3", "--as", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .isEqualTo(
+            "place,bar,beat,seconds,timecode,frame\n"
+                + "bar 12 beat 3,12,3,36.250,01:00:38:06,918\n");
+  }
+
+  @Test
+  void where_points_at_what_it_cannot_read() {
+    assertThat(run("where", PLAN, "bar 12 bet 3")).isEqualTo(ExitStatus.BAD_INPUT);
+    assertThat(err.toString()).contains("    bar 12 bet 3\n           ^");
+  }
+
+  @Test
+  void where_says_how_many_returns_there_are() {
+    assertThat(run("where", PLAN, "glimmer 99")).isEqualTo(ExitStatus.BAD_INPUT);
+    assertThat(err.toString()).contains("glimmer 99");
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void beats_lists_bars_with_their_seconds() {
+    assertThat(run("beats", SCORE, "--as", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .startsWith("bar,beat,quarter,seconds,downbeat\n0,1,0,0.000000,0\n1,1,1,0.833333,1\n");
+    assertThat(err.toString()).contains("as written");
+  }
+
+  @Test
+  void beats_refuses_a_meter_that_is_none() {
+    assertThat(run("beats", SCORE, "--meter", "0/4")).isEqualTo(ExitStatus.USAGE);
+    assertThat(err.toString()).contains("--meter");
+  }
+
+  @Test
+  void check_fails_only_on_the_level_asked() {
+    assertThat(run("check", PLAN)).isEqualTo(ExitStatus.DONE);
+    assertThat(run("check", PLAN, "--fail-on", "error")).isEqualTo(ExitStatus.FINDINGS);
+    assertThat(out.toString()).contains("animator", "✕", "1 error, 3 warnings");
+  }
+
+  @Test
+  void a_plan_begun_from_a_score_can_be_made_as_it_stands(@TempDir Path folder) throws IOException {
+    Path score = Files.copy(Path.of(SCORE), folder.resolve("quay.mid"));
+    assertThat(run("begin", score.toString())).isEqualTo(ExitStatus.DONE);
+    Path plan = folder.resolve("quay.yaml");
+    assertThat(run("make", plan.toString())).isEqualTo(ExitStatus.DONE);
+    assertThat(folder.resolve("quay-sheets/quay.xlsx")).isNotEmptyFile();
+    assertThat(folder.resolve("quay-sheets/timing.json")).isNotEmptyFile();
+
+    assertThat(run("begin", score.toString())).isEqualTo(ExitStatus.BAD_INPUT);
+    assertThat(err.toString()).contains("a file of this name stands here already");
+  }
+
+  @Test
+  void a_plan_that_cannot_be_leaves_the_folder_as_it_was(@TempDir Path folder) throws IOException {
+    Path plan = folder.resolve("plan.yaml");
+    Files.writeString(plan, "title: Quay\nscore: none.mid\nfilm: {frame-rate: 24}\n", UTF_8);
+    assertThat(run("make", plan.toString(), "--out", folder.resolve("out").toString()))
+        .isEqualTo(ExitStatus.BAD_INPUT);
+    assertThat(folder.resolve("out")).doesNotExist();
+    assertThat(err.toString()).doesNotContain("Exception");
+  }
+
+  @Test
+  void wrong_words_are_wrong_usage() {
+    assertThat(run("nonsense")).isEqualTo(ExitStatus.USAGE);
+    assertThat(run("about", SCORE, "--as", "xml")).isEqualTo(ExitStatus.USAGE);
+    assertThat(run()).isEqualTo(ExitStatus.USAGE);
+  }
+}
