@@ -70,8 +70,10 @@ class CommandsTest {
     assertThat(run("where", PLAN, "bar 12 beat 3", "--as", "csv")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .isEqualTo(
-            "place,bar,beat,seconds,timecode,frame\n"
-                + "bar 12 beat 3,12,3,36.250,01:00:38:06,918\n");
+            """
+            place,bar,beat,seconds,timecode,frame
+            bar 12 beat 3,12,3,36.250,01:00:38:06,918
+            """);
   }
 
   @Test
