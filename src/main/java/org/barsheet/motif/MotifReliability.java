@@ -40,7 +40,7 @@ public record MotifReliability(double chanceFinds) {
               Accent.FIRST,
               motif.match(),
               motif.forms());
-      found += (int) finder.find(shuffled).stream().filter(found1 -> found1.number() > 0).count();
+      found += (int) finder.find(shuffled).stream().filter(o -> o.number() > 0).count();
     }
     return new MotifReliability((double) found / DECOYS);
   }

@@ -11,8 +11,8 @@ import java.util.List;
  * @param startTick onset of its first note
  * @param endTick end of its last note
  * @param accentTick onset of the accented note
- * @param noteTicks onset of each note of the motif in it; a missing note stands where it would
- *     sound
+ * @param noteTicks onset of each note of the motif in it, in order of time; a missing note stands
+ *     where it would sound; a shortened return has the notes of its head only
  * @param pitches the sounding pitch of each note of the motif, −1 where it is missing
  * @param parts indexes of the parts that play it, the leading one first; at least one
  * @param forms every way it is changed, in the order a musician would say it; never empty

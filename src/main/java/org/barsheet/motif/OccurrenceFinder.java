@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.barsheet.score.Score;
 
 /** Finds every return of a motif in a score played as written. */
@@ -14,6 +15,11 @@ public final class OccurrenceFinder {
 
   /** Share of its notes that a motif may lose and still be called near. */
   private static final double NEARLY_NOTHING = 0.6;
+
+  private static final Comparator<Chain> NEAREST =
+      Comparator.comparingInt(Certainties::damage)
+          .thenComparingInt(chain -> chain.pattern().transform().changes())
+          .thenComparingLong(Chain::start);
 
   private final Score score;
   private final NoteField field;
@@ -85,20 +91,25 @@ public final class OccurrenceFinder {
    * @return empty if nothing like it begins there
    */
   public Optional<NearMiss> nearest(Motif motif, long fromTick, long toTick) {
-    List<Chain> chains = new ArrayList<>();
     MatchRules rules = MatchRules.of(motif.match() == Match.FREE ? Match.FREE : Match.TONAL);
-    for (Pattern pattern : patterns(motif)) {
-      int budget = (int) (NEARLY_NOTHING * pattern.weight());
-      ChainSearch search =
-          new ChainSearch(field, pattern, rules, Leeway.NEAR, budget, tolerance(pattern));
-      for (int i = field.onsetFrom(fromTick); i < field.onsets() && field.onset(i) < toTick; i++) {
-        search.searchAt(field.onset(i));
-        chains.addAll(search.chains(field.onset(i)));
-      }
-    }
-    return chains.stream()
-        .min(Comparator.comparingInt(Certainties::damage).thenComparingLong(Chain::start))
+    return patterns(motif).parallelStream()
+        .flatMap(pattern -> nearest(pattern, rules, fromTick, toTick).stream())
+        .min(NEAREST)
         .map(chain -> nearMiss(motif, chain));
+  }
+
+  private Optional<Chain> nearest(Pattern pattern, MatchRules rules, long fromTick, long toTick) {
+    int budget = (int) (NEARLY_NOTHING * pattern.weight());
+    ChainSearch search =
+        new ChainSearch(field, pattern, rules, Leeway.NEAR, budget, tolerance(pattern));
+    Optional<Chain> best = Optional.empty();
+    int onset = field.onsetFrom(fromTick);
+    for (; onset < field.onsets() && field.onset(onset) < toTick; onset++) {
+      search.searchOnwards(field.onset(onset));
+      Stream<Chain> chains = search.chains(field.onset(onset)).stream();
+      best = Stream.concat(best.stream(), chains).min(NEAREST);
+    }
+    return best;
   }
 
   private NearMiss nearMiss(Motif motif, Chain chain) {

@@ -2,6 +2,7 @@ package org.barsheet.motif;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -39,6 +40,7 @@ final class RepeatedFigures {
 
   private final MelodyLines lines;
   private final Map<Long, Integer> stepCounts = new HashMap<>();
+  private final BitSet open = new BitSet();
   private int stepsInAll;
 
   RepeatedFigures(MelodyLines lines) {
@@ -55,6 +57,7 @@ final class RepeatedFigures {
   List<Figure> ranked() {
     List<Figure> figures = new ArrayList<>();
     long[] hashes = new long[lines.size()];
+    open.set(0, lines.size());
     List<List<Integer>> shorter = List.of();
     for (int steps = 1; steps <= MOST_STEPS; steps++) {
       long[] before = hashes.clone();
@@ -82,12 +85,15 @@ final class RepeatedFigures {
     }
   }
 
-  /** Places with the same steps, those that come often enough. */
+  /**
+   * Places with the same steps, those that come often enough. Only places whose shorter figure came
+   * often enough are looked at, and the others are forgotten.
+   */
   private List<List<Integer>> groups(long[] hashes, int steps) {
     Integer[] order = new Integer[hashes.length];
     int count = 0;
     for (int i = 0; i < hashes.length; i++) {
-      if (lines.reach(i) >= steps) {
+      if (open.get(i) && lines.reach(i) >= steps) {
         order[count++] = i;
       }
     }
@@ -96,6 +102,7 @@ final class RepeatedFigures {
         0,
         count,
         Comparator.comparingLong((Integer i) -> hashes[i]).thenComparingInt(i -> i));
+    open.clear();
     List<List<Integer>> groups = new ArrayList<>();
     int from = 0;
     for (int i = 1; i <= count; i++) {
@@ -103,6 +110,7 @@ final class RepeatedFigures {
         List<Integer> places = apart(Arrays.asList(order).subList(from, i), steps);
         if (places.size() >= FEWEST_TIMES) {
           groups.add(places);
+          Arrays.asList(order).subList(from, i).forEach(open::set);
         }
         from = i;
       }

@@ -34,6 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FugueEvaluation {
 
   private static final double TOLERANCE_QUARTERS = 0.5;
+  private static final double TOLERANCE_SECONDS = 0.25;
   private static final int QUARTER = 960;
 
   /** Right, wrong and missed returns. */
@@ -74,6 +75,48 @@ class FugueEvaluation {
     queries.forEach((piece, notes) -> measure(version, piece, notes, tallies));
     tallies.forEach((name, tally) -> System.out.println(version + " " + tally.line(name)));
     assertThat(queries).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.05, 0.12, 0.2})
+  void free_playing_is_measured_too(double sway) {
+    Tally tally = new Tally();
+    queries().forEach((piece, notes) -> measurePlayed(piece, notes, sway, tally));
+    System.out.println(tally.line("played, tempo strays by " + sway));
+    assertThat(tally.right).isPositive();
+  }
+
+  private void measurePlayed(String piece, List<MotifNote> notes, double sway, Tally tally) {
+    Score score = ScoreReader.read(folder.resolve("merged").resolve(piece + ".mid"));
+    FreePlaying playing = new FreePlaying(score, sway, piece.hashCode());
+    Score played = playing.played();
+    Motif motif = new Motif("S", List.of(notes), Accent.FIRST, Match.TONAL, Set.of());
+    List<CSVRecord> open = new ArrayList<>(rows("occurrences.csv", piece));
+    for (Occurrence found : PlayedOccurrenceFinder.find(played, played.tempo(), motif)) {
+      double seconds = FreePlaying.seconds(found.startTick());
+      CSVRecord hit =
+          open.stream()
+              .filter(
+                  row ->
+                      playedNear(playing, row, "onset_q", seconds)
+                          || playedNear(playing, row, "aligned_onset_q", seconds))
+              .findFirst()
+              .orElse(null);
+      if (hit != null) {
+        open.remove(hit);
+        tally.right++;
+      } else if (rows("unlisted_candidates.csv", piece).stream()
+          .noneMatch(row -> playedNear(playing, row, "onset_q", seconds))) {
+        tally.wrong++;
+      }
+    }
+    tally.missed += open.size();
+  }
+
+  private static boolean playedNear(
+      FreePlaying playing, CSVRecord row, String column, double seconds) {
+    double onset = Double.parseDouble(row.get(column));
+    return Math.abs(playing.secondsAt(onset) - seconds) <= TOLERANCE_SECONDS;
   }
 
   private void measure(
