@@ -140,6 +140,17 @@ final class AlignerTable {
     return toEnd[p][i];
   }
 
+  /** What a whole answer costs. */
+  long costOf(int[] answer) {
+    int last = answer.length - 1;
+    long cost = stages.get(last).shotCost(answer[last], filmFrames);
+    for (int p = 0; p <= last; p++) {
+      cost +=
+          stages.get(p).choiceCost(answer[p]) + (p < last ? step(p, answer[p], answer[p + 1]) : 0);
+    }
+    return cost;
+  }
+
   /** Of the best whole answers the one whose cuts are earliest, first panel first. */
   int[] bestAnswer() {
     int[] answer = new int[stages.size()];

@@ -1,15 +1,18 @@
 package org.barsheet.timing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
+import org.barsheet.timing.Shot.Rival;
 
 /**
  * Puts panels on cues: of all answers that keep the hard rules the one that costs least, found
@@ -97,22 +100,40 @@ final class PanelAligner {
    * @throws InputException with every conflict, if the panels cannot stand together
    */
   Alignment align() {
+    ExactSearch search = search();
+    int[] best = search.table().bestAnswer();
+    return alignment(search, best, new Rivals(input, search.stages(), search.table(), best).all());
+  }
+
+  /**
+   * The cheapest few answers, cheapest first, without rivals.
+   *
+   * @throws InputException with every conflict, if the panels cannot stand together
+   */
+  List<Alignment> best(int count) {
+    ExactSearch search = search();
+    List<Optional<Rival>> none = Collections.nCopies(panels.size(), Optional.empty());
+    return new BestAnswers(search.stages(), search.table())
+        .first(count).stream().map(choice -> alignment(search, choice, none)).toList();
+  }
+
+  private Alignment alignment(ExactSearch search, int[] choice, List<Optional<Rival>> rivals) {
+    long cost = search.table().costOf(choice);
+    Answer answer = Answer.of(search.stages(), choice, cost, input.filmFrames());
+    Reasons reasons = new Reasons(input, answer);
+    return new Alignment(
+        answer, IntStream.range(0, panels.size()).mapToObj(reasons::of).toList(), rivals);
+  }
+
+  private ExactSearch search() {
     ExactSearch search = new ExactSearch(stages(), input);
     if (search.table().best() >= Costs.IMPOSSIBLE) {
       search = new ExactSearch(stages(wayOffTheBeat()), input);
     }
-    List<Stage> stages = search.stages();
-    AlignerTable table = search.table();
-    if (table.best() >= Costs.IMPOSSIBLE) {
+    if (search.table().best() >= Costs.IMPOSSIBLE) {
       throw new InputException(tooFewCues());
     }
-    int[] best = table.bestAnswer();
-    Answer answer = Answer.of(stages, best, table.best(), input.filmFrames());
-    Reasons reasons = new Reasons(input, answer);
-    return new Alignment(
-        answer,
-        IntStream.range(0, stages.size()).mapToObj(reasons::of).toList(),
-        new Rivals(input, stages, table, best).all());
+    return search;
   }
 
   /** Every panel with the places it can take. */

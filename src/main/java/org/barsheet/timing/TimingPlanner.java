@@ -73,6 +73,34 @@ public final class TimingPlanner {
     return new TimingPlanner(plan, music, occurrences).sheet(locks);
   }
 
+  /**
+   * The best few whole answers, cheapest first.
+   *
+   * @param count how many at most, 1 or more
+   * @throws InputException as {@link #plan(Plan, Music, List, Map)} does
+   */
+  public static List<WholeAnswer> answers(
+      Plan plan,
+      Music music,
+      List<Occurrence> occurrences,
+      Map<String, FrameSpan> locks,
+      int count) {
+    return new TimingPlanner(plan, music, occurrences).answers(locks, count);
+  }
+
+  private List<WholeAnswer> answers(Map<String, FrameSpan> locks, int count) {
+    AlignerInput input = input(locks);
+    List<Alignment> best = new PanelAligner(input).best(count);
+    long least = best.get(0).answer().cost();
+    return best.stream()
+        .map(
+            alignment ->
+                new WholeAnswer(
+                    (double) (alignment.answer().cost() - least) / Costs.ONE,
+                    new Shots(input, filmEnd, alignment).all()))
+        .toList();
+  }
+
   /** The clock of a film and its music. */
   public static FilmClock clockOf(Film film, Music music) {
     Score score = music.score();

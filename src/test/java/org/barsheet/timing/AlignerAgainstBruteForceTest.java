@@ -57,6 +57,11 @@ class AlignerAgainstBruteForceTest {
     assertThat(cuts(stages, table.bestAnswer()))
         .as("seed %d", seed)
         .isEqualTo(earliest(stages, all, least));
+    List<Long> cheapest =
+        all.answers().stream().map(BruteForce.Whole::cost).sorted().limit(5).toList();
+    assertThat(new BestAnswers(stages, table).first(5).stream().map(table::costOf))
+        .as("seed %d", seed)
+        .containsExactlyElementsOf(cheapest);
     Map<List<Integer>, Long> through = all.cheapestThrough();
     for (int p = 0; p < stages.size(); p++) {
       for (int i = 0; i < stages.get(p).size(); i++) {
