@@ -20,7 +20,9 @@ final class Reasons {
   /** Why a panel sits where it does, without a closing full stop. */
   String of(int p) {
     Candidate place = answer.places().get(p);
-    String reason = place(p, place) + cut(place);
+    String why = place(p, place);
+    boolean opens = p == 0 && place.kind() != Candidate.Kind.FIRST;
+    String reason = (opens ? "the film's first shot; " + why : why) + cut(place);
     return input.panels().get(p).locked() && place.kind() != Candidate.Kind.LOCKED
         ? reason + "; locked, but no earlier sheet says where"
         : reason;

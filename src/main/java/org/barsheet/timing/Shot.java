@@ -19,7 +19,7 @@ import org.barsheet.score.BarBeat;
  * @param asked what the plan asked for, in the plan's words: place and length
  * @param got what it got, in the same words: "3.25 bars"
  * @param reason why it is here, in words
- * @param rival the second-best place, where there is one
+ * @param rival the second-best place, where there is one that costs not much more
  * @param reveals the landing of each of the panel's reveals, in the plan's order
  */
 public record Shot(
