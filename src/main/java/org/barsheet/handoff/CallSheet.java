@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.Appearance;
@@ -41,15 +43,17 @@ final class CallSheet {
       """
       <style>
       @page { margin: 12mm }
-      body { font: 11pt/1.4 system-ui, Arial, sans-serif; color: #1B1F24; background: #FFFFFF;
+      body { font: 10pt/1.35 system-ui, Arial, sans-serif; color: #1B1F24; background: #FFFFFF;
         max-width: 60em; margin: 1em auto; padding: 0 1em; font-variant-numeric: tabular-nums }
       h1 { font-size: 16pt; margin: 0 } h2 { font-size: 11pt; margin: 1.2em 0 .3em;
         border-bottom: 2px solid #1B1F24; break-after: avoid }
       p.sub { color: #5B6570; margin: 0 }
-      table { border-collapse: collapse; width: 100%; font-size: 9pt }
+      table { border-collapse: collapse; width: 100%; font-size: 8.5pt }
       th { text-align: left; vertical-align: bottom; border-bottom: 1.5px solid #1B1F24 }
-      th, td { padding: .25em .4em; overflow-wrap: anywhere }
+      th, td { padding: .25em .35em }
       td { border-bottom: 1px solid #C8CED4; vertical-align: top }
+      td:nth-child(-n+2) { overflow-wrap: anywhere; min-width: 7em }
+      td:nth-child(n+4):nth-child(-n+9) { white-space: nowrap }
       tr { break-inside: avoid } ul { margin: .3em 0; padding-left: 1.3em }
       .fill { border: 1px solid #5B6570; background: #F4F1EA; display: inline-block;
         min-width: 12em; height: 1.4em }
@@ -273,7 +277,7 @@ final class CallSheet {
     return wide + " × " + high;
   }
 
-  private java.util.Optional<String> backing(Opening opening) {
+  private Optional<String> backing(Opening opening) {
     return sheet
         .timing()
         .plan()
@@ -300,7 +304,7 @@ final class CallSheet {
     FrameSpan frames = appearance.frames();
     Seconds seenFor = film.rate().startOf(frames.length());
     String length = seenFor.plus(HANDLE).plus(HANDLE).toDecimal(1) + " s with the handles";
-    var first = appearance.clipFrameAt(sheet.timing().clock(), frames.start());
+    OptionalLong first = appearance.clipFrameAt(sheet.timing().clock(), frames.start());
     return first.isPresent()
         ? length + ", seen from frame " + first.getAsLong() + " of the clip"
         : length;

@@ -6,6 +6,7 @@ import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import org.barsheet.clock.FrameRate;
 
 /**
@@ -135,8 +136,7 @@ final class Otio {
       url.append(
           plain
               ? Character.toString(c)
-              : "%"
-                  + Integer.toHexString(0x100 | c).substring(1).toUpperCase(java.util.Locale.ROOT));
+              : "%" + Integer.toHexString(0x100 | c).substring(1).toUpperCase(Locale.ROOT));
     }
     return url.toString();
   }

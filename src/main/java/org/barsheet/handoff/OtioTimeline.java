@@ -11,6 +11,7 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
 import org.barsheet.clock.FrameRate;
@@ -168,7 +169,7 @@ final class OtioTimeline {
   private List<JsonObject> performers() {
     List<Row> rows = new ArrayList<>();
     sheet.appearances().stream()
-        .sorted(java.util.Comparator.comparingLong(appearance -> appearance.frames().start()))
+        .sorted(Comparator.comparingLong(appearance -> appearance.frames().start()))
         .forEach(
             appearance -> freeRow(rows, appearance).add(appearance.frames(), seen(appearance)));
     List<JsonObject> tracks = new ArrayList<>();

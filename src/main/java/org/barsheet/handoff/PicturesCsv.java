@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
@@ -24,18 +23,38 @@ final class PicturesCsv {
     int layers = layers(sheet);
     try (CsvFile table = new CsvFile(out, film.rate(), columns(layers))) {
       for (Shot shot : sheet.timing().shots()) {
-        String[][] pictures = pictures(sheet, shot, layers);
-        for (int i = 0; i < shot.frames().length(); i++) {
-          long frame = shot.frames().start() + i;
+        List<Layer> shown = layers(sheet, shot, layers);
+        for (long frame = shot.frames().start(); frame < shot.frames().endExclusive(); frame++) {
           List<Object> row = new ArrayList<>();
           row.add(frame);
           row.add(film.timecode(frame).toString());
           row.add(shot.panel().name());
-          row.add(i + 1);
-          row.addAll(List.of(pictures[i]));
+          row.add(frame - shot.frames().start() + 1);
+          for (Layer layer : shown) {
+            row.add(layer.pictureOn(frame));
+          }
           table.row(row);
         }
       }
+    }
+  }
+
+  /** What one layer shows in one shot, asked frame by frame. */
+  private static final class Layer {
+    private final List<Exposure> exposures;
+    private int next;
+
+    Layer(List<Exposure> exposures) {
+      this.exposures = exposures;
+    }
+
+    /** The picture's name, or "" where there is none; frames must be asked in order. */
+    String pictureOn(long frame) {
+      while (next < exposures.size() && exposures.get(next).frames().endExclusive() <= frame) {
+        next++;
+      }
+      boolean shows = next < exposures.size() && exposures.get(next).frames().contains(frame);
+      return shows ? exposures.get(next).picture().name() : "";
     }
   }
 
@@ -52,25 +71,17 @@ final class PicturesCsv {
     return columns;
   }
 
-  /** Picture names by frame in the shot and layer, "" for an empty layer. */
-  private static String[][] pictures(FilmSheet sheet, Shot shot, int layers) {
-    String[][] pictures = new String[Math.toIntExact(shot.frames().length())][layers];
-    for (String[] frame : pictures) {
-      java.util.Arrays.fill(frame, "");
+  private static List<Layer> layers(FilmSheet sheet, Shot shot, int count) {
+    List<Layer> layers = new ArrayList<>();
+    for (int number = 1; number <= count; number++) {
+      int layer = number;
+      layers.add(
+          new Layer(
+              sheet.reveals().stream()
+                  .filter(reveal -> reveal.shot() == shot.index() && reveal.layer() == layer)
+                  .flatMap(reveal -> reveal.exposures().stream())
+                  .toList()));
     }
-    for (PlannedReveal reveal : sheet.reveals()) {
-      if (reveal.shot() == shot.index()) {
-        for (Exposure exposure : reveal.exposures()) {
-          fill(pictures, shot.frames(), exposure, reveal.layer() - 1);
-        }
-      }
-    }
-    return pictures;
-  }
-
-  private static void fill(String[][] pictures, FrameSpan shot, Exposure exposure, int layer) {
-    for (long f = exposure.frames().start(); f < exposure.frames().endExclusive(); f++) {
-      pictures[(int) (f - shot.start())][layer] = exposure.picture().name();
-    }
+    return layers;
   }
 }

@@ -26,7 +26,7 @@ import org.barsheet.score.TempoMap;
 
 /**
  * The score as a MIDI sequence. A file without faults is taken with all its events; one that had to
- * be mended is built anew from what was read: parts, notes, tempo, meters, marks.
+ * be mended or unwrapped is built anew from what was read: parts, notes, tempo, meters, marks.
  */
 final class ScoreSequence {
 
@@ -48,8 +48,17 @@ final class ScoreSequence {
   /** The sequence of a score that was read from a file. */
   static Sequence of(Score score, Path file) throws InvalidMidiDataException, IOException {
     if (score.readingNotes().isEmpty() && Files.isRegularFile(file)) {
-      return MidiSystem.getSequence(file.toFile());
+      try {
+        return MidiSystem.getSequence(file.toFile());
+      } catch (InvalidMidiDataException wrapped) {
+        // A score inside a RIFF file is sound, and still nothing that this reader takes.
+        return anew(score);
+      }
     }
+    return anew(score);
+  }
+
+  private static Sequence anew(Score score) throws InvalidMidiDataException {
     ScoreSequence anew = new ScoreSequence(score, emptySequence(score.division()));
     anew.addConductor();
     for (Part part : score.parts()) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -37,7 +38,7 @@ class CuesCsvTest {
             .setHeader()
             .setSkipHeaderRecord(true)
             .get()
-            .parse(new java.io.StringReader(written(sheet)))) {
+            .parse(new StringReader(written(sheet)))) {
       return parser.getRecords();
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);

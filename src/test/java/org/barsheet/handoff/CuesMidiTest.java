@@ -6,7 +6,11 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.sound.midi.InvalidMidiDataException;
@@ -19,10 +23,13 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.score.Note;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class CuesMidiTest {
+
+  @TempDir Path folder = Path.of("set by the test runner");
 
   private record Text(int type, long tick, String words) {}
 
@@ -103,6 +110,27 @@ class CuesMidiTest {
     for (int i = 1; i < before.getTracks().length; i++) {
       assertThat(after.getTracks()[i].size()).isEqualTo(before.getTracks()[i].size());
     }
+  }
+
+  @Test
+  void a_score_wrapped_in_a_riff_file_is_built_anew_with_all_its_notes() throws IOException {
+    byte[] midi = Files.readAllBytes(Path.of("scores", "lamplighters-quay.mid"));
+    ByteBuffer wrapped = ByteBuffer.allocate(20 + midi.length).order(ByteOrder.LITTLE_ENDIAN);
+    wrapped.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(12 + midi.length);
+    wrapped.put("RMIDdata".getBytes(StandardCharsets.US_ASCII)).putInt(midi.length).put(midi);
+    Files.write(folder.resolve("wrapped.mid"), wrapped.array());
+    Path plan =
+        Files.writeString(
+            folder.resolve("wrapped.yaml"),
+            """
+            title: Wrapped
+            score: wrapped.mid
+            film: {frame-rate: 24}
+            panels:
+              - {panel: 1, action: The quay}
+            """);
+    FilmSheet sheet = DemoFilm.sheet(plan);
+    assertThat(noteOns(written(sheet))).isEqualTo(sheet.timing().music().score().notes().size());
   }
 
   private static int returns(FilmSheet sheet) {

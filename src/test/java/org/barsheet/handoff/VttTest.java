@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.handoff.VttParser.ParsedCue;
@@ -62,7 +63,7 @@ class VttTest {
       Cue cue = sheet.timing().cues().get(i);
       double exact = 1000.0 * cue.frame() * rate.denominator() / rate.numerator();
       assertThat((double) parsed.get(i).startMilliseconds())
-          .isCloseTo(exact, org.assertj.core.data.Offset.offset(0.5001));
+          .isCloseTo(exact, Offset.offset(0.5001));
     }
   }
 

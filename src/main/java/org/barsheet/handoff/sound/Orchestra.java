@@ -3,6 +3,7 @@ package org.barsheet.handoff.sound;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -65,8 +66,7 @@ final class Orchestra implements SampleSource {
 
   /** Root of the sum of squares of all notes that sound at once, at its greatest. */
   private double loudestMoment() {
-    PriorityQueue<Note> sounding =
-        new PriorityQueue<>(java.util.Comparator.comparingLong(Note::offTick));
+    PriorityQueue<Note> sounding = new PriorityQueue<>(Comparator.comparingLong(Note::offTick));
     double power = 0;
     double greatest = 0;
     for (Note note : notes) {

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import org.barsheet.handoff.text.Ascii;
 import org.barsheet.input.InputException;
@@ -62,8 +63,8 @@ record WaveFile(
     ByteBuffer bytes = littleEndian(block);
     for (long from = 0; from < lengthSamples; from += BLOCK) {
       int length = (int) Math.min(BLOCK, lengthSamples - from);
-      java.util.Arrays.fill(left, 0);
-      java.util.Arrays.fill(right, 0);
+      Arrays.fill(left, 0);
+      Arrays.fill(right, 0);
       source.addTo(left, right, from, length);
       bytes.clear();
       for (int i = 0; i < length; i++) {

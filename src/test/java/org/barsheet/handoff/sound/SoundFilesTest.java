@@ -16,6 +16,7 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
+import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.handoff.SampleFilm;
@@ -92,7 +93,7 @@ class SoundFilesTest {
     assertThat(heard).hasSameSizeAs(clicks);
     for (int i = 0; i < clicks.size(); i++) {
       double exact = (clicks.get(i).at().toDouble() + layout.headSeconds()) * 48_000;
-      assertThat((double) heard.get(i)).isCloseTo(exact, org.assertj.core.data.Offset.offset(1.0));
+      assertThat((double) heard.get(i)).isCloseTo(exact, Offset.offset(1.0));
     }
   }
 
@@ -126,8 +127,7 @@ class SoundFilesTest {
     }
     double frame = 48_000.0 * rate.denominator() / rate.numerator();
     assertThat(first).isBetween(288_000, 288_001);
-    assertThat((double) (last - 288_000))
-        .isCloseTo(frame, org.assertj.core.data.Offset.offset(2.0));
+    assertThat((double) (last - 288_000)).isCloseTo(frame, Offset.offset(2.0));
   }
 
   @Test
