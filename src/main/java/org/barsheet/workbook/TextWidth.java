@@ -1,5 +1,7 @@
 package org.barsheet.workbook;
 
+import java.util.regex.Pattern;
+
 /**
  * How much room a text takes in Arial, so that rows are high enough for what wraps in them. Widths
  * of letters are those of Helvetica in Adobe's Core 14 font metrics, which Arial and Liberation
@@ -28,6 +30,9 @@ final class TextWidth {
     611, 611, 389, 556, 333, 611, 556, 778, 556, 556, 500, 389, 280, 389, 584
   };
 
+  /** A line may end after a hyphen. */
+  private static final Pattern AFTER_HYPHEN = Pattern.compile("(?<=-)");
+
   private static final int OTHER = 556;
   private static final int EAST_ASIAN = 1000;
   private static final int FIRST_EAST_ASIAN = 0x2E80;
@@ -52,7 +57,7 @@ final class TextWidth {
   }
 
   /**
-   * How many lines a text takes in a cell that wraps at words.
+   * How many lines a text takes in a cell that wraps at spaces and hyphens.
    *
    * @param cellPoints width of the cell
    */
@@ -66,15 +71,20 @@ final class TextWidth {
     int lines = 1;
     double used = 0;
     for (String word : paragraph.split(" ", -1)) {
-      double width = of(word, look);
-      if (used > 0 && used + space + width > room) {
-        lines++;
-        used = 0;
-      }
-      used += (used > 0 ? space : 0) + width;
-      while (used > room) {
-        lines++;
-        used -= room;
+      double gap = used > 0 ? space : 0;
+      for (String part : AFTER_HYPHEN.split(word, -1)) {
+        double width = of(part, look);
+        if (used > 0 && used + gap + width > room) {
+          lines++;
+          used = 0;
+          gap = 0;
+        }
+        used += gap + width;
+        gap = 0;
+        while (used > room) {
+          lines++;
+          used -= room;
+        }
       }
     }
     return lines;

@@ -59,7 +59,8 @@ final class Words {
 
   /** {@code on ones}, {@code on twos}, {@code on 5s}. */
   static String shown(int framesPerPicture) {
-    List<String> words = List.of("ones", "twos", "threes", "fours");
+    List<String> words =
+        List.of("ones", "twos", "threes", "fours", "fives", "sixes", "sevens", "eights");
     return "on "
         + (framesPerPicture <= words.size()
             ? words.get(framesPerPicture - 1)

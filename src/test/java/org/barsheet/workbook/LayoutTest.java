@@ -55,6 +55,8 @@ class LayoutTest {
     assertThat(TextWidth.lines("the baker's lamp opens", Look.BODY, 60)).isEqualTo(2);
     assertThat(TextWidth.lines("m".repeat(40), Look.BODY, 60)).isEqualTo(6);
     assertThat(TextWidth.lines("one\ntwo", Look.BODY, 60)).isEqualTo(2);
+    assertThat(TextWidth.lines("chandlers-lamp opens", Look.BODY, 60)).isEqualTo(2);
+    assertThat(TextWidth.lines("harbour-masters-window", Look.BODY, 60)).isEqualTo(3);
   }
 
   @Test
