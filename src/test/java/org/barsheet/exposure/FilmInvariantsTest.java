@@ -21,8 +21,8 @@ import org.junit.jupiter.api.Test;
 class FilmInvariantsTest {
 
   @Test
-  void hold_on_a_hundred_plans() {
-    assertThat(tryPlans(1, 100)).isGreaterThan(30);
+  void hold_on_dozens_of_plans() {
+    assertThat(tryPlans(1, 60)).isGreaterThan(20);
   }
 
   @Test
