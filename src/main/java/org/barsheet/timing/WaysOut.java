@@ -48,7 +48,7 @@ final class WaysOut {
     };
   }
 
-  /** Tries a panel in the stead of another, in the whole plan or, failing that, in the conflict. */
+  /** Whether the conflict's wishes can be kept with a panel in the stead of one of its own. */
   private boolean frees(int p, Panel other, Conflict conflict) {
     return conflicts.isPossibleWith(p, other, conflict.wishes());
   }
