@@ -186,8 +186,7 @@ public final class Production {
     String name = name(planFile);
     try (OutputFolder out = OutputFolder.open(folder)) {
       progress.step("writing the workbook");
-      byte[] workbook = WorkbookWriter.bytes(film);
-      out.write(name + ".xlsx", stream -> stream.write(workbook));
+      out.write(name + ".xlsx", stream -> stream.write(WorkbookWriter.bytes(film)));
       for (HandoffFile file : handedOver(film, name, sound)) {
         progress.step("writing " + file.path());
         out.write(file.path(), file.content());

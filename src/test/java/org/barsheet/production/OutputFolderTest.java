@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -54,6 +55,24 @@ class OutputFolderTest {
     }
     assertThat(folder.resolve("a.txt")).hasContent("earlier");
     assertThat(names()).containsExactly("a.txt");
+  }
+
+  @Test
+  void a_full_disk_met_while_a_print_out_is_made_is_told_like_any_other() {
+    OutputFolder out = OutputFolder.open(folder);
+    try (out) {
+      assertThatThrownBy(
+              () ->
+                  out.write(
+                      "a.xlsx",
+                      stream -> {
+                        throw new UncheckedIOException(new IOException("No space left on device"));
+                      }))
+          .isInstanceOf(InputException.class)
+          .hasMessageContaining("a.xlsx")
+          .hasMessageContaining("No space left on device");
+    }
+    assertThat(folder).isEmptyDirectory();
   }
 
   @Test
