@@ -12,6 +12,9 @@ import org.barsheet.plan.Where;
 /** Says in one paragraph what cannot be done, by how much it fails, and what would free it. */
 final class ConflictWords {
 
+  /** Panels told one by one; of more, the first ones and the last. */
+  private static final int MOST_PANELS = 8;
+
   private final AlignerInput input;
   private final Conflicts conflicts;
 
@@ -40,6 +43,13 @@ final class ConflictWords {
     List<String> items = new ArrayList<>();
     for (int p : conflict.panels()) {
       items.add(item(conflict, p));
+    }
+    if (items.size() > MOST_PANELS) {
+      int more = items.size() - MOST_PANELS + 1;
+      List<String> ends = new ArrayList<>(items.subList(0, MOST_PANELS - 2));
+      ends.add(more + " more panels");
+      ends.add(items.get(items.size() - 1));
+      items = ends;
     }
     String fail = items.size() == 1 ? " cannot be kept" : " cannot stand together";
     return list(items) + fail + miss(conflict);

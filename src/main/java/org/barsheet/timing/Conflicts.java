@@ -123,7 +123,7 @@ final class Conflicts {
   }
 
   private long shortage(Reach reach, int p, List<Wish> smallest) {
-    return reach.startsOf(p).stream()
+    return reach.earliestStartsOf(p).stream()
         .map(start -> panels.get(p).shortage(start, kinds(smallest, p), lengths))
         .flatMap(Optional::stream)
         .min(Long::compare)

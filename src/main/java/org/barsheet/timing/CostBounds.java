@@ -3,8 +3,7 @@ package org.barsheet.timing;
 import java.util.List;
 
 /**
- * What any way from the film's start to a place, and from a place to the film's end, costs at
- * least.
+ * What a stretch of the film costs at least, whichever place one of its panels takes.
  *
  * <p>Lengths cost by a convex function and must add up to the frames there are. For any price λ of
  * a frame the cheapest lengths at that price, plus λ times the frames, bound the true cost from
@@ -16,19 +15,24 @@ final class CostBounds {
   private static final double RATIO = 1.2;
 
   private final List<Stage> stages;
-  private final long filmFrames;
+  private final long start;
+  private final long end;
   private final double[] prices;
   private final double[][] beforeAt;
   private final double[][] fromAt;
 
   /**
-   * Bounds for an alignment.
+   * Bounds for a stretch.
    *
-   * @param rewards what panels together may cost less than the least ordinary choice
+   * @param stages its panels; the first begins on its first frame whatever place it takes
+   * @param start its first frame
+   * @param end the frame after its last
+   * @param rewards what its panels together may cost less than the least ordinary choice
    */
-  CostBounds(List<Stage> stages, long filmFrames, double meanFrames, long rewards) {
+  CostBounds(List<Stage> stages, long start, long end, double meanFrames, long rewards) {
     this.stages = stages;
-    this.filmFrames = filmFrames;
+    this.start = start;
+    this.end = end;
     this.prices = prices(Costs.LENGTH_ASKED * Costs.ONE / meanFrames);
     int panels = stages.size();
     this.beforeAt = new double[panels + 1][prices.length];
@@ -36,10 +40,10 @@ final class CostBounds {
     for (int k = 0; k < prices.length; k++) {
       beforeAt[0][k] = -rewards;
       for (int p = 0; p < panels; p++) {
-        beforeAt[p + 1][k] = beforeAt[p][k] + stages.get(p).leastAtPrice(prices[k], filmFrames);
+        beforeAt[p + 1][k] = beforeAt[p][k] + stages.get(p).leastAtPrice(prices[k], end - start);
       }
       for (int p = panels - 1; p >= 0; p--) {
-        fromAt[p][k] = fromAt[p + 1][k] + stages.get(p).leastAtPrice(prices[k], filmFrames);
+        fromAt[p][k] = fromAt[p + 1][k] + stages.get(p).leastAtPrice(prices[k], end - start);
       }
     }
   }
@@ -58,31 +62,32 @@ final class CostBounds {
     return prices;
   }
 
-  /** What the whole film costs at least. */
+  /** What the whole stretch costs at least. */
   double whole() {
-    return best(fromAt[0], filmFrames, 0) + beforeAt[0][0];
+    int k = bestPrice(fromAt[0], end - start, 0, 1);
+    return fromAt[0][k] + prices[k] * (end - start) + beforeAt[0][0];
   }
 
-  /** Whether an answer that costs no more than a limit may take each place of a panel. */
+  /**
+   * Whether an answer in which the stretch costs no more than a limit may take each place.
+   *
+   * @param p which panel of the stretch
+   */
   boolean[] within(int p, double limit) {
     Stage stage = stages.get(p);
     boolean[] within = new boolean[stage.size()];
     int before = 0;
     int after = prices.length - 1;
     for (int i = 0; i < within.length; i++) {
-      long cut = stage.cut(i);
-      before = bestPrice(beforeAt[p], cut, before, 1);
-      after = bestPrice(fromAt[p], filmFrames - cut, after, -1);
-      double cost = beforeAt[p][before] + prices[before] * cut;
-      cost += fromAt[p][after] + prices[after] * (filmFrames - cut);
+      long done = stage.cut(i) - start;
+      long left = end - stage.cut(i);
+      before = bestPrice(beforeAt[p], done, before, 1);
+      after = bestPrice(fromAt[p], left, after, -1);
+      double cost = beforeAt[p][before] + prices[before] * done;
+      cost += fromAt[p][after] + prices[after] * left;
       within[i] = cost <= limit;
     }
     return within;
-  }
-
-  private double best(double[] at, long frames, int from) {
-    int k = bestPrice(at, frames, from, 1);
-    return at[k] + prices[k] * frames;
   }
 
   /** The bound is concave in the price, so walking uphill finds its best. */

@@ -12,10 +12,13 @@ final class LengthTable {
   private record Amount(Unit unit, BigFraction number) {}
 
   private final MusicRuler ruler;
+  private final long filmFrames;
   private final Map<Amount, Map<Seconds, Long>> known = new HashMap<>();
+  private final Map<Amount, long[]> knownFromFrames = new HashMap<>();
 
-  LengthTable(MusicRuler ruler) {
+  LengthTable(MusicRuler ruler, long filmFrames) {
     this.ruler = ruler;
+    this.filmFrames = filmFrames;
   }
 
   /** The film frame reached after an amount from a moment on. */
@@ -23,5 +26,18 @@ final class LengthTable {
     return known
         .computeIfAbsent(new Amount(unit, amount), a -> new HashMap<>())
         .computeIfAbsent(from, f -> ruler.frameAfter(f, unit, amount));
+  }
+
+  /** The film frame reached after an amount from each frame of the film on. */
+  long[] framesAfter(Unit unit, BigFraction amount) {
+    return knownFromFrames.computeIfAbsent(new Amount(unit, amount), this::fromEveryFrame);
+  }
+
+  private long[] fromEveryFrame(Amount amount) {
+    long[] ends = new long[Math.toIntExact(filmFrames)];
+    for (int frame = 0; frame < ends.length; frame++) {
+      ends[frame] = ruler.frameAfter(ruler.momentOf(frame), amount.unit, amount.number);
+    }
+    return ends;
   }
 }

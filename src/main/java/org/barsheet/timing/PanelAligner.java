@@ -31,7 +31,7 @@ final class PanelAligner {
    */
   PanelAligner(AlignerInput input) {
     this.input = input;
-    this.lengths = new LengthTable(input.ruler());
+    this.lengths = new LengthTable(input.ruler(), input.filmFrames());
     this.panels = IntStream.range(0, input.panels().size()).mapToObj(this::cutsOf).toList();
     refuseSharedCues();
     refuseLengthsPastTheFilm();
@@ -126,9 +126,14 @@ final class PanelAligner {
   }
 
   private ExactSearch search() {
-    ExactSearch search = new ExactSearch(stages(), input);
+    List<Stage> onBeats = stages();
+    if (ExactSearch.isLarge(onBeats)) {
+      // Told first, because an impossible plan is found out sooner by reach than by cost.
+      reachable();
+    }
+    ExactSearch search = new ExactSearch(onBeats, input);
     if (search.table().best() >= Costs.IMPOSSIBLE) {
-      search = new ExactSearch(stages(wayOffTheBeat()), input);
+      search = new ExactSearch(stages(reachable().onePath()), input);
     }
     if (search.table().best() >= Costs.IMPOSSIBLE) {
       throw new InputException(tooFewCues());
@@ -150,18 +155,18 @@ final class PanelAligner {
   }
 
   /**
-   * A way to keep all hard rules that needs frames off the beat.
+   * The frames that panels can begin on if all hard rules are kept.
    *
-   * @throws InputException if there is none
+   * @throws InputException with every conflict, if there are none
    */
-  private List<Candidate> wayOffTheBeat() {
+  private Reach reachable() {
     Conflicts conflicts = new Conflicts(input, lengths);
     Reach reach = conflicts.reach(conflicts.wishes());
-    if (reach.isPossible()) {
-      return reach.onePath();
+    if (!reach.isPossible()) {
+      ConflictWords words = new ConflictWords(input, conflicts);
+      throw new InputException(conflicts.all().stream().map(words::problem).toList());
     }
-    ConflictWords words = new ConflictWords(input, conflicts);
-    throw new InputException(conflicts.all().stream().map(words::problem).toList());
+    return reach;
   }
 
   /**

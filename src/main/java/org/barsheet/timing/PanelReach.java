@@ -181,8 +181,14 @@ final class PanelReach {
     return Optional.of(late > 0 ? late : Math.max(1, least - most));
   }
 
+  /** The frame reached after the least or the most that is asked, from each frame on. */
+  long[] endsAfterFrames(LengthTable lengths, boolean most) {
+    Length asked = panel.length().orElseThrow();
+    return lengths.framesAfter(asked.unit(), most ? asked.most() : asked.least());
+  }
+
   /** The frame reached after the least or the most that is asked. */
-  long endAfter(Seconds from, LengthTable lengths, boolean most) {
+  private long endAfter(Seconds from, LengthTable lengths, boolean most) {
     Length asked = panel.length().orElseThrow();
     return lengths.frameAfter(from, asked.unit(), most ? asked.most() : asked.least());
   }

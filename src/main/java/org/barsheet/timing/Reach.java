@@ -23,12 +23,14 @@ final class Reach {
   private final List<List<Candidate>> starts = new ArrayList<>();
   private final List<BitSet> free = new ArrayList<>();
   private final List<BitSet> ends = new ArrayList<>();
+  private int stuck;
 
   private Reach(
       AlignerInput input, LengthTable lengths, List<PanelReach> panels, Collection<Wish> wishes) {
     this.input = input;
     this.lengths = lengths;
     this.panels = panels;
+    this.stuck = panels.size();
     this.kept = new ArrayList<>();
     panels.forEach(panel -> kept.add(EnumSet.noneOf(Kind.class)));
     wishes.forEach(wish -> kept.get(wish.panel()).add(wish.kind()));
@@ -38,7 +40,7 @@ final class Reach {
   static Reach of(
       AlignerInput input, LengthTable lengths, List<PanelReach> panels, Collection<Wish> wishes) {
     Reach reach = new Reach(input, lengths, panels, wishes);
-    for (int p = 0; p < panels.size(); p++) {
+    for (int p = 0; p < panels.size() && reach.stuck == panels.size(); p++) {
       reach.addStarts(p);
       reach.addEnds(p);
     }
@@ -47,7 +49,7 @@ final class Reach {
 
   /** Whether the wishes can be kept together. */
   boolean isPossible() {
-    return ends.get(panels.size() - 1).get(filmEnd());
+    return stuck == panels.size() && ends.get(panels.size() - 1).get(filmEnd());
   }
 
   private int filmEnd() {
@@ -98,20 +100,29 @@ final class Reach {
   private void addEnds(int p) {
     BitSet reached = new BitSet();
     ends.add(reached);
-    if (!free.get(p).isEmpty() && !kept.get(p).contains(Kind.LENGTH)) {
-      reached.set(free.get(p).nextSetBit(0) + 1, filmEnd() + 1);
-      return;
-    }
-    for (int frame = free.get(p).nextSetBit(0);
-        frame >= 0;
-        frame = free.get(p).nextSetBit(frame + 1)) {
-      var from = input.ruler().momentOf(frame);
-      long least = Math.max(frame + 1L, panels.get(p).endAfter(from, lengths, false));
-      set(reached, least, panels.get(p).endAfter(from, lengths, true));
+    if (starts.get(p).isEmpty() && free.get(p).isEmpty()) {
+      stuck = p;
+    } else if (!free.get(p).isEmpty()) {
+      addFreeEnds(p, reached);
     }
     for (Candidate start : starts.get(p)) {
       Optional<FrameSpan> span = panels.get(p).ends(start, kept.get(p), lengths);
       span.ifPresent(s -> set(reached, s.start(), s.endExclusive() - 1));
+    }
+  }
+
+  private void addFreeEnds(int p, BitSet reached) {
+    BitSet frames = free.get(p);
+    if (!kept.get(p).contains(Kind.LENGTH)) {
+      set(reached, frames.nextSetBit(0) + 1L, input.filmFrames());
+      return;
+    }
+    long[] least = panels.get(p).endsAfterFrames(lengths, false);
+    long[] most = panels.get(p).endsAfterFrames(lengths, true);
+    long done = 0;
+    for (int frame = frames.nextSetBit(0); frame >= 0; frame = frames.nextSetBit(frame + 1)) {
+      set(reached, Math.max(done, Math.max(frame + 1L, least[frame])), most[frame]);
+      done = Math.max(done, most[frame] + 1);
     }
   }
 
@@ -124,12 +135,7 @@ final class Reach {
 
   /** The first panel that cannot begin anywhere; the number of panels if only the end is missed. */
   int firstStuck() {
-    for (int p = 0; p < panels.size(); p++) {
-      if (starts.get(p).isEmpty() && free.get(p).isEmpty()) {
-        return p;
-      }
-    }
-    return panels.size();
+    return stuck;
   }
 
   /** The frames a panel can end before. */
@@ -157,6 +163,9 @@ final class Reach {
   }
 
   private Candidate startBefore(int p, long end, long cut) {
+    if (cut == Candidate.ANY && !free.get(p).isEmpty()) {
+      return panels.get(p).freeAt(freeStartBefore(p, end));
+    }
     for (Candidate start : startsOf(p)) {
       boolean asked = cut == Candidate.ANY || cut == start.cut();
       Optional<FrameSpan> span = panels.get(p).ends(start, kept.get(p), lengths);
@@ -165,5 +174,28 @@ final class Reach {
       }
     }
     throw new IllegalStateException("no way back from frame " + end);
+  }
+
+  /** The earliest frame a free panel can begin on to end before a frame. */
+  private long freeStartBefore(int p, long end) {
+    BitSet frames = free.get(p);
+    if (!kept.get(p).contains(Kind.LENGTH)) {
+      return frames.nextSetBit(0);
+    }
+    long[] least = panels.get(p).endsAfterFrames(lengths, false);
+    long[] most = panels.get(p).endsAfterFrames(lengths, true);
+    for (int frame = frames.nextSetBit(0); frame >= 0; frame = frames.nextSetBit(frame + 1)) {
+      if (end > frame && end >= least[frame] && end <= most[frame]) {
+        return frame;
+      }
+    }
+    throw new IllegalStateException("no way back from frame " + end);
+  }
+
+  /** A start of a panel that can least be missed: its only ones, or the first of a free panel. */
+  List<Candidate> earliestStartsOf(int p) {
+    return free.get(p).isEmpty()
+        ? starts.get(p)
+        : List.of(panels.get(p).freeAt(free.get(p).nextSetBit(0)));
   }
 }

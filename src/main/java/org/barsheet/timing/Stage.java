@@ -155,6 +155,11 @@ final class Stage {
     return candidates.get(i);
   }
 
+  /** Whether all its places begin on the same frame. */
+  boolean hasOneCut() {
+    return cuts.length > 0 && cuts[0] == cuts[cuts.length - 1];
+  }
+
   long cut(int i) {
     return cuts[i];
   }

@@ -21,6 +21,9 @@ final class WaysOut {
   /** Other places tried for a panel, nearest first. */
   private static final int MOST_PLACES = 40;
 
+  /** Ways told; more are no help. */
+  private static final int MOST_WAYS = 8;
+
   private final AlignerInput input;
   private final Conflicts conflicts;
 
@@ -33,6 +36,9 @@ final class WaysOut {
   List<String> of(Conflict conflict) {
     List<String> ways = new ArrayList<>();
     for (Wish wish : conflict.wishes()) {
+      if (ways.size() == MOST_WAYS) {
+        break;
+      }
       way(wish, conflict).ifPresent(ways::add);
     }
     return List.copyOf(ways);

@@ -1,9 +1,11 @@
 package org.barsheet.timing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.lang.management.ManagementFactory;
 import java.util.List;
+import org.barsheet.input.InputException;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -20,6 +22,22 @@ class AlignerSpeedTrial {
       measure("ranges", "1..4 bars");
       measure("every fortieth panel placed", "placed");
       measure("no lengths", "");
+    }
+  }
+
+  @Test
+  @Tag("evaluate")
+  void a_large_plan_that_cannot_be_kept() {
+    MusicBuilder music = new MusicBuilder().tempo(100).bars(750);
+    PlanBuilder plan = new PlanBuilder(music);
+    for (int p = 0; p < PANELS; p++) {
+      plan.panel(p == 200 ? "bar 60" : "", p % 2 == 0 ? "1..4 bars" : "");
+    }
+    for (int round = 0; round < 2; round++) {
+      AlignerInput input = plan.input();
+      long start = cpu();
+      assertThatThrownBy(() -> new PanelAligner(input).align()).isInstanceOf(InputException.class);
+      System.out.println("refused after " + (cpu() - start) / 1_000_000 + " ms of processor time");
     }
   }
 

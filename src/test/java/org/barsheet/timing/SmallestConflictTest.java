@@ -38,7 +38,7 @@ class SmallestConflictTest {
       if (!canBeRead(input)) {
         continue;
       }
-      Conflicts of = new Conflicts(input, new LengthTable(input.ruler()));
+      Conflicts of = new Conflicts(input, new LengthTable(input.ruler(), input.filmFrames()));
       for (Conflict conflict : of.all()) {
         check(seed, of, conflict.wishes());
         conflicts++;
