@@ -15,9 +15,18 @@ final class Nearest {
   static List<String> to(String wanted, List<String> names) {
     return names.stream()
         .distinct()
-        .sorted(Comparator.comparingInt(name -> distance(wanted, name)))
+        .sorted(
+            Comparator.comparing((String name) -> !hold(name, wanted))
+                .thenComparingInt(name -> distance(wanted, name)))
         .limit(MOST)
         .toList();
+  }
+
+  /** Whether one of two names is a part of the other. */
+  private static boolean hold(String one, String other) {
+    String a = one.toLowerCase(Locale.ROOT);
+    String b = other.strip().toLowerCase(Locale.ROOT);
+    return a.length() > 1 && b.length() > 1 && (a.contains(b) || b.contains(a));
   }
 
   /** Letters to change, add or take away to turn one name into the other (edit distance). */
