@@ -1,6 +1,8 @@
 package org.barsheet.input;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -30,8 +32,26 @@ public final class Nearest {
     return best.isEmpty() ? Optional.empty() : Optional.of(best);
   }
 
+  /**
+   * Up to so many of the names, most alike first: those that hold the word, or that it holds, lead.
+   */
+  public static List<String> ranked(String wanted, Collection<String> names, int most) {
+    return names.stream()
+        .distinct()
+        .sorted(
+            Comparator.comparing((String name) -> !hold(plain(name), plain(wanted)))
+                .thenComparingInt(name -> distance(plain(wanted), plain(name))))
+        .limit(most)
+        .toList();
+  }
+
+  /** Whether one of two names is a part of the other. */
+  private static boolean hold(String one, String other) {
+    return one.length() > 1 && other.length() > 1 && (one.contains(other) || other.contains(one));
+  }
+
   private static String plain(String word) {
-    return word.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+    return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
   }
 
   /**

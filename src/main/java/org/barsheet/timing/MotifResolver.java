@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Nearest;
 import org.barsheet.input.Problem;
 import org.barsheet.motif.Motif;
 import org.barsheet.motif.MotifHearing;
@@ -116,7 +117,12 @@ final class MotifResolver {
       }
     }
     String names =
-        String.join(", ", Nearest.to(shape.part(), parts.stream().map(Part::name).toList()));
+        String.join(
+            ", ",
+            Nearest.ranked(
+                shape.part(),
+                parts.stream().map(Part::name).toList(),
+                PlaceResolver.NAMES_OFFERED));
     String remedy =
         names.isEmpty() ? "the score has no parts" : "parts that look like it: " + names;
     problems.add(

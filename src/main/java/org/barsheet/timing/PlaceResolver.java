@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
+import org.barsheet.input.Nearest;
 import org.barsheet.input.Problem;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Place;
@@ -23,6 +24,9 @@ import org.barsheet.score.BarGrid;
 
 /** Finds the moments that a place of the plan can mean. */
 final class PlaceResolver {
+
+  /** How many names are offered for one that is not there. */
+  static final int NAMES_OFFERED = 3;
 
   /** A place that cannot be found: what is wrong and what to write instead. */
   private static final class Unfound extends Exception {
@@ -217,7 +221,8 @@ final class PlaceResolver {
       return found.get(0);
     }
     if (found.isEmpty()) {
-      List<String> names = Nearest.to(name, cues.marks().stream().map(Cue::name).toList());
+      List<String> names =
+          Nearest.ranked(name, cues.marks().stream().map(Cue::name).toList(), NAMES_OFFERED);
       throw new Unfound(
           "the file has no mark '" + name + "'",
           names.isEmpty()

@@ -29,4 +29,10 @@ class NearestTest {
     assertThat(Nearest.to("x", KNOWN)).isEmpty();
     assertThat(Nearest.to("tide".repeat(1000), KNOWN)).isEmpty();
   }
+
+  @Test
+  void names_that_hold_the_word_asked_for_are_offered_first() {
+    List<String> marks = List.of("Wind", "Ferry horn", "A", "All the lamps", "Fern");
+    assertThat(Nearest.ranked("ferry", marks, 2)).containsExactly("Ferry horn", "Fern");
+  }
 }
