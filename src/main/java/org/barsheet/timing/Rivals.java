@@ -59,7 +59,7 @@ final class Rivals {
     double margin = (double) (table.bestThrough(p, i) - table.best()) / Costs.ONE;
     String place = Reasons.placeName(stages.get(p).candidate(i), input);
     if (margin < Rival.FREE_CHOICE) {
-      return new Rival(place + " is as good: a free choice", margin);
+      return new Rival(place + " is as good", margin);
     }
     Optional<String> why = mainReason(table.answerThrough(p, i, best));
     String cost = String.format(Locale.ROOT, "%.1f", Math.max(margin, 0.1));

@@ -38,7 +38,7 @@ final class SheetFrame {
     this.sheet = book.addSheet(name);
     this.page = page;
     this.columns = new Columns(columns, page.width());
-    this.pen = new SheetPen(sheet, book.styles(), this.columns);
+    this.pen = new SheetPen(sheet, book.styles(), this.columns, page.height());
     this.columns.applyTo(sheet);
     setUpPrint();
   }

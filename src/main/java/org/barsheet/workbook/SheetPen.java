@@ -13,11 +13,18 @@ final class SheetPen {
   private final SXSSFSheet sheet;
   private final Styles styles;
   private final Columns columns;
+  private final double pageRoom;
   private SXSSFRow row;
   private double rowPoints;
   private double pagePoints;
 
-  SheetPen(SXSSFSheet sheet, Styles styles, Columns columns) {
+  /**
+   * A pen for a sheet.
+   *
+   * @param pageRoom height in points of a printed page between its margins
+   */
+  SheetPen(SXSSFSheet sheet, Styles styles, Columns columns, double pageRoom) {
+    this.pageRoom = pageRoom;
     this.sheet = sheet;
     this.styles = styles;
     this.columns = columns;
@@ -31,7 +38,7 @@ final class SheetPen {
    */
   SheetPen row(int index, double leastPoints) {
     if (index != row.getRowNum()) {
-      pagePoints += rowPoints;
+      leaveRow();
       row = sheet.createRow(index);
       rowPoints = 0;
     }
@@ -39,12 +46,18 @@ final class SheetPen {
     return this;
   }
 
+  /** A row that finds no room has gone to a page of its own accord, under the repeated heading. */
+  private void leaveRow() {
+    boolean fits = pagePoints + rowPoints <= pageRoom;
+    pagePoints = (fits ? pagePoints : SheetFrame.TITLE_POINTS) + rowPoints;
+  }
+
   private void setHeight(double points) {
     rowPoints = points;
     row.setHeightInPoints((float) points);
   }
 
-  /** Height in points of the rows above the present one, back to the last page break. */
+  /** Height in points of the rows above the present one, back to where the page begins. */
   double pointsOnPage() {
     return pagePoints;
   }

@@ -33,13 +33,13 @@ final class TimelineWorksheet {
           Column.words("action", 80, 2),
           Column.words("place", 52, 1),
           Column.words("starts", 56),
-          Column.numbers("bars", 30),
+          Column.numbers("bars", 36),
           Column.numbers("seconds", 40),
           Column.numbers("frames", 36),
           Column.words("to scale", 48),
           Column.words("asked, got", 60, 2),
           Column.words("why here,\nand the rival", 87, 3),
-          Column.words("what moves,\nopen at the cut", 94, 2),
+          Column.words("what moves,\nopen at the cut", 88, 2),
           Column.toFillIn("notes", 28),
           Column.rowName());
 
@@ -157,7 +157,7 @@ final class TimelineWorksheet {
             rival ->
                 shot.reason()
                     + "\n"
-                    + (rival.isFreeChoice() ? Signs.QUESTION + " free choice, near tie: " : "")
+                    + (rival.isFreeChoice() ? Signs.QUESTION + " free choice: " : "")
                     + rival.sentence())
         .orElse(shot.reason());
   }
