@@ -15,20 +15,15 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
-import org.barsheet.exposure.Appearance;
-import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
-import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.OpeningState;
-import org.barsheet.exposure.Picture;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.SheetNote;
 import org.barsheet.motif.Accent;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Form;
 import org.barsheet.motif.Match;
-import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Length;
@@ -44,7 +39,6 @@ import org.barsheet.plan.Slow;
 import org.barsheet.plan.Where;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.TempoRequest;
-import org.barsheet.score.BarBeat;
 import org.barsheet.timing.Cue;
 import org.barsheet.timing.FilmBar;
 import org.barsheet.timing.FilmClock;
@@ -63,9 +57,9 @@ final class SampleFilm {
   private static final int BEATS_PER_MINUTE = 96;
 
   /** A reveal asked for: where it lands in its shot, and how. */
-  private record Asked(String opening, int layer, long landsInShot, int pictures, int each) {}
+  record Asked(String opening, int layer, long landsInShot, int pictures, int each) {}
 
-  private record Scene(String name, String action, long frames, List<Asked> reveals) {}
+  record Scene(String name, String action, long frames, List<Asked> reveals) {}
 
   private final FrameRate rate;
   private final List<Scene> scenes = new ArrayList<>();
@@ -192,14 +186,15 @@ final class SampleFilm {
     for (int index = 0; index < scenes.size(); index++) {
       Scene scene = scenes.get(index);
       FrameSpan frames = new FrameSpan(start, start + scene.frames());
-      Cue cue = cue(music, clock, scene, frames, cues.size());
+      Cue cue = SampleCues.cue(music, clock, scene, frames, cues.size());
       cues.add(cue);
       Shot shot = shot(index, plan.panels().get(index), cue, frames, music, clock);
       shots.add(shot);
-      scene.reveals().forEach(asked -> reveals.add(reveal(plan, shot, asked)));
+      scene.reveals().forEach(asked -> reveals.add(SampleReveals.reveal(plan, shot, asked)));
       start += scene.frames();
     }
-    cues.add(occurrence(music, clock, 99, Certainty.LIKELY, clock.musicStartFrame() + 40));
+    cues.add(
+        SampleCues.occurrence(music, clock, 99, Certainty.LIKELY, clock.musicStartFrame() + 40));
     cues.sort(Comparator.comparingLong(Cue::frame));
     TimingSheet timing =
         new TimingSheet(
@@ -220,9 +215,9 @@ final class SampleFilm {
             new InputFile("score", "sample.mid", "4be1c07a".repeat(8))),
         timing,
         reveals,
-        movements(reveals),
+        SampleReveals.movements(reveals),
         states(shots, reveals),
-        appearances(plan, shots, reveals),
+        SampleReveals.appearances(plan, shots, reveals),
         notes(music, clock, filmBars, shots, reveals),
         findings);
   }
@@ -302,7 +297,7 @@ final class SampleFilm {
         NOWHERE);
   }
 
-  private static Reveal reveal(Asked asked) {
+  static Reveal reveal(Asked asked) {
     return new Reveal(
         asked.opening(),
         Reveal.Way.OPENS,
@@ -316,70 +311,6 @@ final class SampleFilm {
         NOWHERE);
   }
 
-  private static Cue cue(Music music, FilmClock clock, Scene scene, FrameSpan frames, int number) {
-    long frame = frames.start() + frames.length() / 4;
-    if (frame < clock.musicStartFrame() || scene.reveals().isEmpty()) {
-      BarBeat place = place(music, clock, frames.start());
-      Seconds at = clock.scoreTime(Math.max(frames.start(), clock.musicStartFrame()));
-      return new Cue(
-          "bar-" + number,
-          Cue.Kind.BAR,
-          "",
-          0,
-          at,
-          frames.start(),
-          place,
-          at,
-          frames.start(),
-          place,
-          Optional.empty());
-    }
-    long accent = frames.start() + scene.reveals().get(0).landsInShot();
-    return occurrence(music, clock, number, Certainty.CERTAIN, accent);
-  }
-
-  private static Cue occurrence(
-      Music music, FilmClock clock, int number, Certainty certainty, long accent) {
-    long first = Math.max(clock.musicStartFrame(), accent - 40);
-    long startTick = tick(music, clock, first);
-    long accentTick = tick(music, clock, accent);
-    Occurrence occurrence =
-        new Occurrence(
-            "glimmer",
-            number,
-            startTick,
-            accentTick + 240,
-            accentTick,
-            List.of(startTick, accentTick),
-            List.of(79, 91),
-            List.of(0, 1),
-            List.of(Form.TONAL),
-            5,
-            0.9,
-            certainty,
-            "tonal, up a fourth, last note shortened");
-    return new Cue(
-        "glimmer-" + number,
-        Cue.Kind.OCCURRENCE,
-        "glimmer",
-        number,
-        music.tempo().secondsAt(startTick),
-        first,
-        music.bars().locate(startTick),
-        music.tempo().secondsAt(accentTick),
-        accent,
-        music.bars().locate(accentTick),
-        Optional.of(occurrence));
-  }
-
-  private static long tick(Music music, FilmClock clock, long frame) {
-    return Math.max(0, Math.round(music.tempo().tickAt(clock.scoreTime(frame)).doubleValue()));
-  }
-
-  private static BarBeat place(Music music, FilmClock clock, long frame) {
-    return music.bars().locate(tick(music, clock, frame));
-  }
-
   private static Shot shot(
       int index, Panel panel, Cue cue, FrameSpan frames, Music music, FilmClock clock) {
     BigDecimal bars =
@@ -391,7 +322,7 @@ final class SampleFilm {
         panel,
         cue,
         frames,
-        place(music, clock, frames.start()),
+        SampleCues.place(music, clock, frames.start()),
         bars,
         "glimmer, 4 bars",
         bars.toPlainString() + " bars",
@@ -404,57 +335,6 @@ final class SampleFilm {
         panel.reveals().stream()
             .map(reveal -> new Shot.Landing(cue.accentFrame(), cue.accentFrame()))
             .toList());
-  }
-
-  private static PlannedReveal reveal(Plan plan, Shot shot, Asked asked) {
-    long lands = shot.frames().start() + asked.landsInShot();
-    long firstGap = lands - (long) (asked.pictures() - 1) * asked.each();
-    List<Exposure> exposures = new ArrayList<>();
-    exposures.add(
-        new Exposure(
-            new FrameSpan(shot.frames().start(), firstGap), new Picture(asked.opening(), 0), 0));
-    for (int picture = 1; picture <= asked.pictures(); picture++) {
-      long from = firstGap + (long) (picture - 1) * asked.each();
-      long to = picture == asked.pictures() ? shot.frames().endExclusive() : from + asked.each();
-      exposures.add(
-          new Exposure(
-              new FrameSpan(from, to),
-              new Picture(asked.opening(), picture),
-              Slow.END.progress((double) picture / asked.pictures())));
-    }
-    return new PlannedReveal(
-        shot.index(),
-        reveal(asked),
-        plan.opening(asked.opening()).orElseThrow(),
-        asked.opening(),
-        asked.layer(),
-        lands,
-        lands,
-        firstGap,
-        firstGap + (long) asked.pictures() * asked.each() / 3,
-        lands,
-        exposures,
-        Optional.empty());
-  }
-
-  private static List<Movement> movements(List<PlannedReveal> reveals) {
-    return reveals.stream()
-        .map(
-            reveal ->
-                new Movement(
-                    reveal.movement(),
-                    "small-lamp",
-                    List.of(reveal.opening().name()),
-                    reveal.exposures().stream()
-                        .map(
-                            exposure ->
-                                new Movement.MovedPicture(
-                                    exposure.picture(),
-                                    exposure.progress(),
-                                    90 * exposure.progress(),
-                                    "deg"))
-                        .toList()))
-        .toList();
   }
 
   private List<OpeningState> states(List<Shot> shots, List<PlannedReveal> reveals) {
@@ -477,21 +357,6 @@ final class SampleFilm {
         reveals.stream()
             .anyMatch(reveal -> reveal.shot() < shot && reveal.opening().name().equals(opening));
     return opened ? 1 : 0;
-  }
-
-  private static List<Appearance> appearances(
-      Plan plan, List<Shot> shots, List<PlannedReveal> reveals) {
-    return reveals.stream()
-        .map(
-            reveal ->
-                new Appearance(
-                    reveal.shot(),
-                    plan.performers().get(0),
-                    reveal.opening(),
-                    new FrameSpan(
-                        reveal.firstGapFrame(), shots.get(reveal.shot()).frames().endExclusive()),
-                    0.8))
-        .toList();
   }
 
   private List<SheetNote> notes(
