@@ -4,8 +4,10 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.production.Answers;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.barsheet.timing.Finding;
@@ -15,6 +17,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
@@ -31,8 +34,11 @@ import picocli.CommandLine.TypeConversionException;
       "  barsheet check plan.yaml",
       "  barsheet check plan.yaml --fail-on warning && echo all well",
       "  barsheet check plan.yaml --as json",
+      "  barsheet check plan.yaml --answers 5     how else could the panels lie, and at what cost?",
     })
 final class CheckCommand implements Callable<Integer> {
+
+  private static final int MOST_ANSWERS = 100;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -47,10 +53,21 @@ final class CheckCommand implements Callable<Integer> {
           "End with status 1 if there is a finding of this level or worse: note, warning or error.")
   private List<Severity> failOn = List.of();
 
+  @Option(
+      names = "--answers",
+      paramLabel = "N",
+      description =
+          "Print the N best whole answers instead of the findings: what differs, and what it costs.")
+  private Optional<Integer> answers = Optional.empty();
+
   @Mixin private AsOption form = new AsOption();
 
   @Override
   public Integer call() {
+    if (answers.isPresent()) {
+      printAnswers(answers.get());
+      return ExitStatus.DONE;
+    }
     FilmSheet film = Production.film(plan, Progress.SILENT);
     print(film.findings(), form.as, spec.commandLine().getOut());
     boolean failed =
@@ -59,6 +76,24 @@ final class CheckCommand implements Callable<Integer> {
                 finding ->
                     failOn.stream().anyMatch(level -> finding.severity().compareTo(level) >= 0));
     return failed ? ExitStatus.FINDINGS : ExitStatus.DONE;
+  }
+
+  private void printAnswers(int asked) {
+    if (!failOn.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "--answers prints no findings: leave out --fail-on");
+    }
+    if (asked < 1 || asked > MOST_ANSWERS) {
+      throw new ParameterException(
+          spec.commandLine(), "--answers takes a number from 1 to " + MOST_ANSWERS);
+    }
+    Answers best = Production.answers(plan, asked);
+    PrintWriter out = spec.commandLine().getOut();
+    if (form.as == As.TEXT) {
+      AnswersText.print(best, asked, out);
+    } else {
+      AnswersText.table(best).print(form.as, out);
+    }
   }
 
   private static void print(List<Finding> findings, As as, PrintWriter out) {

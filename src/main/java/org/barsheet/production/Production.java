@@ -40,6 +40,7 @@ import org.barsheet.timing.Cue;
 import org.barsheet.timing.Places;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
+import org.barsheet.timing.WholeAnswer;
 import org.barsheet.workbook.WorkbookWriter;
 
 /** The whole road from files to files. Every method throws {@link InputException} on bad input. */
@@ -120,6 +121,24 @@ public final class Production {
    */
   public static FilmSheet film(Path planFile, Progress progress) {
     return film(planFile, defaultFolder(planFile), progress);
+  }
+
+  /**
+   * The best few whole answers, the one the sheets show first.
+   *
+   * @param count how many at most, 1 or more
+   */
+  public static Answers answers(Path planFile, int count) {
+    Returns returns = returns(planFile);
+    Plan plan = returns.plan();
+    List<WholeAnswer> answers =
+        TimingPlanner.answers(
+            plan,
+            returns.music(),
+            returns.occurrences(),
+            locks(plan, defaultFolder(planFile)),
+            count);
+    return new Answers(plan.film(), answers);
   }
 
   private static FilmSheet film(Path planFile, Path folder, Progress progress) {

@@ -1,7 +1,9 @@
 package org.barsheet.timing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.plan.Length;
 
 /**
@@ -12,8 +14,23 @@ import org.barsheet.plan.Length;
  */
 record CostItem(long more, String sentence) {
 
+  /** What makes another answer dearer than the best, by the largest single difference. */
+  static Optional<String> mainReason(List<Stage> stages, int[] best, int[] other, long filmFrames) {
+    List<CostItem> items = new ArrayList<>();
+    for (int p = 0; p < stages.size(); p++) {
+      boolean same = best[p] == other[p] && (p + 1 == best.length || best[p + 1] == other[p + 1]);
+      if (!same) {
+        items.addAll(differences(stages, p, best, other, filmFrames));
+      }
+    }
+    return items.stream()
+        .filter(item -> item.more() > 0)
+        .max(Comparator.comparingLong(CostItem::more))
+        .map(CostItem::sentence);
+  }
+
   /** Where one panel's part of two answers differs in cost. */
-  static List<CostItem> differences(
+  private static List<CostItem> differences(
       List<Stage> stages, int p, int[] best, int[] other, long filmFrames) {
     Stage stage = stages.get(p);
     long bestEnd = end(stages, p, best, filmFrames);

@@ -110,12 +110,26 @@ final class PanelAligner {
    *
    * @throws InputException with every conflict, if the panels cannot stand together
    */
-  List<Alignment> best(int count) {
+  List<Choice> best(int count) {
     ExactSearch search = search();
-    List<Optional<Rival>> none = Collections.nCopies(panels.size(), Optional.empty());
-    return new BestAnswers(search.stages(), search.table())
-        .first(count).stream().map(choice -> alignment(search, choice, none)).toList();
+    List<int[]> choices = new BestAnswers(search.stages(), search.table()).first(count);
+    return choices.stream().map(choice -> choice(search, choices.get(0), choice)).toList();
   }
+
+  private Choice choice(ExactSearch search, int[] best, int[] choice) {
+    List<Optional<Rival>> none = Collections.nCopies(panels.size(), Optional.empty());
+    return new Choice(
+        alignment(search, choice, none),
+        CostItem.mainReason(search.stages(), best, choice, input.filmFrames()));
+  }
+
+  /**
+   * One of several whole answers.
+   *
+   * @param alignment without rivals
+   * @param why what makes it dearer than the best, where it is
+   */
+  record Choice(Alignment alignment, Optional<String> why) {}
 
   private Alignment alignment(ExactSearch search, int[] choice, List<Optional<Rival>> rivals) {
     long cost = search.table().costOf(choice);

@@ -1,7 +1,6 @@
 package org.barsheet.timing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -61,25 +60,10 @@ final class Rivals {
     if (margin < Rival.FREE_CHOICE) {
       return new Rival(place + " is as good", margin);
     }
-    Optional<String> why = mainReason(table.answerThrough(p, i, best));
+    Optional<String> why =
+        CostItem.mainReason(stages, best, table.answerThrough(p, i, best), input.filmFrames());
     String cost = String.format(Locale.ROOT, "%.1f", Math.max(margin, 0.1));
     String sentence = place + " would cost " + cost + " more" + why.map(w -> ": " + w).orElse("");
     return new Rival(sentence, margin);
-  }
-
-  /** What makes another answer dearer than the best, by the largest single difference. */
-  private Optional<String> mainReason(int[] other) {
-    List<CostItem> items = new ArrayList<>();
-    for (int p = 0; p < stages.size(); p++) {
-      boolean same = best[p] == other[p] && (p + 1 == best.length || best[p + 1] == other[p + 1]);
-      if (same) {
-        continue;
-      }
-      items.addAll(CostItem.differences(stages, p, best, other, input.filmFrames()));
-    }
-    return items.stream()
-        .filter(item -> item.more() > 0)
-        .max(Comparator.comparingLong(CostItem::more))
-        .map(CostItem::sentence);
   }
 }

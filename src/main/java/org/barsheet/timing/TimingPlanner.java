@@ -90,15 +90,19 @@ public final class TimingPlanner {
 
   private List<WholeAnswer> answers(Map<String, FrameSpan> locks, int count) {
     AlignerInput input = input(locks);
-    List<Alignment> best = new PanelAligner(input).best(count);
-    long least = best.get(0).answer().cost();
-    return best.stream()
-        .map(
-            alignment ->
-                new WholeAnswer(
-                    (double) (alignment.answer().cost() - least) / Costs.ONE,
-                    new Shots(input, filmEnd, alignment).all()))
-        .toList();
+    List<PanelAligner.Choice> choices = new PanelAligner(input).best(count);
+    List<Shot> best = shots(input, choices.get(0));
+    long least = choices.get(0).alignment().answer().cost();
+    List<WholeAnswer> answers = new ArrayList<>();
+    for (PanelAligner.Choice choice : choices) {
+      double more = (double) (choice.alignment().answer().cost() - least) / Costs.ONE;
+      answers.add(WholeAnswer.of(more, choice.why().orElse(""), best, shots(input, choice)));
+    }
+    return List.copyOf(answers);
+  }
+
+  private List<Shot> shots(AlignerInput input, PanelAligner.Choice choice) {
+    return new Shots(input, filmEnd, choice.alignment()).all();
   }
 
   /** The clock of a film and its music. */

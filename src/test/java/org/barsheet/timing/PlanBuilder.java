@@ -289,6 +289,11 @@ public final class PlanBuilder {
     return new TimingPlanner(build(), music.build(), music.occurrences()).input(locks);
   }
 
+  /** The best few ways to lay the plan. */
+  List<WholeAnswer> answers(int count) {
+    return TimingPlanner.answers(build(), music.build(), music.occurrences(), locks, count);
+  }
+
   /** The plan laid on its music. */
   public TimingSheet time() {
     Music built = music.build();

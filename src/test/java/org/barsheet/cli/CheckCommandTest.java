@@ -1,0 +1,79 @@
+package org.barsheet.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What {@code check} prints, and for whom. */
+class CheckCommandTest {
+
+  private static final String PLAN = "scores/lamplighters-quay.yaml";
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... args) {
+    return Barsheet.run(new PrintWriter(out), new PrintWriter(err), args);
+  }
+
+  @Test
+  void findings_are_grouped_by_who_must_act() {
+    assertThat(run("check", PLAN)).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .containsSubsequence("director\n  !", "\nanimator\n  ✕", "\nplayers\n  !", "\ncomposer\n");
+  }
+
+  @Test
+  void findings_as_json_say_severity_who_panel_place_frame_and_remedy() {
+    assertThat(run("check", PLAN, "--as", "json")).isEqualTo(ExitStatus.DONE);
+    JsonArray findings = JsonParser.parseString(out.toString()).getAsJsonArray();
+    assertThat(findings.get(0).getAsJsonObject().keySet())
+        .containsExactly("severity", "concerns", "panel", "place", "frame", "sentence", "remedy");
+    assertThat(findings.get(0).getAsJsonObject().get("severity").getAsString()).isEqualTo("error");
+  }
+
+  @Test
+  void what_was_set_aside_in_a_panel_table_is_a_note(@TempDir Path folder) throws IOException {
+    Files.copy(Path.of("scores/lamplighters-quay.mid"), folder.resolve("quay.mid"));
+    Files.writeString(folder.resolve("panels.csv"), "panel,cue,weather\n1,,fog\n", UTF_8);
+    Path plan = folder.resolve("plan.yaml");
+    Files.writeString(
+        plan, "title: Quay\nscore: quay.mid\nfilm: {frame-rate: 24}\npanels: panels.csv\n", UTF_8);
+    assertThat(run("check", plan.toString())).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .contains("panels.csv, line 1", "the column 'weather' is not read; it is yours");
+  }
+
+  @Test
+  void answers_tell_what_differs_from_the_best() {
+    assertThat(run("check", PLAN, "--answers", "2")).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .startsWith("answer 1: the best, as the sheets show it\nanswer 2: ")
+        .contains("panel 24 sits on glimmer");
+  }
+
+  @Test
+  void answers_as_csv_have_a_row_for_each_panel_of_each() {
+    assertThat(run("check", PLAN, "--answers", "2", "--as", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .startsWith("answer,more,why,panel,cue,bar,timecode,frame,frames,later\n1,0.000,,1,");
+    assertThat(out.toString().lines()).hasSize(1 + 2 * 26);
+  }
+
+  @Test
+  void answers_are_asked_for_by_a_sensible_number() {
+    assertThat(run("check", PLAN, "--answers", "0")).isEqualTo(ExitStatus.USAGE);
+    assertThat(err.toString()).contains("--answers takes a number from 1 to 100");
+    assertThat(run("check", PLAN, "--answers", "2", "--fail-on", "note"))
+        .isEqualTo(ExitStatus.USAGE);
+  }
+}
