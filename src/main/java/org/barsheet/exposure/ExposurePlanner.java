@@ -39,7 +39,8 @@ public final class ExposurePlanner {
     timing.shots().forEach(shot -> reveals.addAll(revealsOf(shot)));
     List<OpeningState> states = OpeningStates.of(timing, reveals);
     List<Appearance> appearances = new Appearances(timing, ruler, reveals, states).all();
-    List<Finding> ofReveals = new RevealFindings(timing, movements, reveals).all();
+    List<Finding> more = new ArrayList<>(new RevealFindings(timing, movements, reveals).all());
+    more.addAll(new ArtworkFindings(plan).all());
     FilmFindings findings = new FilmFindings(timing, ruler, reveals, states, appearances);
     return new FilmSheet(
         inputs,
@@ -49,7 +50,7 @@ public final class ExposurePlanner {
         states,
         appearances,
         new SheetNotes(timing, ruler, reveals).all(),
-        findings.withTiming(ofReveals));
+        findings.withTiming(more));
   }
 
   private List<PlannedReveal> revealsOf(Shot shot) {
