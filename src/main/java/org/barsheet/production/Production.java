@@ -201,15 +201,17 @@ public final class Production {
    * @param sound whether to make the sound files too: tens of megabytes
    */
   public static Made make(Path planFile, Path folder, boolean sound, Progress progress) {
+    MeanwhileWorkbook.loadLibrary();
     FilmSheet film = film(planFile, folder, progress);
     String name = name(planFile);
     try (OutputFolder out = OutputFolder.open(folder)) {
-      progress.step("writing the workbook");
-      out.write(name + ".xlsx", stream -> stream.write(WorkbookWriter.bytes(film)));
+      MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film);
       for (HandoffFile file : handedOver(film, name, sound)) {
         progress.step("writing " + file.path());
         out.write(file.path(), file.content());
       }
+      progress.step("writing the workbook");
+      out.write(name + ".xlsx", workbook::writeTo);
       Optional<Path> kept = WorkbookWriter.keepIfChanged(folder.resolve(name + ".xlsx"));
       return new Made(out.publish(), kept, film);
     }

@@ -46,6 +46,20 @@ public final class WorkbookWriter {
     }
   }
 
+  /**
+   * Loads the spreadsheet library by writing a small workbook to nowhere. Half of the time of a
+   * first workbook goes into this, and it needs no film.
+   *
+   * @throws UncheckedIOException if the disk does not take what is set aside meanwhile
+   */
+  public static void loadLibrary() {
+    try (WorkingFiles working = new WorkingFiles()) {
+      TempFile.withStrategy(working, LibraryLoading::writeSmallWorkbook);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
   private static byte[] raw(FilmSheet film) {
     ByteArrayOutputStream raw = new ByteArrayOutputStream(1 << 18);
     try (Book book = new Book(film)) {

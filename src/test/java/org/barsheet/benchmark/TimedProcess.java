@@ -1,0 +1,69 @@
+package org.barsheet.benchmark;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One run of the built jar.
+ *
+ * @param seconds from start to end
+ * @param megabytes most memory held at once, as the system counts it; 0 where it does not tell
+ */
+record TimedProcess(double seconds, long megabytes) {
+
+  private static final int RUNS = 5;
+
+  /** The run of the median time out of five. */
+  static TimedProcess median(List<String> javaOptions, List<String> arguments)
+      throws IOException, InterruptedException {
+    List<TimedProcess> runs = new ArrayList<>();
+    for (int run = 0; run < RUNS; run++) {
+      runs.add(once(javaOptions, arguments));
+    }
+    runs.sort(Comparator.comparingDouble(TimedProcess::seconds));
+    return runs.get(RUNS / 2);
+  }
+
+  private static TimedProcess once(List<String> javaOptions, List<String> arguments)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(javaOptions);
+    command.addAll(List.of("-jar", Path.of("target", "barsheet.jar").toString()));
+    command.addAll(arguments);
+    long start = System.nanoTime();
+    Process process =
+        new ProcessBuilder(command)
+            .redirectErrorStream(true)
+            .redirectOutput(new File("target/benchmark.log"))
+            .start();
+    long kilobytes = 0;
+    while (process.isAlive()) {
+      kilobytes = Math.max(kilobytes, residentKilobytes(process.pid()));
+      Thread.sleep(10);
+    }
+    double seconds = (System.nanoTime() - start) / 1e9;
+    if (process.exitValue() != 0) {
+      throw new IOException(Files.readString(Path.of("target", "benchmark.log")));
+    }
+    return new TimedProcess(seconds, kilobytes / 1024);
+  }
+
+  /** Linux keeps the most memory a process has held in its status. */
+  private static long residentKilobytes(long pid) {
+    try {
+      return Files.readAllLines(Path.of("/proc", Long.toString(pid), "status")).stream()
+          .filter(line -> line.startsWith("VmHWM:"))
+          .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
+          .findFirst()
+          .orElse(0);
+    } catch (IOException goneOrNotLinux) {
+      return 0;
+    }
+  }
+}
