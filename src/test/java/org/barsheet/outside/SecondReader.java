@@ -24,6 +24,7 @@ final class SecondReader {
   final List<Tempo> tempos = new ArrayList<>();
   final List<Signature> signatures = new ArrayList<>();
   final List<Long> onsets = new ArrayList<>();
+  final List<Long> marks = new ArrayList<>();
   int tempoEvents;
 
   private final byte[] bytes;
@@ -45,6 +46,7 @@ final class SecondReader {
     tempos.sort(Comparator.comparingLong(Tempo::tick));
     signatures.sort(Comparator.comparingLong(Signature::tick));
     onsets.sort(Comparator.naturalOrder());
+    marks.sort(Comparator.naturalOrder());
   }
 
   private void readTrack(int end) {
@@ -81,6 +83,8 @@ final class SecondReader {
       tempos.add(new Tempo(tick, number(3)));
     } else if (type == 0x58) {
       signatures.add(new Signature(tick, bytes[at], 1 << bytes[at + 1]));
+    } else if (type == 0x06 || type == 0x07) {
+      marks.add(tick);
     }
     at = start + length;
   }
