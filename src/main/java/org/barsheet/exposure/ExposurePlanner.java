@@ -41,6 +41,7 @@ public final class ExposurePlanner {
     List<Appearance> appearances = new Appearances(timing, ruler, reveals, states).all();
     List<Finding> more = new ArrayList<>(new RevealFindings(timing, movements, reveals).all());
     more.addAll(new ArtworkFindings(plan).all());
+    more.addAll(new InsertFindings(timing, appearances).all());
     FilmFindings findings = new FilmFindings(timing, ruler, reveals, states, appearances);
     return new FilmSheet(
         inputs,

@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.ClipCrop;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.handoff.sound.SoundLayout;
 import org.barsheet.handoff.text.Html;
@@ -21,9 +22,6 @@ import org.barsheet.timing.Shot;
 
 /** One performer's page. Times are those of the sound file they play along with. */
 final class CallSheet {
-
-  /** Ready so long before being seen, still so long after (common practice, no source). */
-  private static final Seconds HANDLE = Seconds.of(2);
 
   private static final List<String> COLUMNS =
       List.of(
@@ -122,10 +120,10 @@ final class CallSheet {
         shot.panel().name() + " " + shot.panel().action(),
         "in " + appearance.opening().name(),
         bars(frames),
-        minutes(from.minus(HANDLE)),
+        minutes(from.minus(Appearance.HANDLE)),
         minutes(from),
         minutes(until),
-        minutes(until.plus(HANDLE)),
+        minutes(until.plus(Appearance.HANDLE)),
         until.minus(from).toDecimal(1) + " s, " + frames.length() + " f",
         film.timecode(frames.start()).toString(),
         sounding(appearance),
@@ -248,14 +246,6 @@ final class CallSheet {
     double wide = opening.rect().wide();
     double high = opening.rect().high();
     String hold = high > wide ? "upright" : high < wide ? "lying" : "either way";
-    String crop =
-        performer.clipWidth() > 0 && performer.clipHeight() > 0
-            ? "; of your "
-                + size(performer.clipWidth(), performer.clipHeight())
-                + " picture "
-                + crop(wide, high)
-                + " in the middle is used"
-            : "";
     return opening.name()
         + " is "
         + FilmWords.decimal(wide).toPlainString()
@@ -263,17 +253,24 @@ final class CallSheet {
         + FilmWords.decimal(high).toPlainString()
         + " high: hold the camera "
         + hold
-        + crop
+        + used(opening)
         + ".";
   }
 
-  /** The largest rectangle of the opening's shape inside the clip's picture. */
-  private String crop(double wide, double high) {
-    double scale = Math.min(performer.clipWidth() / wide, performer.clipHeight() / high);
-    return size((int) Math.round(scale * wide), (int) Math.round(scale * high));
+  /** How much of the clip's picture is seen. */
+  private String used(Opening opening) {
+    return ClipCrop.of(performer, opening.rect())
+        .map(
+            crop ->
+                "; of your "
+                    + size(performer.clipWidth(), performer.clipHeight())
+                    + " picture "
+                    + size(Math.round(crop.wide()), Math.round(crop.high()))
+                    + " in the middle is used")
+        .orElse("");
   }
 
-  private static String size(int wide, int high) {
+  private static String size(long wide, long high) {
     return wide + " × " + high;
   }
 
@@ -303,7 +300,9 @@ final class CallSheet {
   private String piece(Appearance appearance) {
     FrameSpan frames = appearance.frames();
     Seconds seenFor = film.rate().startOf(frames.length());
-    String length = seenFor.plus(HANDLE).plus(HANDLE).toDecimal(1) + " s with the handles";
+    String length =
+        seenFor.plus(Appearance.HANDLE).plus(Appearance.HANDLE).toDecimal(1)
+            + " s with the handles";
     OptionalLong first = appearance.clipFrameAt(sheet.timing().clock(), frames.start());
     return first.isPresent()
         ? length + ", seen from frame " + first.getAsLong() + " of the clip"

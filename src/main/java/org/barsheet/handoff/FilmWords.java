@@ -9,6 +9,7 @@ import org.barsheet.plan.Film;
 final class FilmWords {
 
   private static final int DECIMALS = 6;
+  private static final int PIXEL_DECIMALS = 2;
 
   private FilmWords() {}
 
@@ -31,6 +32,14 @@ final class FilmWords {
   /** A number to at most six decimals, without trailing zeros. */
   static BigDecimal decimal(double number) {
     return plain(BigDecimal.valueOf(number).setScale(DECIMALS, RoundingMode.HALF_UP));
+  }
+
+  /**
+   * Pixels of the film's picture, rounded once, to hundredths: a clip that follows a moving camera
+   * by whole pixels would tremble.
+   */
+  static BigDecimal pixels(double number) {
+    return plain(BigDecimal.valueOf(number).setScale(PIXEL_DECIMALS, RoundingMode.HALF_UP));
   }
 
   /** A number without trailing zeros and without an exponent. */

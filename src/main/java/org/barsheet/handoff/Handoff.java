@@ -25,9 +25,11 @@ public final class Handoff {
     files.add(file(name + "-chapters.vtt", out -> out.write(ChaptersVtt.bytes(sheet))));
     files.add(file(name + "-cues.mid", out -> CuesMidi.write(sheet, out)));
     files.add(file(name + "-pictures.csv", out -> PicturesCsv.write(sheet, out)));
+    files.add(file(name + "-inserts.csv", out -> InsertsCsv.write(sheet, out)));
     files.add(file(name + ".otio", out -> OtioTimeline.write(sheet, guide(name), out)));
     files.addAll(editDecisionLists(sheet, name));
     files.addAll(CallSheets.files(sheet, name));
+    files.addAll(Mattes.files(sheet));
     return files;
   }
 

@@ -31,9 +31,11 @@ class HandoffTest {
             "quay-chapters.vtt",
             "quay-cues.mid",
             "quay-pictures.csv",
+            "quay-inserts.csv",
             "quay.otio",
             "quay.edl",
-            "calls/cello.html");
+            "calls/cello.html",
+            "mattes/panel 2 lamp-1.svg");
     assertThat(Handoff.sound(sheet, "quay"))
         .extracting(HandoffFile::path)
         .containsExactly("quay-click.wav", "quay-guide.wav");

@@ -110,6 +110,12 @@ public final class PlanBuilder {
     return this;
   }
 
+  /** Changes every performer. */
+  public PlanBuilder performersWith(UnaryOperator<Performer> change) {
+    performers.replaceAll(change);
+    return this;
+  }
+
   /** A panel named by its number in the story, with a cue and a length as a plan writes them. */
   public PlanBuilder panel(String cue, String length) {
     return panel(cue, length, List.of());

@@ -1,0 +1,80 @@
+package org.barsheet.handoff;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.ClipCrop;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Insert;
+import org.barsheet.exposure.PictureRect;
+import org.barsheet.plan.Film;
+
+/**
+ * Every appearance frame by frame: where its opening lies in the film's picture, in pixels from the
+ * top left corner, and which frame of the clip belongs there.
+ */
+final class InsertsCsv {
+
+  private static final List<String> COLUMNS =
+      List.of(
+          "frame",
+          "timecode",
+          "panel",
+          "performer",
+          "opening",
+          "x",
+          "y",
+          "width",
+          "height",
+          "clip",
+          "clip_rate",
+          "clip_frame",
+          "clip_scale",
+          "handle_from_clip_frame",
+          "handle_until_clip_frame");
+
+  private final FilmSheet sheet;
+  private final Film film;
+
+  private InsertsCsv(FilmSheet sheet) {
+    this.sheet = sheet;
+    this.film = sheet.timing().plan().film();
+  }
+
+  static void write(FilmSheet sheet, OutputStream out) throws IOException {
+    InsertsCsv inserts = new InsertsCsv(sheet);
+    try (CsvFile table = new CsvFile(out, inserts.film.rate(), COLUMNS)) {
+      for (Appearance appearance : sheet.appearances()) {
+        for (Insert insert : Insert.of(sheet.timing(), appearance)) {
+          table.row(inserts.row(appearance, insert));
+        }
+      }
+    }
+  }
+
+  private List<?> row(Appearance appearance, Insert insert) {
+    PictureRect rect = insert.rect();
+    Optional<ClipCrop> crop = ClipCrop.of(appearance.performer(), appearance.opening().rect());
+    Optional<FrameSpan> asked = appearance.clipFramesAsked(sheet.timing().clock());
+    return List.of(
+        insert.frame(),
+        film.timecode(insert.frame()).toString(),
+        sheet.timing().shots().get(appearance.shot()).panel().name(),
+        appearance.performer().name(),
+        appearance.opening().name(),
+        FilmWords.pixels(rect.left()),
+        FilmWords.pixels(rect.top()),
+        FilmWords.pixels(rect.wide()),
+        FilmWords.pixels(rect.high()),
+        appearance.performer().clip(),
+        appearance.performer().clipRate().map(FrameRate::exactName).orElse(""),
+        insert.clipFrame().isPresent() ? insert.clipFrame().getAsLong() : "",
+        crop.<Object>map(c -> FilmWords.decimal(c.scaleIn(rect))).orElse(""),
+        asked.<Object>map(FrameSpan::start).orElse(""),
+        asked.<Object>map(FrameSpan::endExclusive).orElse(""));
+  }
+}
