@@ -35,6 +35,7 @@ import org.barsheet.plan.PlanWriter;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.TempoRequest;
+import org.barsheet.review.ReviewPage;
 import org.barsheet.score.ScoreReader;
 import org.barsheet.timing.Cue;
 import org.barsheet.timing.Places;
@@ -206,6 +207,8 @@ public final class Production {
     String name = name(planFile);
     try (OutputFolder out = OutputFolder.open(folder)) {
       MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film);
+      progress.step("writing the review page");
+      out.write(name + ".html", stream -> ReviewPage.write(film, name, stream));
       for (HandoffFile file : handedOver(film, name, sound)) {
         progress.step("writing " + file.path());
         out.write(file.path(), file.content());

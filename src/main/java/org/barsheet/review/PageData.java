@@ -1,0 +1,74 @@
+package org.barsheet.review;
+
+import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.InputFile;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Plan;
+import org.barsheet.timing.Finding;
+
+/**
+ * Everything the page shows, read from the film sheet. Times of sound are whole hundred-thousandths
+ * of a second from film frame 0; frames are film frames.
+ */
+final class PageData {
+
+  private final FilmSheet sheet;
+  private final Plan plan;
+  private final PageJson json = new PageJson();
+
+  private PageData(FilmSheet sheet) {
+    this.sheet = sheet;
+    this.plan = sheet.timing().plan();
+  }
+
+  static String json(FilmSheet sheet, String name) {
+    PageData data = new PageData(sheet);
+    data.json.object(() -> data.all(name));
+    return data.json.toString();
+  }
+
+  private void all(String name) {
+    json.text("name", name);
+    film();
+    json.objects("inputs", sheet.inputs(), this::input);
+    new MusicData(sheet, json).write();
+    new ArtworkData(sheet, json).write();
+    PageDrawings drawings = PageDrawings.of(sheet.timing().shots());
+    new ShotData(sheet, drawings, json).write();
+    json.objects("findings", sheet.findings(), this::finding);
+    json.texts("drawings", drawings.addresses());
+  }
+
+  private void film() {
+    Film film = plan.film();
+    FrameRate rate = film.rate();
+    json.text("title", plan.title());
+    json.name("rate")
+        .object(
+            () ->
+                json.text("words", PageWords.rate(rate))
+                    .number("numerator", rate.numerator())
+                    .number("denominator", rate.denominator())
+                    .number("nominal", rate.nominal())
+                    .yes("dropFrame", rate.dropFrame()));
+    json.number("firstLabel", film.firstFrame().frame());
+    json.number("length", sheet.timing().lengthFrames());
+    json.text("duration", PageWords.duration(rate, sheet.timing().lengthFrames()));
+    json.number("musicStart", sheet.timing().clock().musicStartFrame());
+    json.number("width", film.width()).number("height", film.height());
+    json.number("pictureLead", film.pictureLead());
+  }
+
+  private void input(InputFile input) {
+    json.text("role", input.role()).text("file", input.name()).text("version", input.version());
+  }
+
+  private void finding(Finding finding) {
+    json.text("severity", PageWords.word(finding.severity()));
+    json.text("concerns", PageWords.word(finding.concerns()));
+    json.text("panel", finding.panel()).text("place", finding.place());
+    finding.frame().ifPresent(frame -> json.number("frame", frame));
+    json.text("sentence", finding.sentence()).text("remedy", finding.remedy());
+  }
+}

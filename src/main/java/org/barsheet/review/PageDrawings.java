@@ -1,0 +1,65 @@
+package org.barsheet.review;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.barsheet.timing.Shot;
+
+/** The panels' drawings as data addresses, each stored once, however many panels show it. */
+final class PageDrawings {
+
+  private final Map<Path, Integer> indexes;
+  private final List<String> addresses;
+
+  private PageDrawings(Map<Path, Integer> indexes, List<String> addresses) {
+    this.indexes = indexes;
+    this.addresses = addresses;
+  }
+
+  /** The drawings of all shots; a file that is no picture is left out. */
+  static PageDrawings of(List<Shot> shots) {
+    List<Path> files =
+        shots.stream().flatMap(shot -> shot.panel().picture().stream()).distinct().toList();
+    int allowed = PageDrawing.allowedBytes(files.size());
+    Map<Path, Integer> indexes = new LinkedHashMap<>();
+    List<String> addresses = new ArrayList<>();
+    for (Path file : files) {
+      read(file, allowed)
+          .ifPresent(
+              drawing -> {
+                indexes.put(file, addresses.size());
+                addresses.add(address(drawing));
+              });
+    }
+    return new PageDrawings(indexes, addresses);
+  }
+
+  private static Optional<PageDrawing> read(Path file, int allowed) {
+    try {
+      return PageDrawing.of(Files.readAllBytes(file), allowed);
+    } catch (IOException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  private static String address(PageDrawing drawing) {
+    return "data:"
+        + drawing.mediaType()
+        + ";base64,"
+        + Base64.getEncoder().encodeToString(drawing.bytes());
+  }
+
+  Optional<Integer> indexOf(Shot shot) {
+    return shot.panel().picture().flatMap(file -> Optional.ofNullable(indexes.get(file)));
+  }
+
+  List<String> addresses() {
+    return List.copyOf(addresses);
+  }
+}

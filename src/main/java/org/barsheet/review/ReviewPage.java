@@ -1,0 +1,63 @@
+package org.barsheet.review;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.barsheet.exposure.FilmSheet;
+
+/**
+ * The review page: one HTML file that plays the film as planned, with all data and drawings inside.
+ * It asks nothing of any network: its content security policy lets in its own style and script, by
+ * their SHA-256, and pictures and sound out of the page itself.
+ */
+public final class ReviewPage {
+
+  private static final Pattern HOLE = Pattern.compile("\\{\\{(\\w+)\\}\\}");
+
+  private ReviewPage() {}
+
+  /**
+   * Writes the page as UTF-8.
+   *
+   * @param sheet what it shows
+   * @param name the plan's file name without extension, first part of the names of files a viewer
+   *     saves
+   * @throws IOException if the stream does not take it
+   */
+  public static void write(FilmSheet sheet, String name, OutputStream out) throws IOException {
+    String style = PageParts.style();
+    String script = PageParts.script();
+    Map<String, String> fillings =
+        Map.of(
+            "policy", policy(style, script),
+            "title", PageParts.escaped(sheet.timing().plan().title()),
+            "style", style,
+            "data", PageData.json(sheet, name),
+            "script", script);
+    out.write(filled(PageParts.template(), fillings).getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static String policy(String style, String script) {
+    return "default-src 'none'; script-src '"
+        + PageParts.hash(script)
+        + "'; style-src '"
+        + PageParts.hash(style)
+        + "'; img-src data:; media-src blob:; base-uri 'none'; form-action 'none'";
+  }
+
+  /** Fills every hole once; what is filled in is not looked at again. */
+  private static String filled(String template, Map<String, String> fillings) {
+    StringBuilder page = new StringBuilder(1 << 20);
+    Matcher hole = HOLE.matcher(template);
+    int from = 0;
+    while (hole.find()) {
+      page.append(template, from, hole.start());
+      page.append(fillings.getOrDefault(hole.group(1), ""));
+      from = hole.end();
+    }
+    return page.append(template, from, template.length()).toString();
+  }
+}

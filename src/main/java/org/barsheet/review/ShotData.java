@@ -1,0 +1,149 @@
+package org.barsheet.review;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.Exposure;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.OpeningState;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.plan.Field;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Performer;
+import org.barsheet.timing.Shot;
+
+/** The shots with their reveals, what stands open in them, and who is seen. */
+final class ShotData {
+
+  private final FilmSheet sheet;
+  private final PageDrawings drawings;
+  private final PageJson json;
+  private final Map<String, Integer> openings = new HashMap<>();
+  private final Map<String, Integer> movements = new HashMap<>();
+  private final Map<String, Integer> performers = new HashMap<>();
+  private final Map<String, Integer> cues = new HashMap<>();
+  private final Map<Integer, List<PlannedReveal>> reveals = new HashMap<>();
+  private final Map<Integer, List<OpeningState>> states = new HashMap<>();
+
+  ShotData(FilmSheet sheet, PageDrawings drawings, PageJson json) {
+    this.sheet = sheet;
+    this.drawings = drawings;
+    this.json = json;
+    sheet.timing().plan().openings().forEach(o -> openings.put(o.name(), openings.size()));
+    sheet.movements().forEach(m -> movements.put(m.name(), movements.size()));
+    sheet.timing().plan().performers().forEach(p -> performers.put(p.name(), performers.size()));
+    sheet.timing().cues().forEach(c -> cues.put(c.id(), cues.size()));
+    sheet.reveals().forEach(r -> reveals.computeIfAbsent(r.shot(), i -> new ArrayList<>()).add(r));
+    sheet.states().forEach(s -> states.computeIfAbsent(s.shot(), i -> new ArrayList<>()).add(s));
+  }
+
+  void write() {
+    json.objects("shots", sheet.timing().shots(), this::shot);
+    json.objects("performers", sheet.timing().plan().performers(), this::performer);
+    json.objects("appearances", sheet.appearances(), this::appearance);
+  }
+
+  private void shot(Shot shot) {
+    json.text("panel", shot.panel().name()).text("action", shot.panel().action());
+    json.number("cue", cues.getOrDefault(shot.cue().id(), -1));
+    json.number("start", shot.frames().start()).number("end", shot.frames().endExclusive());
+    json.text("place", shot.startsAt().toString()).text("asked", shot.asked());
+    json.text("got", shot.got()).text("reason", shot.reason());
+    json.maybe(shot.rival(), this::rival);
+    json.yes("locked", shot.panel().locked());
+    json.maybe(shot.panel().field(), field -> field(shot, field));
+    json.maybe(drawings.indexOf(shot), index -> json.number("drawing", index));
+    json.objects("reveals", reveals.getOrDefault(shot.index(), List.of()), this::reveal);
+    json.list("open", states.getOrDefault(shot.index(), List.of()), this::standing);
+  }
+
+  private void rival(Shot.Rival rival) {
+    json.text("rival", rival.sentence()).yes("free", rival.isFreeChoice());
+  }
+
+  /** The field, and where it moves how far it has gone on each frame, in ten-thousandths. */
+  private void field(Shot shot, Field field) {
+    ArtworkData.rect(json, "from", field.from());
+    if (!field.isMoving()) {
+      return;
+    }
+    ArtworkData.rect(json, "to", field.to());
+    long last = Math.max(1, shot.frames().length() - 1);
+    json.list(
+        "gone",
+        () -> {
+          for (long frame = 0; frame < shot.frames().length(); frame++) {
+            json.item(Math.round(10_000 * field.slow().progress((double) frame / last)));
+          }
+        });
+  }
+
+  private void reveal(PlannedReveal reveal) {
+    json.number("opening", openings.getOrDefault(reveal.opening().name(), -1));
+    json.number("movement", movements.getOrDefault(reveal.movement(), -1));
+    json.text("way", PageWords.word(reveal.reveal().way()));
+    json.number("pictures", reveal.reveal().pictures());
+    json.number("shown", reveal.reveal().framesPerPicture()).number("layer", reveal.layer());
+    json.number("accent", reveal.accentFrame()).number("lands", reveal.landsFrame());
+    json.text("landing", reveal.reveal().lands().words());
+    json.number("firstGap", reveal.firstGapFrame()).number("halfOpen", reveal.halfOpenFrame());
+    json.number("fullyOpen", reveal.fullyOpenFrame());
+    json.maybe(reveal.squeeze(), squeeze -> json.text("squeeze", squeeze.sentence()));
+    json.list("exposures", reveal.exposures(), this::exposure);
+  }
+
+  /** Three numbers an exposure: its first frame, how many frames, which picture. */
+  private void exposure(Exposure exposure) {
+    json.item(exposure.frames().start()).item(exposure.frames().length());
+    json.item(exposure.picture().number());
+  }
+
+  /** An opening that does not move in the shot and is not closed, and the amount it stands at. */
+  private void standing(OpeningState state) {
+    if (state.atFirstFrame() == 0 || state.atFirstFrame() != state.atLastFrame()) {
+      return;
+    }
+    int opening = openings.getOrDefault(state.opening(), -1);
+    json.list(() -> json.item(opening).decimal(amount(state)));
+  }
+
+  /** The amount of the picture whose progress is nearest to the state's. */
+  private double amount(OpeningState state) {
+    double nearest = Double.POSITIVE_INFINITY;
+    double amount = 0;
+    for (Movement movement : sheet.movements()) {
+      if (!movement.openings().contains(state.opening())) {
+        continue;
+      }
+      for (Movement.MovedPicture picture : movement.pictures()) {
+        double away = Math.abs(picture.progress() - state.atFirstFrame());
+        if (away < nearest) {
+          nearest = away;
+          amount = picture.amount();
+        }
+      }
+    }
+    return amount;
+  }
+
+  private void performer(Performer performer) {
+    json.text("name", performer.name()).text("part", performer.part());
+    json.text("clip", performer.clip());
+  }
+
+  private void appearance(Appearance appearance) {
+    Opening opening = appearance.opening();
+    json.number("shot", appearance.shot());
+    json.number("performer", performers.getOrDefault(appearance.performer().name(), -1));
+    json.number("opening", openings.getOrDefault(opening.name(), -1));
+    json.number("start", appearance.frames().start());
+    json.number("end", appearance.frames().endExclusive());
+    json.number("sounding", Math.round(100 * appearance.sounding()));
+    appearance
+        .clipFrameAt(sheet.timing().clock(), appearance.frames().start())
+        .ifPresent(frame -> json.number("clipFrame", frame));
+  }
+}

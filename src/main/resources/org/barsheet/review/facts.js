@@ -1,0 +1,63 @@
+/** Where the film stands: timecode, frame, bar and beat, and what is under the camera. */
+
+const facts = {};
+
+function buildFacts() {
+  facts.timecode = element("p", { class: "timecode", id: "timecode" });
+  facts.place = element("p", { class: "place" },
+    element("span", { text: "frame " }), (facts.frame = element("b", { id: "frame-number" })), " · ",
+    (facts.bar = element("b", { id: "bar-and-beat" })));
+  facts.inShot = element("p", { class: "quiet", id: "in-shot" });
+  facts.tempo = element("p", { class: "quiet", id: "tempo" });
+  facts.list = element("dl", { class: "pairs" });
+  byId("facts").replaceChildren(facts.timecode, facts.place, facts.inShot, facts.tempo, facts.list);
+  for (const [name, words] of [["under", "Under the camera"], ["lands", "Lands"], ["open", "Stands open"], ["seen", "Seen"]]) {
+    facts[name] = element("dd", { id: "fact-" + name });
+    facts.list.append(element("dt", { text: words }), facts[name]);
+  }
+}
+
+/** `small-lamp 018, 75.6°` of every reveal of the shot. */
+function underCamera(shot, frame) {
+  return shot.reveals.map((reveal) => {
+    const { name, amount, unit } = shownBy(reveal, frame);
+    return name + ", " + amountWords(amount, unit);
+  });
+}
+
+function landing(shot, frame) {
+  return shot.reveals.map((reveal) => {
+    const away = reveal.lands - frame;
+    const what = film.openings[reveal.opening].name;
+    if (away === 0) {
+      return "◆ now: " + what + " " + reveal.landing;
+    }
+    return away > 0
+      ? "in " + away + " f (" + secondsOf(away) + ")"
+      : -away + " f ago";
+  });
+}
+
+function standing(shot) {
+  return shot.open.map(([opening]) => film.openings[opening].name);
+}
+
+function seenNow(shot, frame) {
+  return shot.seen
+    .filter((each) => frame >= each.start && frame < each.end)
+    .map((each) => film.performers[each.performer].name + (each.sounding === 0 ? " (silent)" : ""));
+}
+
+function showFacts(frame) {
+  const shot = shotAt(frame);
+  const bar = barAt(frame);
+  say(facts.timecode, timecode(frame));
+  say(facts.frame, String(frame));
+  say(facts.bar, placeWords(frame));
+  say(facts.tempo, bar ? bar.framesPerBeat + " frames per beat · " + bar.meter + " · " + bar.bpm + " bpm" : "");
+  say(facts.inShot, "panel " + shot.panel + ", frame " + (frame - shot.start + 1) + " of " + (shot.end - shot.start));
+  say(facts.under, underCamera(shot, frame).join("; ") || "the artwork at rest");
+  say(facts.lands, landing(shot, frame).join("; ") || "nothing moves");
+  say(facts.open, standing(shot).join(", ") || "nothing");
+  say(facts.seen, seenNow(shot, frame).join(", ") || "nobody");
+}

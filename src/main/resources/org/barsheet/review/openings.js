@@ -1,0 +1,94 @@
+/** How far every opening stands open, and how it looks so. */
+
+/** Whether pictures are drawn as if there were one for every frame. */
+let onOnes = false;
+
+/** What a reveal shows on a frame: the picture, and the amount it stands at. */
+function shownBy(reveal, frame) {
+  const { amounts, unit } = film.movements[reveal.movement];
+  const now = exposureAt(reveal, frame);
+  let amount = amounts[now.picture];
+  const next = reveal.exposures[3 * (now.index + 1) + 2];
+  if (onOnes && next !== undefined && now.frames <= reveal.shown) {
+    amount += ((amounts[next] - amount) * (frame - now.start)) / now.frames;
+  }
+  return { picture: now.picture, name: pictureName(reveal, now.picture), amount, unit, now };
+}
+
+/**
+ * The amount of every opening that is not closed on a frame.
+ * @returns {Map<number, number>} by the opening's place in the list
+ */
+function amountsAt(shot, frame) {
+  const amounts = new Map(shot.open);
+  for (const reveal of shot.reveals) {
+    amounts.set(reveal.opening, shownBy(reveal, frame).amount);
+  }
+  return amounts;
+}
+
+/** `75.6°`, `12.0 mm`. */
+function amountWords(amount, unit) {
+  return amount.toFixed(1) + (unit === "deg" ? "°" : " " + unit);
+}
+
+/** Free edges of a flap stand nearer to the camera and look so much longer at a right angle. */
+const NEARER = 0.16;
+
+/** The corners of a flap at an angle, from the hinge on, as the camera above sees them. */
+function flapCorners([left, top, wide, high], side, degrees) {
+  const angle = (degrees * Math.PI) / 180;
+  const reach = Math.cos(angle);
+  const more = NEARER * Math.sin(angle);
+  const right = left + wide;
+  const bottom = top + high;
+  if (side === "left" || side === "right") {
+    const hinge = side === "left" ? left : right;
+    const free = hinge + (side === "left" ? 1 : -1) * wide * reach;
+    const grown = (high * more) / 2;
+    return [[hinge, top], [free, top - grown], [free, bottom + grown], [hinge, bottom]];
+  }
+  const hinge = side === "top" ? top : bottom;
+  const free = hinge + (side === "top" ? 1 : -1) * high * reach;
+  const grown = (wide * more) / 2;
+  return [[left, hinge], [left - grown, free], [right + grown, free], [right, hinge]];
+}
+
+const path = (corners) => "M" + corners.map((corner) => corner.join(" ")).join("L") + "Z";
+
+const box = ([left, top, wide, high]) =>
+  path([[left, top], [left + wide, top], [left + wide, top + high], [left, top + high]]);
+
+/** The way a shutter has gone, in squares. */
+function slideBy(opening, amount) {
+  const way = (opening.travel * amount) / opening.full;
+  return { left: [-way, 0], right: [way, 0], top: [0, -way], bottom: [0, way] }[opening.side];
+}
+
+/**
+ * The outline of what covers an opening.
+ * @returns {{outline: string, solid: number, height: number}} path, opacity, and how high over the
+ *     paper it stands, 0 to 1
+ */
+function coverOf(opening, amount) {
+  const share = opening.full === 0 ? 0 : Math.max(0, Math.min(1, amount / opening.full));
+  const [left, top, wide, high] = opening.rect;
+  if (opening.kind === "flap") {
+    const outline = path(flapCorners(opening.rect, opening.side, amount));
+    return { outline, solid: 1, height: Math.sin((amount * Math.PI) / 180) };
+  }
+  if (opening.kind === "slide") {
+    const [x, y] = slideBy(opening, amount);
+    return { outline: box([left + x, top + y, wide, high]), solid: 1, height: 0.1 };
+  }
+  if (opening.kind === "iris") {
+    const hole = box([left + (wide * (1 - share)) / 2, top + (high * (1 - share)) / 2, wide * share, high * share]);
+    return { outline: box(opening.rect) + hole, solid: 1, height: 0 };
+  }
+  if (opening.kind === "lift") {
+    const grown = 0.12 * share;
+    const outline = box([left - (wide * grown) / 2, top - (high * grown) / 2, wide * (1 + grown), high * (1 + grown)]);
+    return { outline, solid: 1 - 0.85 * share, height: share };
+  }
+  return { outline: box(opening.rect), solid: 1 - 0.85 * share, height: 0 };
+}

@@ -1,0 +1,152 @@
+/** The picture: the artwork through the camera, the panel's drawing, or the whole artwork. */
+
+const scene = { mode: "camera", svg: null, parts: {}, covers: [], shot: null };
+
+const WHOLE = [0, 0, film.artwork.wide, film.artwork.high];
+
+/** The field that the camera sees on a frame: left, top, wide, high in squares. */
+function fieldAt(shot, frame) {
+  if (!shot.from) {
+    return WHOLE;
+  }
+  if (!shot.to) {
+    return shot.from;
+  }
+  const gone = shot.gone[Math.max(0, Math.min(shot.gone.length - 1, frame - shot.start))] / 10000;
+  return shot.from.map((value, i) => value + (shot.to[i] - value) * gone);
+}
+
+const isWhole = (field) => !field || WHOLE.every((value, i) => Math.abs(value - field[i]) < 0.05);
+
+/** The drawing of the whole artwork nearest in the story, or undefined. */
+function wholeDrawing(shot) {
+  const whole = film.shots.filter((each) => each.drawing !== undefined && isWhole(each.from) && !each.to);
+  whole.sort((one, other) => Math.abs(one.index - shot.index) - Math.abs(other.index - shot.index));
+  return whole.length ? whole[0].drawing : undefined;
+}
+
+function image(id) {
+  return drawn("image", { id, preserveAspectRatio: "none", class: "drawing" });
+}
+
+function place(node, drawing, [left, top, wide, high]) {
+  if (drawing === undefined) {
+    node.setAttribute("visibility", "hidden");
+    return;
+  }
+  node.setAttribute("visibility", "visible");
+  if (node.dataset.drawing !== String(drawing)) {
+    node.dataset.drawing = drawing;
+    node.setAttribute("href", film.drawings[drawing]);
+  }
+  Object.entries({ x: left, y: top, width: wide, height: high })
+    .forEach(([name, value]) => node.setAttribute(name, value));
+}
+
+function cover(opening, index) {
+  const parts = {
+    hole: drawn("path", { d: box(opening.rect), class: "hole" }),
+    who: drawn("text", { class: "who", x: opening.rect[0] + opening.rect[2] / 2, y: opening.rect[1] + opening.rect[3] * 0.58 }),
+    shadow: drawn("path", { class: "shadow" }),
+    flap: drawn("path", { class: "flap", "fill-rule": "evenodd" }),
+    name: drawn("text", { class: "opening-name", text: opening.name, x: opening.rect[0] + opening.rect[2] / 2, y: opening.rect[1] - 0.2 }),
+  };
+  parts.group = drawn("g", { "data-opening": index }, parts.hole, parts.who, parts.shadow, parts.flap, parts.name);
+  scene.covers.push(parts);
+  return parts.group;
+}
+
+/** Builds the picture once. */
+function buildScene() {
+  const paper = drawn("path", { d: box(WHOLE), class: "sheet" });
+  const squares = drawn("path", { d: graphPaper(), class: "squares" });
+  scene.parts = { whole: image("whole-drawing"), own: image("own-drawing"), panel: image("panel-drawing") };
+  scene.parts.openings = drawn("g", {}, ...film.openings.map(cover));
+  scene.parts.shade = drawn("path", { class: "shade", "fill-rule": "evenodd" });
+  scene.parts.field = drawn("path", { class: "field" });
+  scene.parts.artwork = drawn("g", {}, paper, scene.parts.whole, squares, scene.parts.own,
+    scene.parts.openings, scene.parts.shade, scene.parts.field);
+  const light = drawn("radialGradient", { id: "light" },
+    drawn("stop", { offset: "0", "stop-color": "#FFF3CF" }), drawn("stop", { offset: "1", class: "light-edge" }));
+  scene.svg = drawn("svg", { role: "img", preserveAspectRatio: "xMidYMid meet" }, light,
+    scene.parts.artwork, scene.parts.panel);
+  const [cloth, inside] = film.artwork.palette;
+  scene.svg.style.setProperty("--cloth", cloth ? "#" + cloth : "#5B7F95");
+  scene.svg.style.setProperty("--inside", inside ? "#" + inside : "#E9B949");
+  byId("frame").replaceChildren(scene.svg);
+  byId("frame").style.setProperty("--shape", film.width / film.height);
+}
+
+function graphPaper() {
+  let lines = "";
+  for (let x = 1; x < film.artwork.wide; x++) {
+    lines += "M" + x + " 0V" + film.artwork.high;
+  }
+  for (let y = 1; y < film.artwork.high; y++) {
+    lines += "M0 " + y + "H" + film.artwork.wide;
+  }
+  return lines;
+}
+
+/** Puts the drawings of a shot in their places. */
+function dressShot(shot) {
+  place(scene.parts.whole, wholeDrawing(shot), WHOLE);
+  const still = !shot.to && !isWhole(shot.from);
+  place(scene.parts.own, still || isWhole(shot.from) ? shot.drawing : undefined, shot.from || WHOLE);
+  place(scene.parts.panel, shot.drawing, [0, 0, film.width, film.height]);
+}
+
+/** Who is seen in an opening on a frame, by name. */
+function seenIn(shot, opening, frame) {
+  return shot.seen
+    .filter((each) => each.opening === opening && frame >= each.start && frame < each.end)
+    .map((each) => film.performers[each.performer].name)
+    .join(", ");
+}
+
+/**
+ * Draws every opening at its planned state. Over a panel's own drawing only those that move in the
+ * shot: the others are drawn there already.
+ */
+function drawOpenings(shot, frame, mode) {
+  const amounts = amountsAt(shot, frame);
+  const moving = new Set(shot.reveals.map((reveal) => reveal.opening));
+  const own = mode === "camera" && scene.parts.own.getAttribute("visibility") === "visible";
+  film.openings.forEach((opening, index) => {
+    const amount = amounts.get(index) || 0;
+    const parts = scene.covers[index];
+    parts.group.classList.toggle("as-drawn", own && !moving.has(index));
+    const { outline, solid, height } = coverOf(opening, amount);
+    parts.flap.setAttribute("d", outline);
+    parts.flap.setAttribute("fill-opacity", solid);
+    parts.shadow.setAttribute("d", outline);
+    parts.shadow.setAttribute("transform", "translate(" + (0.05 + 0.25 * height) + " " + (0.06 + 0.3 * height) + ")");
+    parts.shadow.setAttribute("opacity", 0.3 * solid);
+    parts.group.classList.toggle("ajar", amount > 0);
+    const who = amount > 0 ? seenIn(shot, index, frame) : "";
+    say(parts.who, who);
+    const size = Math.min(opening.rect[3] * 0.16, (opening.rect[2] * 1.5) / Math.max(6, who.length));
+    parts.who.setAttribute("font-size", size.toFixed(3));
+  });
+}
+
+/** Shows a frame in the mode chosen. */
+function drawFrame(frame) {
+  const shot = shotAt(frame);
+  if (scene.shot !== shot) {
+    scene.shot = shot;
+    dressShot(shot);
+  }
+  const mode = modeFor(shot);
+  const field = fieldAt(shot, frame);
+  scene.svg.setAttribute("class", "mode-" + mode);
+  const view = mode === "drawing" ? [0, 0, film.width, film.height] : mode === "map" ? WHOLE : field;
+  scene.svg.setAttribute("viewBox", view.map((value) => value.toFixed(4)).join(" "));
+  drawOpenings(shot, frame, mode);
+  scene.parts.field.setAttribute("d", box(field));
+  scene.parts.shade.setAttribute("d", box(WHOLE) + box(field));
+  scene.svg.setAttribute("aria-label", "Panel " + shot.panel + ", " + shot.action);
+}
+
+/** A panel without a drawing is shown through the camera. */
+const modeFor = (shot) => (scene.mode === "drawing" && shot.drawing === undefined ? "camera" : scene.mode);

@@ -1,0 +1,115 @@
+/** Buttons and keys that move through the film. */
+
+const transport = {};
+
+/** The bar line before or after a frame. */
+function barStep(frame, direction) {
+  const starts = film.bars.map(startOf);
+  return direction > 0
+    ? starts.find((start) => start > frame) ?? film.last
+    : starts.filter((start) => start < frame).pop() ?? 0;
+}
+
+/** The accent of the cue before or after a frame. */
+function cueStep(frame, direction) {
+  const accents = film.steps.map((cue) => cue.accent).filter((accent) => accent >= 0 && accent <= film.last);
+  return direction > 0
+    ? accents.find((accent) => accent > frame) ?? film.last
+    : accents.filter((accent) => accent < frame).pop() ?? 0;
+}
+
+/** The first frame of the shot before or after a frame's shot. */
+function shotStep(frame, direction) {
+  const next = film.shots[shotAt(frame).index + direction];
+  return next ? next.start : direction > 0 ? film.last : 0;
+}
+
+function goTo(frame) {
+  seek(frame);
+  announce("frame " + clock.frame + ", " + placeWords(clock.frame));
+}
+
+/** What can be done: a key, what it is called, and what it does. */
+const deeds = [
+  { id: "play", keys: [" ", "k"], sign: "Space", words: "play or pause", act: () => (clock.playing ? pause() : play()) },
+  { id: "frame-back", keys: ["ArrowLeft"], sign: "←", words: "one frame back", act: () => step(-1) },
+  { id: "frame-on", keys: ["ArrowRight"], sign: "→", words: "one frame on", act: () => step(1) },
+  { id: "bar-back", keys: ["Shift+ArrowLeft", "ArrowUp"], sign: "↑", words: "to the bar line before", act: () => goTo(barStep(clock.frame, -1)) },
+  { id: "bar-on", keys: ["Shift+ArrowRight", "ArrowDown"], sign: "↓", words: "to the next bar line", act: () => goTo(barStep(clock.frame, 1)) },
+  { id: "cue-back", keys: ["["], sign: "[", words: "to the cue before", act: () => goTo(cueStep(clock.frame, -1)) },
+  { id: "cue-on", keys: ["]"], sign: "]", words: "to the next cue", act: () => goTo(cueStep(clock.frame, 1)) },
+  { id: "panel-back", keys: ["PageUp"], sign: "Page up", words: "to the panel before", act: () => goTo(shotStep(clock.frame, -1)) },
+  { id: "panel-on", keys: ["PageDown"], sign: "Page down", words: "to the next panel", act: () => goTo(shotStep(clock.frame, 1)) },
+  { id: "first", keys: ["Home"], sign: "Home", words: "to the first frame", act: () => goTo(0) },
+  { id: "last", keys: ["End"], sign: "End", words: "to the last frame", act: () => goTo(film.last) },
+  { id: "loop", keys: ["l"], sign: "L", words: "play this shot again and again", act: toggleLoop },
+  { id: "half", keys: ["h"], sign: "H", words: "half speed", act: () => setSpeed(clock.speed === 1 ? 0.5 : 1) },
+  { id: "ones", keys: ["o"], sign: "O", words: "as if on ones: a picture for every frame", act: toggleOnes },
+  { id: "help", keys: ["?"], sign: "?", words: "these keys", act: showHelp },
+];
+
+const deed = (id) => deeds.find((each) => each.id === id);
+
+function toggleOnes() {
+  onOnes = !onOnes;
+  show(clock.frame);
+}
+
+function deedButton(id, words, toggles = false) {
+  const { sign, words: title, act } = deed(id);
+  const made = button(words, title + " (" + sign + ")", act, { id: "do-" + id });
+  if (toggles) {
+    made.setAttribute("aria-pressed", "false");
+  }
+  transport[id] = made;
+  return made;
+}
+
+function buildTransport() {
+  transport.play = deedButton("play", "Play");
+  transport.play.classList.add("first");
+  byId("transport").append(
+    transport.play,
+    element("span", { class: "pair" }, deedButton("frame-back", "◂ frame"), deedButton("frame-on", "frame ▸")),
+    element("span", { class: "pair" }, deedButton("bar-back", "◂ bar"), deedButton("bar-on", "bar ▸")),
+    element("span", { class: "pair" }, deedButton("cue-back", "◂ cue"), deedButton("cue-on", "cue ▸")),
+    element("span", { class: "pair" }, deedButton("loop", "Loop shot", true), deedButton("half", "½ speed", true), deedButton("ones", "On ones", true)),
+    deedButton("help", "?"));
+  document.addEventListener("keydown", pressed);
+}
+
+function pressed(event) {
+  const typing = /^(INPUT|TEXTAREA|SELECT)$/.test(event.target.tagName);
+  const open = document.querySelector("dialog[open]");
+  if (typing || open || event.ctrlKey || event.metaKey || event.altKey) {
+    return;
+  }
+  if (event.key === " " && event.target.closest("button, summary")) {
+    return;
+  }
+  const key = event.key.length === 1 ? event.key.toLowerCase() : (event.shiftKey ? "Shift+" : "") + event.key;
+  const found = deeds.find((each) => each.keys.includes(key));
+  if (found) {
+    event.preventDefault();
+    found.act();
+  }
+}
+
+function showTransport() {
+  say(transport.play, clock.playing ? "Pause" : "Play");
+  transport.loop.setAttribute("aria-pressed", String(clock.loop !== null));
+  transport.half.setAttribute("aria-pressed", String(clock.speed !== 1));
+  transport.ones.setAttribute("aria-pressed", String(onOnes));
+}
+
+function showHelp() {
+  pause();
+  const list = element("dl", { class: "keys" });
+  deeds.forEach(({ sign, words }) =>
+    list.append(element("dt", {}, element("kbd", { text: sign })), element("dd", { text: words })));
+  const dialog = element("dialog", { "aria-labelledby": "keys-title", onclose: () => dialog.remove() },
+    element("h2", { id: "keys-title", text: "Keys" }), list,
+    button("Close", "Close (Escape)", () => dialog.close(), { class: "first" }));
+  document.body.append(dialog);
+  dialog.showModal();
+}
