@@ -81,12 +81,11 @@ final class ArtworkData {
   }
 
   static void rect(PageJson json, String name, Rect rect) {
-    json.list(
-        name,
-        () ->
-            json.decimal(rect.left())
-                .decimal(rect.top())
-                .decimal(rect.wide())
-                .decimal(rect.high()));
+    json.list(name, () -> rect(json, rect));
+  }
+
+  /** Left, top, width and height, in squares. */
+  static void rect(PageJson json, Rect rect) {
+    json.decimal(rect.left()).decimal(rect.top()).decimal(rect.wide()).decimal(rect.high());
   }
 }

@@ -7,10 +7,10 @@ import java.util.Map;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Framing;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.plan.Field;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
 import org.barsheet.timing.Shot;
@@ -54,7 +54,7 @@ final class ShotData {
     json.text("got", shot.got()).text("reason", shot.reason());
     json.maybe(shot.rival(), this::rival);
     json.yes("locked", shot.panel().locked());
-    json.maybe(shot.panel().field(), field -> field(shot, field));
+    json.maybe(Framing.of(sheet.timing(), shot), framing -> field(shot, framing));
     json.maybe(drawings.indexOf(shot), index -> json.number("drawing", index));
     json.objects("reveals", reveals.getOrDefault(shot.index(), List.of()), this::reveal);
     json.list("open", states.getOrDefault(shot.index(), List.of()), this::standing);
@@ -64,19 +64,17 @@ final class ShotData {
     json.text("rival", rival.sentence()).yes("free", rival.isFreeChoice());
   }
 
-  /** The field, and where it moves how far it has gone on each frame, in ten-thousandths. */
-  private void field(Shot shot, Field field) {
-    ArtworkData.rect(json, "from", field.from());
-    if (!field.isMoving()) {
+  /** The field: four numbers on the shot's first frame, and where it moves, on every frame. */
+  private void field(Shot shot, Framing framing) {
+    ArtworkData.rect(json, "from", framing.field().from());
+    if (!framing.field().isMoving()) {
       return;
     }
-    ArtworkData.rect(json, "to", field.to());
-    long last = Math.max(1, shot.frames().length() - 1);
     json.list(
-        "gone",
+        "fields",
         () -> {
-          for (long frame = 0; frame < shot.frames().length(); frame++) {
-            json.item(Math.round(10_000 * field.slow().progress((double) frame / last)));
+          for (long frame = shot.frames().start(); frame < shot.frames().endExclusive(); frame++) {
+            ArtworkData.rect(json, framing.fieldAt(frame));
           }
         });
   }

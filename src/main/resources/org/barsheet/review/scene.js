@@ -9,18 +9,15 @@ function fieldAt(shot, frame) {
   if (!shot.from) {
     return WHOLE;
   }
-  if (!shot.to) {
-    return shot.from;
-  }
-  const gone = shot.gone[Math.max(0, Math.min(shot.gone.length - 1, frame - shot.start))] / 10000;
-  return shot.from.map((value, i) => value + (shot.to[i] - value) * gone);
+  const at = 4 * (frame - shot.start);
+  return shot.fields ? shot.fields.slice(at, at + 4) : shot.from;
 }
 
 const isWhole = (field) => !field || WHOLE.every((value, i) => Math.abs(value - field[i]) < 0.05);
 
 /** The drawing of the whole artwork nearest in the story, or undefined. */
 function wholeDrawing(shot) {
-  const whole = film.shots.filter((each) => each.drawing !== undefined && isWhole(each.from) && !each.to);
+  const whole = film.shots.filter((each) => each.drawing !== undefined && isWhole(each.from) && !each.fields);
   whole.sort((one, other) => Math.abs(one.index - shot.index) - Math.abs(other.index - shot.index));
   return whole.length ? whole[0].drawing : undefined;
 }
@@ -91,8 +88,7 @@ function graphPaper() {
 /** Puts the drawings of a shot in their places. */
 function dressShot(shot) {
   place(scene.parts.whole, wholeDrawing(shot), WHOLE);
-  const still = !shot.to && !isWhole(shot.from);
-  place(scene.parts.own, still || isWhole(shot.from) ? shot.drawing : undefined, shot.from || WHOLE);
+  place(scene.parts.own, shot.fields ? undefined : shot.drawing, shot.from || WHOLE);
   place(scene.parts.panel, shot.drawing, [0, 0, film.width, film.height]);
 }
 

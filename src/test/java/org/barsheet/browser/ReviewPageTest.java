@@ -1,4 +1,4 @@
-package org.barsheet.review;
+package org.barsheet.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
+import org.barsheet.review.ReviewPage;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

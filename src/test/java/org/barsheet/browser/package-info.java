@@ -1,4 +1,4 @@
 @NullMarked
-package org.barsheet.review;
+package org.barsheet.browser;
 
 import org.jspecify.annotations.NullMarked;
