@@ -2,8 +2,10 @@ package org.barsheet.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Supplier;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.production.Watcher;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -48,6 +50,25 @@ public final class Barsheet implements Runnable {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
+  private final Supplier<Watcher.Pause> pauses;
+
+  Barsheet() {
+    this(UntilStopped::listening);
+  }
+
+  /**
+   * The program.
+   *
+   * @param pauses what to wait with between two looks at files that are watched
+   */
+  private Barsheet(Supplier<Watcher.Pause> pauses) {
+    this.pauses = pauses;
+  }
+
+  Watcher.Pause pause() {
+    return pauses.get();
+  }
+
   /** Runs one command and ends with its exit status. */
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
@@ -57,8 +78,17 @@ public final class Barsheet implements Runnable {
 
   /** Runs one command with these writers; returns the exit status. */
   static int run(PrintWriter out, PrintWriter err, String... args) {
+    return run(new Barsheet(), out, err, args);
+  }
+
+  /** Runs one command that watches files with this pause. */
+  static int run(PrintWriter out, PrintWriter err, Watcher.Pause pause, String... args) {
+    return run(new Barsheet(() -> pause), out, err, args);
+  }
+
+  private static int run(Barsheet program, PrintWriter out, PrintWriter err, String... args) {
     int status =
-        new CommandLine(new Barsheet())
+        new CommandLine(program)
             .setOut(out)
             .setErr(err)
             .setCaseInsensitiveEnumValuesAllowed(true)

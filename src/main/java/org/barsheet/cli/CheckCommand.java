@@ -19,6 +19,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
@@ -34,11 +35,14 @@ import picocli.CommandLine.TypeConversionException;
       "  barsheet check plan.yaml",
       "  barsheet check plan.yaml --fail-on warning && echo all well",
       "  barsheet check plan.yaml --as json",
+      "  barsheet check plan.yaml --watch         again after every save, until Ctrl-C",
       "  barsheet check plan.yaml --answers 5     how else could the panels lie, and at what cost?",
     })
 final class CheckCommand implements Callable<Integer> {
 
   private static final int MOST_ANSWERS = 100;
+
+  @ParentCommand private Barsheet program = new Barsheet();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -60,33 +64,62 @@ final class CheckCommand implements Callable<Integer> {
           "Print the N best whole answers instead of the findings: what differs, and what it costs.")
   private Optional<Integer> answers = Optional.empty();
 
+  @Mixin private WatchOption repeat = new WatchOption();
+
   @Mixin private AsOption form = new AsOption();
 
   @Override
   public Integer call() {
+    checkOptions();
     if (answers.isPresent()) {
       printAnswers(answers.get());
       return ExitStatus.DONE;
     }
-    FilmSheet film = Production.film(plan, Progress.SILENT);
-    print(film.findings(), form.as, spec.commandLine().getOut());
-    boolean failed =
-        film.findings().stream()
-            .anyMatch(
-                finding ->
-                    failOn.stream().anyMatch(level -> finding.severity().compareTo(level) >= 0));
-    return failed ? ExitStatus.FINDINGS : ExitStatus.DONE;
+    if (repeat.watch) {
+      watch();
+      return ExitStatus.DONE;
+    }
+    List<Finding> findings = film().findings();
+    print(findings, form.as, spec.commandLine().getOut());
+    return findings.stream().anyMatch(this::isFailure) ? ExitStatus.FINDINGS : ExitStatus.DONE;
+  }
+
+  private FilmSheet film() {
+    return Production.film(plan, Progress.SILENT);
+  }
+
+  private boolean isFailure(Finding finding) {
+    return failOn.stream().anyMatch(level -> finding.severity().compareTo(level) >= 0);
+  }
+
+  private void checkOptions() {
+    boolean counted = answers.filter(asked -> asked < 1 || asked > MOST_ANSWERS).isEmpty();
+    refuseUnless(counted, "--answers takes a number from 1 to " + MOST_ANSWERS);
+    refuseUnless(
+        answers.isEmpty() || failOn.isEmpty(), "--answers prints no findings: leave out --fail-on");
+    refuseUnless(
+        !repeat.watch || (answers.isEmpty() && failOn.isEmpty() && form.as == As.TEXT),
+        "--watch prints findings as text until it is stopped: give it alone");
+  }
+
+  private void refuseUnless(boolean good, String sentence) {
+    if (!good) {
+      throw new ParameterException(spec.commandLine(), sentence);
+    }
+  }
+
+  private void watch() {
+    PrintWriter out = spec.commandLine().getOut();
+    new Watching<FilmSheet>(
+            this::film,
+            film -> film,
+            film -> FindingsText.print(film.findings(), out),
+            out,
+            spec.commandLine().getErr())
+        .run(plan, program.pause());
   }
 
   private void printAnswers(int asked) {
-    if (!failOn.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "--answers prints no findings: leave out --fail-on");
-    }
-    if (asked < 1 || asked > MOST_ANSWERS) {
-      throw new ParameterException(
-          spec.commandLine(), "--answers takes a number from 1 to " + MOST_ANSWERS);
-    }
     Answers best = Production.answers(plan, asked);
     PrintWriter out = spec.commandLine().getOut();
     if (form.as == As.TEXT) {

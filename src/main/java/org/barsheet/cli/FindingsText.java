@@ -27,19 +27,19 @@ final class FindingsText {
   }
 
   private static void print(Finding finding, PrintWriter out) {
-    String panel = finding.panel().isEmpty() ? "" : "panel " + finding.panel();
-    String comma = panel.isEmpty() || finding.place().isEmpty() ? "" : ", ";
-    String where = panel + comma + finding.place();
-    out.println(
-        "  "
-            + sign(finding.severity())
-            + " "
-            + where
-            + (where.isEmpty() ? "" : ": ")
-            + finding.sentence());
+    out.println("  " + line(finding));
     if (!finding.remedy().isEmpty()) {
       out.println("      " + finding.remedy());
     }
+  }
+
+  /** One finding without its remedy: sign, panel, place and sentence. */
+  static String line(Finding finding) {
+    String panel = finding.panel().isEmpty() ? "" : "panel " + finding.panel();
+    String comma = panel.isEmpty() || finding.place().isEmpty() ? "" : ", ";
+    String where = panel + comma + finding.place();
+    String colon = where.isEmpty() ? "" : ": ";
+    return sign(finding.severity()) + " " + where + colon + finding.sentence();
   }
 
   /** A sign that says the severity without colour. */

@@ -7,10 +7,13 @@ import java.util.concurrent.Callable;
 import org.barsheet.production.Made;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Makes every sheet and file of a film. */
@@ -30,8 +33,11 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml                  into the folder plan-sheets beside the plan",
       "  barsheet make plan.yaml --out sheets",
       "  barsheet make plan.yaml --sound          with the sound files",
+      "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
     })
 final class MakeCommand implements Callable<Integer> {
+
+  @ParentCommand private Barsheet program = new Barsheet();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -49,20 +55,39 @@ final class MakeCommand implements Callable<Integer> {
       description = "Make the guide track and the click track too (WAV, tens of megabytes).")
   private boolean sound;
 
+  @Mixin private WatchOption repeat = new WatchOption();
+
   @Override
   public Integer call() {
-    Made made = make();
-    PrintWriter results = spec.commandLine().getOut();
-    made.files().forEach(results::println);
-    results.flush();
-    PrintWriter err = spec.commandLine().getErr();
-    made.kept().ifPresent(kept -> err.println("your changed workbook is kept as " + kept));
-    err.println(
-        FindingsText.totals(made.film().findings()) + "; they stand on the workbook's first sheet");
+    if (repeat.watch) {
+      CommandLine line = spec.commandLine();
+      new Watching<Made>(this::make, Made::film, this::print, line.getOut(), line.getErr())
+          .run(plan, program.pause());
+    } else {
+      print(make());
+    }
     return ExitStatus.DONE;
   }
 
+  private void print(Made made) {
+    PrintWriter results = spec.commandLine().getOut();
+    made.files().forEach(results::println);
+    results.flush();
+    spec.commandLine()
+        .getErr()
+        .println(
+            FindingsText.totals(made.film().findings())
+                + "; they stand on the workbook's first sheet");
+  }
+
   private Made make() {
+    Made made = write();
+    PrintWriter err = spec.commandLine().getErr();
+    made.kept().ifPresent(kept -> err.println("your changed workbook is kept as " + kept));
+    return made;
+  }
+
+  private Made write() {
     Path folder = out.orElseGet(() -> Production.defaultFolder(plan));
     if (!Terminal.isWatched()) {
       return Production.make(plan, folder, sound, Progress.SILENT);

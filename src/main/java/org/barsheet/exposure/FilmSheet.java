@@ -7,7 +7,7 @@ import org.barsheet.timing.TimingSheet;
 /**
  * The one result everything is printed from.
  *
- * @param inputs the files it was made from: the plan, then the score
+ * @param inputs the files it was made from: the plan, then the score, then the panels' own table
  * @param timing panels on frames
  * @param reveals every reveal on its frames, in order of shot and layer
  * @param movements what has to be photographed, in story order

@@ -3,7 +3,8 @@ package org.barsheet.exposure;
 /**
  * A file the film sheet was made from.
  *
- * @param role "plan" or "score"
+ * @param role "plan", "score" or "panels", the table of panels where they stand in a file of their
+ *     own
  * @param name file name without folders
  * @param sha256 its SHA-256, 64 lower-case hexadecimal digits
  */

@@ -25,6 +25,7 @@ import org.barsheet.pulse.TempoRequest;
  * @param panels in story order
  * @param given the settings the plan states itself ({@code film.tail}); all others are defaults
  * @param notes what was set aside or assumed while reading: an unknown column of a table, say
+ * @param table the panels' own file, where they stand in one
  */
 public record Plan(
     Path file,
@@ -40,7 +41,8 @@ public record Plan(
     List<Performer> performers,
     List<Panel> panels,
     Set<String> given,
-    List<PlanNote> notes) {
+    List<PlanNote> notes,
+    Optional<Path> table) {
 
   public Plan {
     motifs = List.copyOf(motifs);

@@ -1,7 +1,10 @@
 package org.barsheet.plan;
 
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import org.barsheet.input.InputException;
 import org.barsheet.pulse.TempoRequest;
 
 /** Reads a plan and checks it. */
@@ -17,11 +20,27 @@ public final class PlanReader {
    * Reads a plan written as YAML or as an {@code .xlsx} workbook, whatever its file is called.
    *
    * @param file the plan
-   * @throws org.barsheet.input.InputException with everything that is wrong with it, each with its
-   *     place
+   * @throws InputException with everything that is wrong with it, each with its place
    */
   public static Plan read(Path file) {
     return new PlanReader(file).plan();
+  }
+
+  /**
+   * The plan's file and every file it names, as far as it can be read: its table of panels, its
+   * score, its drawings. A plan that is wrong names what it can.
+   */
+  public static Set<Path> filesOf(Path file) {
+    PlanReader reader = new PlanReader(file);
+    try {
+      reader.plan();
+    } catch (InputException wrong) {
+      // Told where the plan is read in earnest; here it only means that fewer files are known.
+    }
+    Set<Path> files = new LinkedHashSet<>();
+    files.add(file);
+    files.addAll(reader.reading.files());
+    return files;
   }
 
   private Plan plan() {
@@ -64,7 +83,8 @@ public final class PlanReader {
         performers,
         new PanelSection(reading, filmSection, fields, reveals, known).read(root),
         reading.given(),
-        reading.notes());
+        reading.notes(),
+        reading.table());
   }
 
   /** The film's settings; an empty section stands in, so that what is missing is said once. */

@@ -63,7 +63,7 @@ final class PlanSource {
   private static Entry table(Entry.Text named, Reading reading) {
     String ending = named.text().strip().toLowerCase(Locale.ROOT).replaceAll(".*\\.", "");
     try {
-      Path file = reading.resolve(Texts.file(named.text()));
+      Path file = reading.resolveTable(Texts.file(named.text()));
       switch (ending) {
         case "csv", "tsv", "txt" -> {
           return BookSource.panels(CsvTable.read(file, reading), reading);

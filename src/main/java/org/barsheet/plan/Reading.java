@@ -2,7 +2,9 @@ package org.barsheet.plan;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -12,6 +14,8 @@ final class Reading {
   private final Path file;
   private final Problems problems = new Problems();
   private final Set<String> given = new TreeSet<>();
+  private final Set<Path> files = new LinkedHashSet<>();
+  private Optional<Path> table = Optional.empty();
   private final List<PlanNote> notes = new ArrayList<>();
 
   Reading(Path file) {
@@ -38,6 +42,26 @@ final class Reading {
 
   /** A file the plan names, seen from the plan's folder. */
   Path resolve(Path named) {
-    return file.resolveSibling(named);
+    Path resolved = file.resolveSibling(named);
+    if (!named.toString().isEmpty()) {
+      files.add(resolved);
+    }
+    return resolved;
+  }
+
+  /** The panels' own file, seen from the plan's folder. */
+  Path resolveTable(Path named) {
+    Path resolved = resolve(named);
+    table = Optional.of(resolved);
+    return resolved;
+  }
+
+  Optional<Path> table() {
+    return table;
+  }
+
+  /** Every file the plan named so far, in that order. */
+  Set<Path> files() {
+    return files;
   }
 }

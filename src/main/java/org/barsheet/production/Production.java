@@ -229,7 +229,11 @@ public final class Production {
   }
 
   private static List<InputFile> inputs(Plan plan) {
-    return List.of(input("plan", plan.file()), input("score", plan.score()));
+    List<InputFile> inputs = new ArrayList<>();
+    inputs.add(input("plan", plan.file()));
+    inputs.add(input("score", plan.score()));
+    plan.table().ifPresent(table -> inputs.add(input("panels", table)));
+    return inputs;
   }
 
   private static InputFile input(String role, Path file) {

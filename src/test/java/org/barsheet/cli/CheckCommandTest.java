@@ -2,6 +2,7 @@ package org.barsheet.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonParser;
@@ -10,6 +11,9 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.barsheet.exposure.InputFile;
+import org.barsheet.production.Production;
+import org.barsheet.production.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,6 +55,10 @@ class CheckCommandTest {
     assertThat(run("check", plan.toString())).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .contains("panels.csv, line 1", "the column 'weather' is not read; it is yours");
+    assertThat(Production.film(plan, Progress.SILENT).inputs())
+        .extracting(InputFile::role, InputFile::name)
+        .containsExactly(
+            tuple("plan", "plan.yaml"), tuple("score", "quay.mid"), tuple("panels", "panels.csv"));
   }
 
   @Test

@@ -184,7 +184,8 @@ public final class SampleFilm {
                 new Place.OfMotif("glimmer", OptionalInt.of(2), OptionalInt.empty()),
                 List.of())),
         Set.of("film.frame-rate"),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private Opening opening(String name, double left) {

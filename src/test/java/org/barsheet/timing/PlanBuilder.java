@@ -276,7 +276,8 @@ public final class PlanBuilder {
         performers,
         panels,
         Set.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static MotifRequest motif(String name) {

@@ -261,7 +261,8 @@ final class SampleFilm {
                 NOWHERE)),
         panels,
         Set.of("film.frame-rate", "film.first-frame"),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static MotifRequest motif(String name) {
