@@ -61,7 +61,8 @@ class ArtworkFindingsTest {
             List.of(),
             List.of(),
             Set.of(),
-            List.of());
+            List.of(),
+            Optional.empty());
     return new ArtworkFindings(plan).all();
   }
 
