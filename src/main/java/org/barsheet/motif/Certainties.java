@@ -34,6 +34,11 @@ final class Certainties {
     return (int) (1000L * chain.cost() / Math.max(1, chain.pattern().weight()));
   }
 
+  /** 0 to 1, 1 for a chain without damage. */
+  static double score(Chain chain) {
+    return Math.max(0, 1 - damage(chain) / 1000.0);
+  }
+
   /** The most a chain may cost to be looked at, in thousandths of a note. */
   static int budget(Pattern pattern) {
     return most(pattern) * pattern.weight() / 1000;

@@ -39,14 +39,28 @@ final class FormWords {
   }
 
   String sentence() {
+    List<String> words = form();
+    notes(comparison.missing(), "missing", words);
+    notes(comparison.changed(), "changed", words);
+    lastNote(words);
+    return withPlace(words);
+  }
+
+  /** The same without a word on single notes: "tonal, up a fifth, in Viola under Flute". */
+  String outline() {
+    return withPlace(form());
+  }
+
+  private List<String> form() {
     List<String> words = new ArrayList<>();
     comparison.forms().forEach(form -> words.add(word(form)));
     if (comparison.transposition() != 0 || !comparison.forms().contains(Form.AS_GIVEN)) {
       words.add(Intervals.words(comparison.transposition()));
     }
-    notes(comparison.missing(), "missing", words);
-    notes(comparison.changed(), "changed", words);
-    lastNote(words);
+    return words;
+  }
+
+  private String withPlace(List<String> words) {
     if (field.hasSeveralParts()) {
       words.add(where());
     }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 
 /**
@@ -17,18 +20,28 @@ public record MotifReliability(double chanceFinds) {
 
   private static final int DECOYS = 12;
   private static final int TRIES = 40;
+
+  /** As many notes as are looked at, and as many of them in a row. */
+  private static final int MOST_NOTES = 10_000;
+
+  private static final int STRETCH = 500;
+
   private static final long SEED = 20_250_301;
 
   /** From this many on a motif is too plain to be believed. */
   private static final double TOO_PLAIN = 0.5;
 
-  /** Measures one motif in one score; the same always gives the same. */
-  public static MotifReliability of(Score score, Motif motif) {
-    return of(OccurrenceFinder.of(score), motif);
-  }
-
-  /** Measures one motif with a finder that already read the score. */
-  public static MotifReliability of(OccurrenceFinder finder, Motif motif) {
+  /**
+   * Measures one motif in one score; the same always gives the same. Of a long score a part is
+   * looked at.
+   *
+   * @param reading how the score is read: {@code OccurrenceFinder::of} as written
+   */
+  public static MotifReliability of(
+      Score score, Motif motif, Function<Score, ? extends MotifFinder> reading) {
+    List<Note> sample = sample(score.notes());
+    MotifFinder finder = reading.apply(score.withNotes(sample));
+    double share = (double) sample.size() / Math.max(1, score.notes().size());
     SplittableRandom random = new SplittableRandom(SEED);
     List<MotifNote> shape = motif.shapes().get(0);
     int found = 0;
@@ -42,7 +55,18 @@ public record MotifReliability(double chanceFinds) {
               motif.forms());
       found += (int) finder.find(shuffled).stream().filter(o -> o.number() > 0).count();
     }
-    return new MotifReliability((double) found / DECOYS);
+    return new MotifReliability(found / (DECOYS * Math.max(share, Double.MIN_NORMAL)));
+  }
+
+  /** Stretches of notes spread over a long score; all of a short one. */
+  private static List<Note> sample(List<Note> notes) {
+    int step = (notes.size() + MOST_NOTES - 1) / MOST_NOTES;
+    return step <= 1
+        ? notes
+        : IntStream.range(0, notes.size())
+            .filter(i -> i / STRETCH % step == 0)
+            .mapToObj(notes::get)
+            .toList();
   }
 
   public boolean isTooPlain() {

@@ -1,7 +1,10 @@
 package org.barsheet.motif;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.barsheet.score.Score;
 
 /**
  * How near a motif comes to a place.
@@ -12,7 +15,7 @@ import java.util.Optional;
  * @param score 0 to 1, 1 for the motif note for note
  * @param needed the score that a return needs
  * @param certainty how it counts; empty if it does not
- * @param description its form in words, as if it were a return
+ * @param description its form in words, as if it were a return, without single notes
  * @param spoiled what differs, in words; empty if nothing does
  */
 public record NearMiss(
@@ -25,10 +28,39 @@ public record NearMiss(
     String description,
     String spoiled) {
 
-  /** "glimmer: 0.72 of 0.80 needed (tonal, up a fifth, in Viola): note 3 missing, note 5 late". */
+  /** Share of its notes that a motif may lose and still be called near. */
+  private static final double NEARLY_NOTHING = 0.6;
+
+  /** The nearest first. */
+  static final Comparator<Chain> NEAREST =
+      Comparator.comparingInt(Certainties::damage)
+          .thenComparingInt(chain -> chain.pattern().transform().changes())
+          .thenComparingLong(Chain::start);
+
+  /** The most that a chain may cost and still be called near, in thousandths of a note. */
+  static int budget(Pattern pattern) {
+    return (int) (NEARLY_NOTHING * pattern.weight());
+  }
+
+  /** What a chain is, as a return or nearly one. */
+  static NearMiss of(Score score, NoteField field, Motif motif, Chain chain, String spoiled) {
+    boolean wanted = !MotifFilter.wanted(field, motif, List.of(chain)).isEmpty();
+    Optional<Certainty> certainty = wanted ? Certainties.of(chain) : Optional.empty();
+    return new NearMiss(
+        motif.name(),
+        motif.match(),
+        chain.start(),
+        Certainties.score(chain),
+        1 - Certainties.most(chain.pattern()) / 1000.0,
+        certainty,
+        new OccurrenceWriter(score, field, motif).outline(chain),
+        spoiled);
+  }
+
+  /** "0.72 of 0.80 needed (tonal, up a fifth, in Viola): note 3 missing, note 5 late". */
   public String sentence() {
     String why = spoiled.isEmpty() ? "" : ": " + spoiled;
-    return motif + ": " + standing() + " (" + description + ")" + why;
+    return standing() + " (" + description + ")" + why;
   }
 
   private String standing() {
@@ -38,6 +70,7 @@ public record NearMiss(
     if (score >= needed) {
       return "near, but match: " + match.name().toLowerCase(Locale.ROOT) + " wants more";
     }
-    return String.format(Locale.ROOT, "%.2f of %.2f needed", score, needed);
+    double below = Math.floor(100 * score) / 100;
+    return String.format(Locale.ROOT, "%.2f of %.2f needed", below, needed);
   }
 }

@@ -1,25 +1,18 @@
 package org.barsheet.motif;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.barsheet.score.Score;
 
 /** Finds every return of a motif in a score played as written. */
-public final class OccurrenceFinder {
+public final class OccurrenceFinder implements MotifFinder {
 
   private static final int ONSET_TOLERANCE = 24;
   private static final int BEGINS_TOGETHER = 8;
-
-  /** Share of its notes that a motif may lose and still be called near. */
-  private static final double NEARLY_NOTHING = 0.6;
-
-  private static final Comparator<Chain> NEAREST =
-      Comparator.comparingInt(Certainties::damage)
-          .thenComparingInt(chain -> chain.pattern().transform().changes())
-          .thenComparingLong(Chain::start);
 
   private final Score score;
   private final NoteField field;
@@ -39,7 +32,7 @@ public final class OccurrenceFinder {
     return of(score).find(motif);
   }
 
-  /** Every return of a motif, in order of time, numbered over the certain and likely ones. */
+  @Override
   public List<Occurrence> find(Motif motif) {
     return new OccurrenceWriter(score, field, motif).write(hits(motif));
   }
@@ -83,52 +76,44 @@ public final class OccurrenceFinder {
     return Math.abs(chain.start() - other.start()) <= score.ticksPerQuarter() / BEGINS_TOGETHER;
   }
 
-  /**
-   * The nearest that a motif comes among what begins between two ticks, whether it counts or not.
-   *
-   * @param fromTick first tick that counts
-   * @param toTick first tick that no longer counts
-   * @return empty if nothing like it begins there
-   */
+  @Override
   public Optional<NearMiss> nearest(Motif motif, long fromTick, long toTick) {
     MatchRules rules = MatchRules.of(motif.match() == Match.FREE ? Match.FREE : Match.TONAL);
     return patterns(motif).parallelStream()
         .flatMap(pattern -> nearest(pattern, rules, fromTick, toTick).stream())
-        .min(NEAREST)
-        .map(chain -> nearMiss(motif, chain));
+        .min(NearMiss.NEAREST)
+        .map(chain -> NearMiss.of(score, field, motif, chain, spoiled(chain)));
   }
 
   private Optional<Chain> nearest(Pattern pattern, MatchRules rules, long fromTick, long toTick) {
-    int budget = (int) (NEARLY_NOTHING * pattern.weight());
     ChainSearch search =
-        new ChainSearch(field, pattern, rules, Leeway.NEAR, budget, tolerance(pattern));
+        new ChainSearch(
+            field, pattern, rules, Leeway.NEAR, NearMiss.budget(pattern), tolerance(pattern));
     Optional<Chain> best = Optional.empty();
-    int onset = field.onsetFrom(fromTick);
-    for (; onset < field.onsets() && field.onset(onset) < toTick; onset++) {
-      search.searchOnwards(field.onset(onset));
-      Stream<Chain> chains = search.chains(field.onset(onset)).stream();
-      best = Stream.concat(best.stream(), chains).min(NEAREST);
+    for (long start : starts(pattern, fromTick, toTick)) {
+      search.searchAt(start);
+      Stream<Chain> chains = search.chains(start).stream();
+      best = Stream.concat(best.stream(), chains).min(NearMiss.NEAREST);
     }
     return best;
   }
 
-  private NearMiss nearMiss(Motif motif, Chain chain) {
-    Optional<Certainty> certainty =
-        MotifFilter.wanted(field, motif, List.of(chain)).isEmpty()
-            ? Optional.empty()
-            : Certainties.of(chain);
-    Occurrence as =
-        new OccurrenceWriter(score, field, motif)
-            .write(new Hit(chain, List.of()), 0, certainty.orElse(Certainty.POSSIBLE));
-    return new NearMiss(
-        motif.name(),
-        motif.match(),
-        chain.start(),
-        as.score(),
-        1 - Certainties.most(chain.pattern()) / 1000.0,
-        certainty,
-        as.description(),
-        new Damage(field, chain, tolerance(chain.pattern())).words());
+  /** Where a pattern may begin whose first note, or whose first but one or two, is there. */
+  private Set<Long> starts(Pattern pattern, long fromTick, long toTick) {
+    Set<Long> starts = new TreeSet<>();
+    int most = Math.min(ChainSearch.MOST_LOST_AT_AN_END, pattern.size() - 1);
+    for (int missing = 0; missing <= most; missing++) {
+      long later = pattern.onset(missing);
+      int onset = field.onsetFrom(fromTick + later);
+      for (; onset < field.onsets() && field.onset(onset) < toTick + later; onset++) {
+        starts.add(field.onset(onset) - later);
+      }
+    }
+    return starts;
+  }
+
+  private String spoiled(Chain chain) {
+    return new Damage(field, chain, tolerance(chain.pattern())).words();
   }
 
   private ChainMatcher matcher(Pattern pattern, MatchRules rules) {

@@ -46,11 +46,7 @@ final class OccurrenceWriter {
       pitches.add(chain.notes().has(i) ? field.pitch(chain.notes().get(i)) : Picks.NONE);
     }
     Comparison comparison = Comparison.of(field, chain);
-    Voices finder = new Voices(field, score.ticksPerQuarter());
-    List<Voice> voices = finder.of(hit);
-    List<Integer> parts = voices.stream().map(Voice::part).toList();
-    int above = finder.above(chain, parts);
-    String words = new FormWords(score, field, chain, comparison, voices, above).sentence();
+    List<Voice> voices = new Voices(field, score.ticksPerQuarter()).of(hit);
     return new Occurrence(
         motif.name(),
         number,
@@ -59,12 +55,24 @@ final class OccurrenceWriter {
         ticks.get(motif.accent().indexIn(ticks.size())),
         ticks,
         pitches,
-        parts,
+        voices.stream().map(Voice::part).toList(),
         comparison.forms(),
         comparison.transposition(),
-        Math.max(0, 1 - Certainties.damage(chain) / 1000.0),
+        Certainties.score(chain),
         certainty,
-        words);
+        words(chain, comparison, voices).sentence());
+  }
+
+  /** What a chain would be called, without a word on single notes. */
+  String outline(Chain chain) {
+    List<Voice> voices = new Voices(field, score.ticksPerQuarter()).of(new Hit(chain, List.of()));
+    return words(chain, Comparison.of(field, chain), voices).outline();
+  }
+
+  private FormWords words(Chain chain, Comparison comparison, List<Voice> voices) {
+    List<Integer> parts = voices.stream().map(Voice::part).toList();
+    int above = new Voices(field, score.ticksPerQuarter()).above(chain, parts);
+    return new FormWords(score, field, chain, comparison, voices, above);
   }
 
   private long tick(Chain chain, int i) {

@@ -69,8 +69,18 @@ final class PlayedMatcher {
 
   /** Every way through the pattern within the budget, in order of its first note. */
   List<PlayedChain> chains() {
+    return chains(0, field.size());
+  }
+
+  /**
+   * Every way that begins with one of some notes.
+   *
+   * @param from the first of them
+   * @param to after the last of them
+   */
+  List<PlayedChain> chains(int from, int to) {
     List<PlayedChain> found = new ArrayList<>();
-    for (int note = 0; note < field.size(); note++) {
+    for (int note = from; note < to; note++) {
       follow(note, found);
     }
     return found;
@@ -190,6 +200,6 @@ final class PlayedMatcher {
     Picks picks = new Picks(notes);
     Pattern played = times.played(pattern, picks, rate);
     long start = field.onTick(notes[picks.firstPresent()]) - played.onset(picks.firstPresent());
-    return new PlayedChain(new Chain(played, start, picks, cost), rate);
+    return new PlayedChain(new Chain(played, start, picks, cost), pattern, rate);
   }
 }

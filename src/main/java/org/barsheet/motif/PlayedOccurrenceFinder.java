@@ -3,14 +3,14 @@ package org.barsheet.motif;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.score.Score;
-import org.barsheet.score.TempoMap;
 
 /**
  * Finds every return of a motif in a score that was played freely into a recorder, so that its bars
  * and beats mean nothing: only the lengths of the motif's notes against each other count.
  */
-public final class PlayedOccurrenceFinder {
+public final class PlayedOccurrenceFinder implements MotifFinder {
 
   /** Ticks to the quarter note of the patterns that are sought. */
   static final int PATTERN_TICKS = 960;
@@ -22,36 +22,39 @@ public final class PlayedOccurrenceFinder {
   private final NoteField field;
   private final PlayedTimes times;
 
-  private PlayedOccurrenceFinder(Score score, TempoMap tempo) {
+  private PlayedOccurrenceFinder(Score score) {
     this.score = score;
     this.field = NoteField.of(score);
-    this.times = new PlayedTimes(field, tempo);
+    this.times = new PlayedTimes(field, score.tempo());
   }
 
-  /**
-   * A finder that reads the score once for any number of motifs.
-   *
-   * @param tempo when each tick sounded as it was played: the file's own map
-   */
-  public static PlayedOccurrenceFinder of(Score score, TempoMap tempo) {
-    return new PlayedOccurrenceFinder(score, tempo);
-  }
-
-  /**
-   * Every return of a motif, in order of time, numbered over the certain and likely ones.
-   *
-   * @param tempo when each tick sounded as it was played: the file's own map
-   */
-  public static List<Occurrence> find(Score score, TempoMap tempo, Motif motif) {
-    return of(score, tempo).find(motif);
+  /** A finder that reads the score once for any number of motifs. */
+  public static PlayedOccurrenceFinder of(Score score) {
+    return new PlayedOccurrenceFinder(score);
   }
 
   /** Every return of a motif, in order of time, numbered over the certain and likely ones. */
+  public static List<Occurrence> find(Score score, Motif motif) {
+    return of(score).find(motif);
+  }
+
+  @Override
   public List<Occurrence> find(Motif motif) {
-    List<Chain> chains = new PlayedTempo(motif.forms()).sort(chains(motif));
-    List<Chain> wanted = MotifFilter.wanted(field, motif, chains);
-    List<Hit> hits = new HitMerger(field, this::beginTogether).merge(wanted, List.of());
+    List<Pattern> patterns = patterns(motif);
+    List<Pattern> heads =
+        motif.forms().contains(Form.SHORTENED)
+            ? patterns.stream().flatMap(pattern -> pattern.head().stream()).toList()
+            : List.of();
+    List<PlayedChain> whole = chains(motif, patterns);
+    PlayedTempo tempo = PlayedTempo.of(motif.forms(), whole);
+    List<Hit> hits =
+        new HitMerger(field, this::beginTogether)
+            .merge(wanted(motif, tempo, whole), wanted(motif, tempo, chains(motif, heads)));
     return new OccurrenceWriter(score, field, motif).write(hits);
+  }
+
+  private List<Chain> wanted(Motif motif, PlayedTempo tempo, List<PlayedChain> chains) {
+    return MotifFilter.wanted(field, motif, tempo.sort(chains));
   }
 
   private boolean beginTogether(Chain chain, Chain other) {
@@ -62,8 +65,7 @@ public final class PlayedOccurrenceFinder {
     return times.at(chain.notes().get(chain.notes().firstPresent()));
   }
 
-  private List<PlayedChain> chains(Motif motif) {
-    MatchRules rules = MatchRules.of(motif.match());
+  private static List<Pattern> patterns(Motif motif) {
     List<Pattern> patterns = new ArrayList<>();
     for (List<MotifNote> shape : motif.shapes()) {
       for (Transform transform : Transform.of(motif.forms())) {
@@ -72,14 +74,37 @@ public final class PlayedOccurrenceFinder {
         }
       }
     }
+    return patterns;
+  }
+
+  private List<PlayedChain> chains(Motif motif, List<Pattern> patterns) {
+    MatchRules rules = MatchRules.of(motif.match());
     return patterns.parallelStream()
-        .map(pattern -> matcher(pattern, rules).chains())
+        .map(pattern -> matcher(pattern, rules, Certainties.budget(pattern)).chains())
         .flatMap(List::stream)
         .sorted(Comparator.comparingLong(found -> found.chain().start()))
         .toList();
   }
 
-  private PlayedMatcher matcher(Pattern pattern, MatchRules rules) {
-    return new PlayedMatcher(field, times, pattern, rules, Certainties.budget(pattern));
+  private PlayedMatcher matcher(Pattern pattern, MatchRules rules, int budget) {
+    return new PlayedMatcher(field, times, pattern, rules, budget);
+  }
+
+  @Override
+  public Optional<NearMiss> nearest(Motif motif, long fromTick, long toTick) {
+    MatchRules rules = MatchRules.of(motif.match() == Match.FREE ? Match.FREE : Match.TONAL);
+    int from = field.firstNoteAt(field.onsetFrom(fromTick));
+    int to = field.firstNoteAt(field.onsetFrom(toTick));
+    return patterns(motif).parallelStream()
+        .map(pattern -> matcher(pattern, rules, NearMiss.budget(pattern)).chains(from, to))
+        .flatMap(List::stream)
+        .min(Comparator.comparing(PlayedChain::chain, NearMiss.NEAREST))
+        .map(near -> NearMiss.of(score, field, motif, near.chain(), spoiled(near)));
+  }
+
+  private String spoiled(PlayedChain near) {
+    String notes = new Damage(field, near.chain(), 0).words();
+    String pace = times.unevenness(near);
+    return notes + (notes.isEmpty() || pace.isEmpty() ? "" : ", ") + pace;
   }
 }

@@ -18,14 +18,20 @@ final class PlayedTempo {
   private static final double STRETCHED_PACE = 1.2;
 
   private final List<Transform> transforms;
+  private final double usual;
 
-  PlayedTempo(Set<Form> forms) {
-    this.transforms = Transform.of(forms);
+  private PlayedTempo(List<Transform> transforms, double usual) {
+    this.transforms = transforms;
+    this.usual = usual;
+  }
+
+  /** Learns the usual pace from chains of the whole motif. */
+  static PlayedTempo of(Set<Form> forms, List<PlayedChain> chains) {
+    return new PlayedTempo(Transform.of(forms), usual(chains));
   }
 
   /** The chains whose pace makes sense, each with the form that its pace says. */
   List<Chain> sort(List<PlayedChain> chains) {
-    double usual = usual(chains);
     List<Chain> sorted = new ArrayList<>();
     for (PlayedChain played : chains) {
       transform(played, played.rate() / usual).ifPresent(t -> sorted.add(renamed(played, t)));

@@ -3,6 +3,8 @@ package org.barsheet.motif;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
 import org.barsheet.score.TempoMap;
@@ -14,6 +16,9 @@ import org.barsheet.score.TempoMap;
  * ticks.
  */
 final class PlayedTimes {
+
+  /** A step this many times as long or as short as the pace of its chain is told. */
+  private static final double UNEVEN = 1.3;
 
   private final NoteField field;
   private final TempoMap tempo;
@@ -75,6 +80,25 @@ final class PlayedTimes {
       lengths[i] = Math.max(1, tick(off) - onsets[i]);
     }
     return pattern.bent(onsets, lengths);
+  }
+
+  /** Where a chain leaves its own pace: "note 4 late, note 6 early"; empty if it does not. */
+  String unevenness(PlayedChain played) {
+    Picks picks = played.chain().notes();
+    List<String> words = new ArrayList<>();
+    int before = picks.firstPresent();
+    for (int i = before + 1; i < picks.size(); i++) {
+      if (picks.has(i)) {
+        double asked =
+            played.rate() * quarters(played.asked().onset(i) - played.asked().onset(before));
+        double heard = on[picks.get(i)] - on[picks.get(before)];
+        if (heard > UNEVEN * asked || UNEVEN * heard < asked) {
+          words.add("note " + (i + 1) + (heard > asked ? " late" : " early"));
+        }
+        before = i;
+      }
+    }
+    return String.join(", ", words);
   }
 
   private static double quarters(long patternTicks) {

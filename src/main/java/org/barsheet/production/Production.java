@@ -38,6 +38,7 @@ import org.barsheet.pulse.TempoRequest;
 import org.barsheet.review.ReviewPage;
 import org.barsheet.score.ScoreReader;
 import org.barsheet.timing.Cue;
+import org.barsheet.timing.MotifSearch;
 import org.barsheet.timing.Places;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
@@ -70,7 +71,23 @@ public final class Production {
   public static Returns returns(Path planFile) {
     Plan plan = PlanReader.read(planFile);
     Music music = music(plan);
-    return new Returns(plan, music, TimingPlanner.occurrences(plan, music));
+    return Returns.of(plan, music, MotifSearch.of(plan, music));
+  }
+
+  /** The same with ornamented and shortened returns, which are only possible ones. */
+  public static Returns possibleReturns(Path planFile) {
+    Plan plan = PlanReader.read(planFile);
+    Music music = music(plan);
+    return Returns.of(plan, music, MotifSearch.of(plan, music).withPossible());
+  }
+
+  /** How near each motif of a plan comes to a place. */
+  public static Nearness near(Path planFile, String place) {
+    Returns returns = returns(planFile);
+    Place parsed = parsed(returns.plan(), List.of(place)).get(0);
+    Cue cue =
+        Places.find(returns.plan(), returns.music(), returns.occurrences(), List.of(parsed)).get(0);
+    return Nearness.of(returns, parsed, cue);
   }
 
   /**
@@ -100,6 +117,12 @@ public final class Production {
   public static Located where(Path planFile, List<String> places) {
     Returns returns = returns(planFile);
     Plan plan = returns.plan();
+    List<Place> parsed = parsed(plan, places);
+    List<Cue> cues = Places.find(plan, returns.music(), returns.occurrences(), parsed);
+    return new Located(plan.film(), cues);
+  }
+
+  private static List<Place> parsed(Plan plan, List<String> places) {
     List<Place> parsed = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (String place : places) {
@@ -112,8 +135,7 @@ public final class Production {
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    List<Cue> cues = Places.find(plan, returns.music(), returns.occurrences(), parsed);
-    return new Located(plan.film(), cues);
+    return parsed;
   }
 
   /**

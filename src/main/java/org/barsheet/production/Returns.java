@@ -4,17 +4,30 @@ import java.util.List;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
+import org.barsheet.timing.MotifSearch;
 
 /**
  * Every return of every motif of a plan.
  *
  * @param plan what was asked
  * @param music where they sound
+ * @param search what found them, and answers further questions
  * @param occurrences in order of time, then of the plan's motifs
  */
-public record Returns(Plan plan, Music music, List<Occurrence> occurrences) {
+public record Returns(Plan plan, Music music, MotifSearch search, List<Occurrence> occurrences) {
 
   public Returns {
     occurrences = List.copyOf(occurrences);
+  }
+
+  static Returns of(Plan plan, Music music, MotifSearch search) {
+    return new Returns(plan, music, search, search.occurrences());
+  }
+
+  /** Returns of one motif that count, certain and likely ones. */
+  public List<Occurrence> counted(String motif) {
+    return occurrences.stream()
+        .filter(found -> found.motif().equals(motif) && found.number() > 0)
+        .toList();
   }
 }

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.barsheet.score.ScoreEvents.SoundingNote;
 import org.barsheet.score.ScoreEvents.TrackChannel;
 
 /** Makes parts of the channels and tracks that hold notes, and gives the notes to them. */
 final class PartList {
+
+  private static final Pattern TRAILING_COLON = Pattern.compile("[\\s:]+$");
 
   private final ScoreEvents events;
   private final TreeMap<TrackChannel, Part> parts = new TreeMap<>();
@@ -47,11 +50,16 @@ final class PartList {
   private String name(TrackChannel line, boolean aloneInTrack, String instrument, int index) {
     List<String> names = new ArrayList<>();
     if (aloneInTrack) {
-      names.add(events.trackName(line.track()));
-      names.add(events.instrumentName(line.track()));
+      names.add(withoutColon(events.trackName(line.track())));
+      names.add(withoutColon(events.instrumentName(line.track())));
     }
     names.add(instrument);
     return names.stream().filter(name -> !name.isEmpty()).findFirst().orElse("part " + (index + 1));
+  }
+
+  /** Some engravers end the names of staves with a colon. */
+  private static String withoutColon(String name) {
+    return TRAILING_COLON.matcher(name).replaceFirst("");
   }
 
   private String unique(String name) {

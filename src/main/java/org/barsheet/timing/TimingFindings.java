@@ -1,7 +1,6 @@
 package org.barsheet.timing;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Plan;
@@ -14,9 +13,6 @@ import org.barsheet.timing.Finding.Severity;
 
 /** What is doubtful about the music and the placing of the panels. */
 final class TimingFindings {
-
-  /** Names told before "and 5 more". */
-  private static final int MOST_NAMES = 8;
 
   /** A length away from the one asked by more than this share is told. */
   private static final double FAR_FROM_ASKED = 0.25;
@@ -40,7 +36,7 @@ final class TimingFindings {
     music.score().readingNotes().forEach(findings::addReadingNote);
     plan.notes().forEach(findings::addPlanNote);
     shots.forEach(findings::addPlacing);
-    plan.motifs().forEach(motif -> findings.addUnused(motif.name()));
+    findings.findings.addAll(MotifFindings.of(plan, music, input.cues(), shots));
     return findings.findings.worstFirst();
   }
 
@@ -117,29 +113,5 @@ final class TimingFindings {
       String remedy = "move a neighbour, or ask for what the music leaves";
       findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, remedy);
     }
-  }
-
-  private void addUnused(String motif) {
-    List<String> unused =
-        input.cues().counted(motif).stream()
-            .filter(Cues::isCertain)
-            .filter(cue -> shots.stream().noneMatch(shot -> shot.cue().id().equals(cue.id())))
-            .map(cue -> cue.title() + " (" + cue.place() + ")")
-            .toList();
-    if (unused.isEmpty()) {
-      return;
-    }
-    int more = unused.size() - MOST_NAMES;
-    String names = unused.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
-    String sentence =
-        Words.count(unused.size(), "certain return")
-            + " of "
-            + motif
-            + (unused.size() == 1 ? " carries" : " carry")
-            + " no panel: "
-            + names
-            + (more > 0 ? " and " + more + " more" : "");
-    findings.add(
-        Severity.NOTE, Concerns.DIRECTOR, "", sentence, "put panels on them, or let them be");
   }
 }

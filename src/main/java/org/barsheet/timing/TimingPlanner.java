@@ -1,7 +1,6 @@
 package org.barsheet.timing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.barsheet.clock.FrameSpan;
@@ -9,7 +8,6 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.motif.Occurrence;
-import org.barsheet.motif.OccurrenceFinder;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
@@ -52,13 +50,7 @@ public final class TimingPlanner {
    * @throws InputException if a motif cannot be heard where the plan says
    */
   public static List<Occurrence> occurrences(Plan plan, Music music) {
-    FilmClock clock = clockOf(plan.film(), music);
-    long filmFrames = clock.frameAt(lastSoundingBarEnd(music).plus(plan.film().tail()));
-    OccurrenceFinder finder = OccurrenceFinder.of(music.score());
-    return MotifResolver.motifs(plan, music, clock, filmFrames).stream()
-        .flatMap(motif -> finder.find(motif).stream())
-        .sorted(Comparator.comparingLong(Occurrence::startTick))
-        .toList();
+    return MotifSearch.of(plan, music).occurrences();
   }
 
   /**

@@ -92,7 +92,7 @@ class FugueEvaluation {
     Score played = playing.played();
     Motif motif = new Motif("S", List.of(notes), Accent.FIRST, Match.TONAL, Set.of());
     List<CSVRecord> open = new ArrayList<>(rows("occurrences.csv", piece));
-    for (Occurrence found : PlayedOccurrenceFinder.find(played, played.tempo(), motif)) {
+    for (Occurrence found : PlayedOccurrenceFinder.find(played, motif)) {
       double seconds = FreePlaying.seconds(found.startTick());
       CSVRecord hit =
           open.stream()

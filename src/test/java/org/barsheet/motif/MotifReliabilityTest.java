@@ -16,7 +16,7 @@ class MotifReliabilityTest {
 
   @Test
   void four_even_notes_are_found_by_chance() {
-    MotifReliability plain = MotifReliability.of(score, motif("C5/8 D5/8 E5/8 D5/8"));
+    MotifReliability plain = of(motif("C5/8 D5/8 E5/8 D5/8"));
     assertThat(plain.isTooPlain()).isTrue();
     assertThat(plain.sentence()).matches("too plain: expect about \\d+ chance finds");
   }
@@ -24,8 +24,7 @@ class MotifReliabilityTest {
   @Test
   void ten_notes_of_several_lengths_are_not() {
     MotifReliability distinct =
-        MotifReliability.of(
-            score, motif("C5/4 G5/8 A5/16 B5/16 C6/4+8 F5/8 E5/4 D5/8 E5/16 C5/16 B4/2"));
+        of(motif("C5/4 G5/8 A5/16 B5/16 C6/4+8 F5/8 E5/4 D5/8 E5/16 C5/16 B4/2"));
     assertThat(distinct.isTooPlain()).isFalse();
     assertThat(distinct.sentence()).isEqualTo("distinct: hardly a chance find to be expected");
   }
@@ -41,7 +40,11 @@ class MotifReliabilityTest {
   @Test
   void the_same_is_measured_every_time() {
     Motif motif = motif("C5/8 D5/8 E5/8 F5/8 E5/8");
-    assertThat(MotifReliability.of(score, motif)).isEqualTo(MotifReliability.of(score, motif));
+    assertThat(of(motif)).isEqualTo(of(motif));
+  }
+
+  private MotifReliability of(Motif motif) {
+    return MotifReliability.of(score, motif, OccurrenceFinder::of);
   }
 
   /** Two parts of running eighth notes that walk about a scale. */

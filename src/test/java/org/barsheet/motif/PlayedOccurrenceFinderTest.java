@@ -22,7 +22,7 @@ class PlayedOccurrenceFinderTest {
       play(sketch, Notes.parse(LAMP), start, 400 + random.nextInt(500), random);
       play(sketch, Notes.parse("C3/2 G3/2 C3/2 G3/2"), start, 600, random);
       Score score = sketch.score();
-      List<Occurrence> found = PlayedOccurrenceFinder.find(score, score.tempo(), motif(Set.of()));
+      List<Occurrence> found = PlayedOccurrenceFinder.find(score, motif(Set.of()));
       assertThat(found).as("trial " + trial).hasSize(1);
       assertThat(found.get(0).startTick()).isEqualTo(start);
     }
@@ -36,10 +36,10 @@ class PlayedOccurrenceFinderTest {
     play(sketch, Notes.parse(LAMP), 8000, 520, random);
     play(sketch, Notes.parse(LAMP), 20000, 1010, random);
     Score score = sketch.score();
-    assertThat(PlayedOccurrenceFinder.find(score, score.tempo(), motif(Set.of(Form.AUGMENTED))))
+    assertThat(PlayedOccurrenceFinder.find(score, motif(Set.of(Form.AUGMENTED))))
         .extracting(Occurrence::forms)
         .containsExactly(List.of(Form.AS_GIVEN), List.of(Form.AS_GIVEN), List.of(Form.AUGMENTED));
-    assertThat(PlayedOccurrenceFinder.find(score, score.tempo(), motif(Set.of()))).hasSize(2);
+    assertThat(PlayedOccurrenceFinder.find(score, motif(Set.of()))).hasSize(2);
   }
 
   @Test
@@ -48,7 +48,7 @@ class PlayedOccurrenceFinderTest {
     play(
         sketch, Notes.parse("C5/4 E5/8 D5/8 G5/4 A5/8 G5/8 E5/2"), 0, 500, new SplittableRandom(1));
     Score score = sketch.score();
-    Occurrence found = PlayedOccurrenceFinder.find(score, score.tempo(), motif(Set.of())).get(0);
+    Occurrence found = PlayedOccurrenceFinder.find(score, motif(Set.of())).get(0);
     assertThat(found.pitches().get(7)).isEqualTo(-1);
     assertThat(found.noteTicks().get(7)).isBetween(2800L, 3200L);
   }

@@ -1,0 +1,104 @@
+package org.barsheet.timing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.Collectors;
+import org.barsheet.motif.Motif;
+import org.barsheet.motif.NearMiss;
+import org.barsheet.plan.MotifRequest;
+import org.barsheet.plan.Plan;
+import org.barsheet.pulse.Music;
+import org.barsheet.timing.Finding.Concerns;
+import org.barsheet.timing.Finding.Severity;
+
+/** What is doubtful about the returns of motifs: none found, or certain ones left without panel. */
+final class MotifFindings {
+
+  /** Names told before "and 5 more". */
+  private static final int MOST_NAMES = 8;
+
+  private final Plan plan;
+  private final Music music;
+  private final Cues cues;
+  private final List<Shot> shots;
+
+  private MotifFindings(Plan plan, Music music, Cues cues, List<Shot> shots) {
+    this.plan = plan;
+    this.music = music;
+    this.cues = cues;
+    this.shots = shots;
+  }
+
+  /** All of them, in the plan's order of motifs. */
+  static List<Finding> of(Plan plan, Music music, Cues cues, List<Shot> shots) {
+    return new MotifFindings(plan, music, cues, shots).all();
+  }
+
+  private List<Finding> all() {
+    List<Finding> findings = new ArrayList<>();
+    List<String> never =
+        plan.motifs().stream()
+            .map(MotifRequest::name)
+            .filter(name -> cues.counted(name).isEmpty())
+            .toList();
+    if (!never.isEmpty()) {
+      MotifSearch search = MotifSearch.of(plan, music);
+      search.motifs().stream()
+          .filter(motif -> never.contains(motif.name()))
+          .forEach(motif -> findings.add(never(search, motif)));
+    }
+    plan.motifs().forEach(motif -> addUnused(motif.name(), findings));
+    return findings;
+  }
+
+  private Finding never(MotifSearch search, Motif motif) {
+    String remedy = "check its notes, allow more forms, or match: free";
+    return search
+        .nearest(motif, 0, Long.MAX_VALUE)
+        .map(miss -> finding(Severity.WARNING, place(miss), never(miss), remedy))
+        .orElseGet(
+            () ->
+                finding(
+                    Severity.WARNING,
+                    "",
+                    motif.name() + " is never found, nor anything like it",
+                    remedy));
+  }
+
+  private String place(NearMiss miss) {
+    return music.bars().locate(miss.startTick()).toString();
+  }
+
+  private static String never(NearMiss miss) {
+    return miss.motif() + " is never found; it comes nearest here: " + miss.sentence();
+  }
+
+  private void addUnused(String motif, List<Finding> findings) {
+    List<String> unused =
+        cues.counted(motif).stream()
+            .filter(Cues::isCertain)
+            .filter(cue -> shots.stream().noneMatch(shot -> shot.cue().id().equals(cue.id())))
+            .map(cue -> cue.title() + " (" + cue.place() + ")")
+            .toList();
+    if (unused.isEmpty()) {
+      return;
+    }
+    int more = unused.size() - MOST_NAMES;
+    String names = unused.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+    String sentence =
+        Words.count(unused.size(), "certain return")
+            + " of "
+            + motif
+            + (unused.size() == 1 ? " carries" : " carry")
+            + " no panel: "
+            + names
+            + (more > 0 ? " and " + more + " more" : "");
+    findings.add(finding(Severity.NOTE, "", sentence, "put panels on them, or let them be"));
+  }
+
+  private static Finding finding(Severity severity, String place, String sentence, String remedy) {
+    return new Finding(
+        severity, Concerns.DIRECTOR, "", place, OptionalLong.empty(), sentence, remedy);
+  }
+}
