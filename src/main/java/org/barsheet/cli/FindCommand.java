@@ -53,8 +53,7 @@ final class FindCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (why.isPresent()) {
-      NearnessText.print(
-          Production.near(plan, why.get()), form.as, spec.commandLine().getOut());
+      NearnessText.print(Production.near(plan, why.get()), form.as, spec.commandLine().getOut());
       return ExitStatus.DONE;
     }
     Returns returns = possible ? Production.possibleReturns(plan) : Production.returns(plan);

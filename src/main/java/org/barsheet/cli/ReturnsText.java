@@ -55,8 +55,7 @@ final class ReturnsText {
         returns.occurrences().stream()
             .filter(found -> found.motif().equals(motif.name()))
             .collect(
-                Collectors.groupingBy(
-                    ReturnsText::certainty, TreeMap::new, Collectors.counting()))
+                Collectors.groupingBy(ReturnsText::certainty, TreeMap::new, Collectors.counting()))
             .entrySet()
             .stream()
             .map(count -> count.getValue() + " " + count.getKey())

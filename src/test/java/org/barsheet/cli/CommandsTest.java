@@ -65,6 +65,29 @@ class CommandsTest {
   }
 
   @Test
+  void find_says_of_each_motif_how_far_to_rely_on_it() {
+    assertThat(run("find", PLAN)).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .contains("\nglimmer: 20 certain; distinct: hardly a chance find to be expected\n")
+        .contains("\ntide: 3 certain, 3 likely; ");
+  }
+
+  @Test
+  void find_says_why_a_motif_is_not_found_at_a_place() {
+    assertThat(run("find", PLAN, "--why", "bar 40")).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .startsWith("bar 40\n  glimmer, bar 40 beat 3: 0.")
+        .contains(" needed (", "note 5 a step too low", "\n  tide, bar 40: ");
+    assertThat(run("find", PLAN, "--why", "bar 400")).isEqualTo(ExitStatus.BAD_INPUT);
+  }
+
+  @Test
+  void find_tells_what_sounds_at_a_place_though_it_began_before() {
+    assertThat(run("find", PLAN, "--why", "bar 10")).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString()).contains("glimmer 1 sounds there, from bar 9: as given");
+  }
+
+  @Test
   void where_answers_in_bars_seconds_timecode_and_frames() {
     // 2 s before the music, then 36.25 s of score: 38.25 s are 918 frames at 24 a second.
     assertThat(run("where", PLAN, "bar 12 beat 3", "--as", "csv")).isEqualTo(ExitStatus.DONE);

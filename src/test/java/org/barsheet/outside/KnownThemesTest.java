@@ -26,8 +26,7 @@ import org.junit.jupiter.api.Test;
  */
 class KnownThemesTest {
 
-  private static final String SUBJECT =
-      "C4/8 D4/8 E4/8 F4/8+16 G4/32 F4/32 E4/8 A4/8 D4/8 G4/8";
+  private static final String SUBJECT = "C4/8 D4/8 E4/8 F4/8+16 G4/32 F4/32 E4/8 A4/8 D4/8 G4/8";
 
   /**
    * Sonata in C major, K. 545, first movement: the first theme opens both times the exposition is
@@ -58,22 +57,20 @@ class KnownThemesTest {
   }
 
   /**
-   * Fugue in C major, BWV 846, which follows a prelude of 35 bars in this file: the 23 whole entries
-   * of its subject with the bars and voices (soprano 2 to bass 5) that analyses give.
+   * Fugue in C major, BWV 846, which follows a prelude of 35 bars in this file: the 23 whole
+   * entries of its subject with the bars and voices (soprano 2 to bass 5) that analyses give.
    */
   @Test
   void every_entry_of_a_fugue_in_four_voices_is_found_in_its_bar_and_voice() {
     Music music = read("classical/bach-prelude-c-major-bwv846.mid");
-    List<Occurrence> found =
-        find(music, SUBJECT);
+    List<Occurrence> found = find(music, SUBJECT);
     assertThat(found)
         .extracting(one -> music.bars().locate(one.startTick()).bar() - 35)
         .containsExactly(
             1, 2, 4, 5, 7, 7, 9, 10, 10, 12, 14, 14, 15, 16, 16, 17, 17, 19, 19, 20, 21, 24, 24);
     assertThat(found)
         .extracting(one -> one.parts().get(0))
-        .containsExactly(
-            3, 2, 4, 5, 2, 4, 3, 5, 3, 4, 3, 4, 5, 2, 3, 4, 5, 4, 3, 2, 4, 4, 3);
+        .containsExactly(3, 2, 4, 5, 2, 4, 3, 5, 3, 4, 3, 4, 5, 2, 3, 4, 5, 4, 3, 2, 4, 4, 3);
     assertThat(found).allMatch(one -> one.certainty() == Certainty.CERTAIN);
   }
 

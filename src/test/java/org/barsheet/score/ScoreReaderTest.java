@@ -210,7 +210,7 @@ class ScoreReaderTest {
     Track formula = new Track().text(0, 3, "=1+1\u0007\t\u202e \"x\"").note(0, 1, 2, 60);
     Track mixed = new Track().text(0, 3, "all").event(0, 0xC3, 8).note(0, 1, 3, 60);
     mixed.note(1, 2, 9, 36).note(2, 3, 4, 60);
-    Track again = new Track().text(0, 3, "Celesta").note(0, 1, 5, 60);
+    Track again = new Track().text(0, 3, "Celesta : ").note(0, 1, 5, 60);
     MidiBytes file = MidiBytes.file().track(celesta).track(latin).track(formula).track(mixed);
     assertThat(read(file.track(again)).parts())
         .extracting(Part::name)
