@@ -18,20 +18,18 @@ final class TimingFindings {
   private static final double FAR_FROM_ASKED = 0.25;
 
   private final AlignerInput input;
-  private final List<Shot> shots;
   private final Answer answer;
   private final Findings findings = new Findings();
 
-  private TimingFindings(AlignerInput input, List<Shot> shots, Answer answer) {
+  private TimingFindings(AlignerInput input, Answer answer) {
     this.input = input;
-    this.shots = shots;
     this.answer = answer;
   }
 
   /** All of them, worst first. */
   static List<Finding> of(
       Plan plan, Music music, AlignerInput input, List<Shot> shots, Answer answer) {
-    TimingFindings findings = new TimingFindings(input, shots, answer);
+    TimingFindings findings = new TimingFindings(input, answer);
     music.doubts().forEach(findings::addDoubt);
     music.score().readingNotes().forEach(findings::addReadingNote);
     plan.notes().forEach(findings::addPlanNote);
