@@ -13,9 +13,6 @@ import java.util.List;
  */
 final class ChainMatcher {
 
-  /** How many early or late notes the quick search forgives, as if they were missing. */
-  private static final int SHIFTED_NOTES = 3;
-
   private final NoteField field;
   private final Pattern pattern;
   private final MatchRules rules;
@@ -34,7 +31,8 @@ final class ChainMatcher {
     this.pattern = pattern;
     this.rules = rules;
     this.tolerance = tolerance;
-    int forgiven = rules.mayShift() ? SHIFTED_NOTES * (1000 - rules.shiftCost()) : 0;
+    // the quick search takes early and late notes for missing ones
+    int forgiven = rules.mostShifted(pattern.size()) * (1000 - rules.shiftCost());
     this.onTime =
         new ChainSearch(field, pattern, rules, Leeway.ON_TIME, budget + forgiven, tolerance);
     this.shifted = new ChainSearch(field, pattern, rules, Leeway.SHIFTED, budget, tolerance);

@@ -77,7 +77,9 @@ final class ChainSearch {
       beginCosts[i] += pattern.weight(lost);
     }
     early[i] = shifts && i > 0 ? (pattern.onset(i) - pattern.onset(i - 1)) / 2 : 0;
-    late[i] = shifts && i > 0 && i < last ? (pattern.onset(i + 1) - pattern.onset(i)) / 2 : 0;
+    boolean within = i > 0 && i < last;
+    long next = i < last ? pattern.onset(i + 1) : pattern.end();
+    late[i] = shifts && (within || rules.endsMayBeLate()) ? (next - pattern.onset(i)) / 2 : 0;
   }
 
   /** Forgets the place of the last search, so that any place may be next. */

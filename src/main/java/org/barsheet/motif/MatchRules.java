@@ -17,6 +17,7 @@ final class MatchRules {
   static final int LENGTH_FAR_OFF = 250;
 
   private static final int WIDEST = 127;
+  private static final int FEW_SHIFTED = 3;
 
   /** Same steps but another quality; one step off; two steps off. Further off is another note. */
   private static final int[] CHROMATIC_COSTS = {NEVER, NEVER, NEVER};
@@ -24,20 +25,23 @@ final class MatchRules {
   private static final int[] TONAL_COSTS = {120, 450, 1300};
   private static final int[] FREE_COSTS = {80, 300, 700};
 
-  private static final MatchRules CHROMATIC = new MatchRules(CHROMATIC_COSTS, 0, false);
-  private static final MatchRules TONAL = new MatchRules(TONAL_COSTS, 450, true);
-  private static final MatchRules FREE = new MatchRules(FREE_COSTS, 300, true);
+  private static final MatchRules CHROMATIC = new MatchRules(CHROMATIC_COSTS, 0, false, false);
+  private static final MatchRules TONAL = new MatchRules(TONAL_COSTS, 450, true, false);
+  private static final MatchRules FREE = new MatchRules(FREE_COSTS, 300, true, false);
 
-  /** For ornamented returns, whose notes an ornament pushes about. */
-  static final MatchRules ORNAMENTED = new MatchRules(TONAL_COSTS, 150, true);
+  /** For ornamented returns, any of whose notes an ornament may push about. */
+  static final MatchRules ORNAMENTED = new MatchRules(TONAL_COSTS, 150, true, true);
 
   private final int[][] intervals = new int[2 * WIDEST + 1][2 * WIDEST + 1];
   private final int shiftCost;
   private final boolean notesMayBeMissing;
+  private final boolean anyNoteMayShift;
 
-  private MatchRules(int[] costs, int shiftCost, boolean notesMayBeMissing) {
+  private MatchRules(
+      int[] costs, int shiftCost, boolean notesMayBeMissing, boolean anyNoteMayShift) {
     this.shiftCost = shiftCost;
     this.notesMayBeMissing = notesMayBeMissing;
+    this.anyNoteMayShift = anyNoteMayShift;
     for (int asked = -WIDEST; asked <= WIDEST; asked++) {
       for (int heard = -WIDEST; heard <= WIDEST; heard++) {
         intervals[asked + WIDEST][heard + WIDEST] = asked == heard ? 0 : cost(asked, heard, costs);
@@ -82,6 +86,16 @@ final class MatchRules {
   /** Whether a note may come early or late. */
   boolean mayShift() {
     return shiftCost > 0;
+  }
+
+  /** How many notes of a pattern may come early or late before it is looked at no more. */
+  int mostShifted(int patternSize) {
+    return !mayShift() ? 0 : anyNoteMayShift ? patternSize : FEW_SHIFTED;
+  }
+
+  /** Whether the first and the last note may come late too. */
+  boolean endsMayBeLate() {
+    return anyNoteMayShift;
   }
 
   /** Cost of a note that comes early or late. */

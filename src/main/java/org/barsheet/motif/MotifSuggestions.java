@@ -18,6 +18,8 @@ public final class MotifSuggestions {
   private static final int MOST_QUARTERS = 16;
   private static final int MOST_NOTES = 24;
   private static final int FEWEST_NOTES = 4;
+  private static final int BEGINNINGS = 8;
+  private static final int MOST_NOTES_FOR_BEGINNINGS = 20_000;
 
   private final Score score;
   private final MelodyLines lines;
@@ -36,7 +38,8 @@ public final class MotifSuggestions {
     return new MotifSuggestions(score).suggestions();
   }
 
-  private record Counted(List<MotifNote> line, int part, List<Occurrence> returns, double gain) {
+  private record Counted(
+      List<MotifNote> line, int part, int steps, List<Occurrence> returns, double gain) {
 
     /** Whether half of its returns lie within returns of another. */
     boolean repeats(Counted better) {
@@ -77,17 +80,51 @@ public final class MotifSuggestions {
     return shown.stream().map(Counted::suggestion).toList();
   }
 
-  /** Counts a figure's returns as the finder does, tonal and changed ones too. */
+  /**
+   * Counts a figure's returns as the finder does, tonal and changed ones too, and those of its
+   * beginnings: where what follows a theme came along with it a few times, the theme alone comes
+   * more often.
+   */
   private void count(RepeatedFigures.Figure figure, List<Counted> counted) {
+    int stride = stride(figure.steps());
+    Optional<Counted> best = Optional.empty();
+    for (int steps = figure.steps(); steps >= RepeatedFigures.FEWEST_STEPS; steps -= stride) {
+      best = better(best, count(figure, steps));
+    }
+    int around = best.map(Counted::steps).orElse(0);
+    for (int off = 1; off < stride && around > 0; off++) {
+      best = better(best, count(figure, Math.min(figure.steps(), around + off)));
+      best = better(best, count(figure, Math.max(RepeatedFigures.FEWEST_STEPS, around - off)));
+    }
+    best.ifPresent(counted::add);
+  }
+
+  /** How many steps shorter the next beginning is that is looked at; all of them in long scores. */
+  private int stride(int steps) {
+    boolean isLong = score.notes().size() > MOST_NOTES_FOR_BEGINNINGS;
+    return isLong ? steps : Math.max(1, steps / BEGINNINGS);
+  }
+
+  private static Optional<Counted> better(Optional<Counted> one, Optional<Counted> other) {
+    boolean isBetter =
+        other.isPresent() && (one.isEmpty() || other.get().gain() > one.get().gain());
+    return isBetter ? other : one;
+  }
+
+  private Optional<Counted> count(RepeatedFigures.Figure whole, int steps) {
+    RepeatedFigures.Figure figure = figures.figure(whole.places(), steps);
     int first = figure.places().get(0);
     List<MotifNote> line = line(figure);
     Motif motif = new Motif("", List.of(line), Accent.FIRST, Match.TONAL, Set.of());
     List<Occurrence> returns = finder.find(motif);
-    if (returns.size() > 1) {
-      double gain = figures.gain(returns.size(), figure.bits());
-      double prominence = figures.prominence(figure.places());
-      counted.add(new Counted(line, lines.note(first).part(), returns, gain * prominence));
+    int certain = (int) returns.stream().filter(o -> o.certainty() == Certainty.CERTAIN).count();
+    if (certain < 2) {
+      return Optional.empty();
     }
+    double gain = figures.gain(certain, figure.bits());
+    double prominence = figures.prominence(figure.places());
+    int part = lines.note(first).part();
+    return Optional.of(new Counted(line, part, steps, returns, gain * prominence));
   }
 
   /** The best figures of which none holds half of another's notes. */

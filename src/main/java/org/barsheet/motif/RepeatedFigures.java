@@ -18,7 +18,7 @@ import java.util.Set;
  */
 final class RepeatedFigures {
 
-  private static final int FEWEST_STEPS = 3;
+  static final int FEWEST_STEPS = 3;
   private static final int MOST_STEPS = 23;
   private static final int FEWEST_TIMES = 3;
   private static final double NEARLY_AS_OFTEN = 0.8;

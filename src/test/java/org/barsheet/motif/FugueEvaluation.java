@@ -86,6 +86,57 @@ class FugueEvaluation {
     assertThat(tally.right).isPositive();
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"voices", "merged"})
+  void the_rank_of_the_subject_among_suggestions_is_printed(String version) {
+    int first = 0;
+    for (String piece : queries().keySet()) {
+      Score score = ScoreReader.read(folder.resolve(version).resolve(piece + ".mid"));
+      List<Suggestion> suggestions = MotifSuggestions.of(score);
+      int rank = 0;
+      while (rank < suggestions.size() && !isSubject(score, piece, suggestions.get(rank))) {
+        rank++;
+      }
+      first += rank == 0 ? 1 : 0;
+      System.out.printf(
+          Locale.ROOT, "%s suggestions %s: subject at rank %d%n", version, piece, rank + 1);
+    }
+    System.out.println(version + " suggestions: subject first in " + first + " of the pieces");
+    assertThat(first).isPositive();
+  }
+
+  /** Whether at least half of the entries and half of the suggested returns are the same music. */
+  private boolean isSubject(Score score, String piece, Suggestion suggestion) {
+    double quarter = score.ticksPerQuarter();
+    double length =
+        Notes.parse(suggestion.notes()).stream()
+            .mapToDouble(note -> note.onset().add(note.length()).doubleValue())
+            .max()
+            .orElseThrow();
+    List<CSVRecord> entries = rows("occurrences.csv", piece);
+    long met =
+        entries.stream()
+            .filter(
+                row ->
+                    suggestion.returns().stream()
+                        .anyMatch(tick -> shares(row, tick / quarter, length)))
+            .count();
+    long right =
+        suggestion.returns().stream()
+            .filter(tick -> entries.stream().anyMatch(row -> shares(row, tick / quarter, length)))
+            .count();
+    return 2 * met >= entries.size() && 2 * right >= suggestion.returns().size();
+  }
+
+  /** Whether an entry and a return have half of the time in common that they cover together. */
+  private static boolean shares(CSVRecord row, double start, double length) {
+    double from = Double.parseDouble(row.get("onset_q"));
+    double to = Double.parseDouble(row.get("end_q"));
+    double common = Math.min(to, start + length) - Math.max(from, start);
+    double together = Math.max(to, start + length) - Math.min(from, start);
+    return 2 * common >= together;
+  }
+
   private void measurePlayed(String piece, List<MotifNote> notes, double sway, Tally tally) {
     Score score = ScoreReader.read(folder.resolve("merged").resolve(piece + ".mid"));
     FreePlaying playing = new FreePlaying(score, sway, piece.hashCode());

@@ -45,6 +45,24 @@ class MotifSuggestionsTest {
   }
 
   @Test
+  void a_theme_is_suggested_without_what_only_sometimes_follows_it() {
+    String theme = "C5/4 E5/8 D5/8 G5/4 A5/8 G5/8 E5/4+8 F5/8 ";
+    String after = "B4/8 D5/4+8 Bb4/8 F4/8 Ab4/4 G4/4";
+    ScoreSketch sketch = new ScoreSketch().part("Flute");
+    for (int time = 0; time < 4; time++) {
+      sketch.bar(1 + 5 * time, theme + after);
+      sketch.bar(31 + 3 * time, theme + "G" + (3 + time % 3) + "/2");
+    }
+    assertThat(MotifSuggestions.of(sketch.score()))
+        .first()
+        .satisfies(
+            suggestion -> {
+              assertThat(Notes.parse(suggestion.notes())).hasSizeBetween(8, 9);
+              assertThat(suggestion.returns()).hasSize(8);
+            });
+  }
+
+  @Test
   void a_score_without_notes_has_no_suggestions() {
     Score score = new ScoreSketch().drums("Kit").bar(1, "C2/4 C2/4 C2/4 C2/4").score();
     assertThat(MotifSuggestions.of(score)).isEmpty();

@@ -170,7 +170,8 @@ class OccurrenceFinderTest {
       delimiter = '|',
       value = {
         "C5/4 E5/8 D5/8 G5/4 | SHORTENED | shortened to its first 4 notes, as given",
-        "C5/8 D5/8 F5/16 E5/16 D5/8 A5/8 G5/8 B5/16 A5/16 G5/8 F5/8 E5/4+8 C5/2 | ORNAMENTED | ornamented, as given"
+        "C5/8 D5/8 F5/16 E5/16 D5/8 A5/8 G5/8 B5/16 A5/16 G5/8 F5/8 E5/4+8 C5/2 | ORNAMENTED | ornamented, as given",
+        "D5/32 C5/8+16+32 F5/32 E5/16+32 E5/32 D5/16+32 A5/32 G5/8+16+32 Bb5/32 A5/16+32 G5/8 E5/2 C5/2 | ORNAMENTED | ornamented, as given"
       })
   void heads_and_ornamented_returns_are_possible_ones_and_only_if_asked(
       String heard, Form form, String description) {

@@ -8,14 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
 import org.barsheet.motif.Accent;
 import org.barsheet.motif.Match;
-import org.barsheet.motif.MotifNote;
+import org.barsheet.motif.Notes;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Length;
@@ -281,10 +280,9 @@ public final class PlanBuilder {
   }
 
   private static MotifRequest motif(String name) {
-    MotifNote note = new MotifNote(BigFraction.ZERO, BigFraction.ONE, 72);
     return new MotifRequest(
         name,
-        List.of(new MotifRequest.Written(List.of(note))),
+        List.of(new MotifRequest.Written(Notes.parse("C5/4 E5/8 G5/8 C6/2"))),
         Accent.LAST,
         Match.TONAL,
         Set.of(),
