@@ -17,9 +17,6 @@ import org.barsheet.timing.Findings;
  */
 final class ArtworkFindings {
 
-  /** Openings that share less than this, in squares, only touch: room for rounding. */
-  private static final double TOUCH = 1e-6;
-
   private final Plan plan;
   private final Findings findings = new Findings();
 
@@ -90,19 +87,15 @@ final class ArtworkFindings {
   }
 
   private void addOverlap(Opening one, Opening other) {
-    double across =
-        shared(one.rect().left(), one.rect().wide(), other.rect().left(), other.rect().wide());
-    double down =
-        shared(one.rect().top(), one.rect().high(), other.rect().top(), other.rect().high());
-    if (across > TOUCH && down > TOUCH) {
+    if (Rects.meet(one.rect(), other.rect())) {
       String sentence =
           one.name()
               + " and "
               + other.name()
               + " share "
-              + rounded(across, RoundingMode.HALF_UP)
+              + rounded(Rects.sharedWide(one.rect(), other.rect()), RoundingMode.HALF_UP)
               + " by "
-              + rounded(down, RoundingMode.HALF_UP)
+              + rounded(Rects.sharedHigh(one.rect(), other.rect()), RoundingMode.HALF_UP)
               + " squares of the artwork";
       findings.add(
           Severity.WARNING,
@@ -111,10 +104,5 @@ final class ArtworkFindings {
           sentence,
           "move one of them, or make it smaller");
     }
-  }
-
-  /** Length that two stretches have in common; less than 0 where they lie apart. */
-  private static double shared(double from, double length, double otherFrom, double otherLength) {
-    return Math.min(from + length, otherFrom + otherLength) - Math.max(from, otherFrom);
   }
 }

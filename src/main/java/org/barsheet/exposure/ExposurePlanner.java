@@ -48,6 +48,7 @@ public final class ExposurePlanner {
         timing,
         reveals,
         movements.all(),
+        ShootingPlan.of(timing, movements.all(), reveals, states),
         states,
         appearances,
         new SheetNotes(timing, ruler, reveals).all(),

@@ -11,6 +11,7 @@ import org.barsheet.timing.TimingSheet;
  * @param timing panels on frames
  * @param reveals every reveal on its frames, in order of shot and layer
  * @param movements what has to be photographed, in story order
+ * @param shooting the movements in the order of work
  * @param states every opening in every shot, in order of shot
  * @param appearances in order of shot
  * @param notes what is written beside the frames, in order of frame and column
@@ -21,6 +22,7 @@ public record FilmSheet(
     TimingSheet timing,
     List<PlannedReveal> reveals,
     List<Movement> movements,
+    ShootingPlan shooting,
     List<OpeningState> states,
     List<Appearance> appearances,
     List<SheetNote> notes,

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.ShootingPlan;
 import org.barsheet.handoff.EdlParser.EditList;
 import org.barsheet.handoff.EdlParser.Event;
 import org.barsheet.timing.Shot;
@@ -135,6 +136,14 @@ class EditDecisionListTest {
             old.tallies(),
             old.findings());
     return new FilmSheet(
-        sheet.inputs(), timing, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        sheet.inputs(),
+        timing,
+        List.of(),
+        List.of(),
+        ShootingPlan.of(timing, List.of(), List.of(), List.of()),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 }

@@ -22,6 +22,7 @@ import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.Picture;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.SheetNote;
+import org.barsheet.exposure.ShootingPlan;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Film;
@@ -107,6 +108,11 @@ public final class SampleFilm {
             written.lengthFrames(clock),
             List.of(new MotifTally("glimmer", "A", 2, 1, 2)),
             findings);
+    List<OpeningState> states =
+        List.of(
+            new OpeningState(named("lamp-1"), 0, 0, 0),
+            new OpeningState(named("lamp-1"), 1, 0, 1),
+            new OpeningState(named("lamp-1"), 2, 1, 1));
     return new FilmSheet(
         List.of(
             new InputFile("plan", named("sample.yaml"), "0a".repeat(32)),
@@ -114,10 +120,8 @@ public final class SampleFilm {
         timing,
         reveals,
         List.of(movement()),
-        List.of(
-            new OpeningState(named("lamp-1"), 0, 0, 0),
-            new OpeningState(named("lamp-1"), 1, 0, 1),
-            new OpeningState(named("lamp-1"), 2, 1, 1)),
+        ShootingPlan.of(timing, List.of(movement()), reveals, states),
+        states,
         List.of(
             new Appearance(
                 1,

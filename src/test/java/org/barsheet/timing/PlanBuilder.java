@@ -16,6 +16,8 @@ import org.barsheet.motif.Accent;
 import org.barsheet.motif.Match;
 import org.barsheet.motif.Notes;
 import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Camera;
+import org.barsheet.plan.Field;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.MotifRequest;
@@ -26,6 +28,7 @@ import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Shoot;
 import org.barsheet.plan.Slow;
 import org.barsheet.plan.Where;
 import org.barsheet.pulse.Music;
@@ -46,6 +49,8 @@ public final class PlanBuilder {
   private Film.MusicFrom musicFrom = Film.MusicFrom.TICK_0;
   private Seconds tail = Seconds.ZERO;
   private int pictureLead;
+  private Optional<Camera> camera = Optional.empty();
+  private Optional<Shoot> shoot = Optional.empty();
 
   public PlanBuilder(MusicBuilder music) {
     this.music = music;
@@ -91,6 +96,30 @@ public final class PlanBuilder {
   public PlanBuilder opening(String name, String model, Opening.Motion motion) {
     openings.add(
         new Opening(name, new Rect(3, 7, 2, 4), model, motion, List.of(), where("openings")));
+    return this;
+  }
+
+  /** A flap of 90 degrees on its left edge. */
+  public PlanBuilder openingAt(String name, String model, Rect rect) {
+    openings.add(
+        new Opening(
+            name,
+            rect,
+            model,
+            new Opening.Hinged(Opening.Side.LEFT, 90),
+            List.of(),
+            where("openings")));
+    return this;
+  }
+
+  /** A 50 mm lens before a sensor 36 mm wide. */
+  public PlanBuilder camera(int pictureWidth, int pictureHeight) {
+    camera = Optional.of(new Camera(50, 36, pictureWidth, pictureHeight));
+    return this;
+  }
+
+  public PlanBuilder shoot(Shoot rates) {
+    shoot = Optional.of(rates);
     return this;
   }
 
@@ -155,6 +184,29 @@ public final class PlanBuilder {
                 cut,
                 p.length(),
                 p.field(),
+                p.picture(),
+                p.reveals(),
+                p.appears(),
+                p.locked(),
+                p.where()));
+  }
+
+  /** What the camera sees in the last panel; it stands still. */
+  public PlanBuilder field(double left, double top, double wide) {
+    Rect rect = new Rect(left, top, wide, wide * 9 / 16);
+    return field(new Field(rect, rect, Slow.NONE));
+  }
+
+  public PlanBuilder field(Field field) {
+    return with(
+        p ->
+            new Panel(
+                p.name(),
+                p.action(),
+                p.cue(),
+                p.cut(),
+                p.length(),
+                Optional.of(field),
                 p.picture(),
                 p.reveals(),
                 p.appears(),
@@ -269,8 +321,8 @@ public final class PlanBuilder {
         TempoRequest.DEFAULT,
         motifs.stream().map(PlanBuilder::motif).toList(),
         new Artwork(25.4, 24, 13.5, List.of(), 0, models),
-        Optional.empty(),
-        Optional.empty(),
+        camera,
+        shoot,
         openings,
         performers,
         panels,

@@ -17,9 +17,11 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
+import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.SheetNote;
+import org.barsheet.exposure.ShootingPlan;
 import org.barsheet.motif.Accent;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Form;
@@ -209,14 +211,17 @@ final class SampleFilm {
                 new MotifTally("glimmer", "A", cues.size(), 1, cues.size() - 1),
                 new MotifTally("tide", "B", 0, 0, 0)),
             findings);
+    List<Movement> movements = SampleReveals.movements(reveals);
+    List<OpeningState> states = states(shots, reveals);
     return new FilmSheet(
         List.of(
             new InputFile("plan", "sample.yaml", "91d2f3aa".repeat(8)),
             new InputFile("score", "sample.mid", "4be1c07a".repeat(8))),
         timing,
         reveals,
-        SampleReveals.movements(reveals),
-        states(shots, reveals),
+        movements,
+        ShootingPlan.of(timing, movements, reveals, states),
+        states,
         SampleReveals.appearances(plan, shots, reveals),
         notes(music, clock, filmBars, shots, reveals),
         findings);
@@ -244,7 +249,13 @@ final class SampleFilm {
         film,
         TempoRequest.DEFAULT,
         List.of(motif("glimmer"), motif("tide")),
-        new Artwork(25.4, 24, 13.5, List.of("28786E"), 40, List.of()),
+        new Artwork(
+            25.4,
+            24,
+            13.5,
+            List.of("28786E"),
+            40,
+            List.of(new Artwork.Model("small-lamp", 3, "green", ""))),
         Optional.empty(),
         Optional.empty(),
         openings.stream().map(SampleFilm::opening).toList(),

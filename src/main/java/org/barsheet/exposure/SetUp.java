@@ -1,0 +1,119 @@
+package org.barsheet.exposure;
+
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.plan.Artwork;
+
+/**
+ * A model under the camera, lit and squared up once, and everything photographed before it is moved
+ * again.
+ *
+ * @param number place in the order of work, from 1
+ * @param model what is under the camera; its light and backing are the set-up's
+ * @param closedAgain whether something on the model stood open before and has to be closed first:
+ *     paper rarely closes cleanly, so a fresh piece is wanted
+ * @param view what the camera is to see; empty where no panel gives a field
+ * @param runs the movements, in the order they are taken, at least one
+ * @param cautions what to mind in this set-up, in sentences
+ * @param time how long it takes and when, where the plan gives rates of work
+ */
+public record SetUp(
+    int number,
+    Artwork.Model model,
+    boolean closedAgain,
+    Optional<CameraView> view,
+    List<Run> runs,
+    List<String> cautions,
+    Optional<WorkTime> time) {
+
+  public SetUp {
+    runs = List.copyOf(runs);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** Its permanent name: that of its first movement. */
+  public String name() {
+    return runs.get(0).movement().name();
+  }
+
+  /** Photographs taken in it, plates with them. */
+  public int pictures() {
+    return runs.stream().mapToInt(Run::pictures).sum();
+  }
+
+  /**
+   * A movement photographed from its first picture to its last.
+   *
+   * @param movement what is moved
+   * @param panels panels that show its pictures, in story order
+   * @param standing how far other openings that can be seen stand open meanwhile
+   * @param plates pictures without a movement, in the order they are taken
+   */
+  public record Run(
+      Movement movement, List<String> panels, List<Standing> standing, List<Plate> plates) {
+
+    public Run {
+      panels = List.copyOf(panels);
+      standing = List.copyOf(standing);
+      plates = List.copyOf(plates);
+    }
+
+    /** Pictures that show a step of the movement: all but the closed one. */
+    public int moved() {
+      return movement.pictures().size() - 1;
+    }
+
+    /** All its photographs. */
+    public int pictures() {
+      return moved() + plates.size();
+    }
+  }
+
+  /**
+   * An opening that can be seen but does not move.
+   *
+   * @param opening its name
+   * @param open 0 closed to 1 fully open
+   */
+  public record Standing(String opening, double open) {}
+
+  /**
+   * A picture of the model without a movement.
+   *
+   * @param kind what it is
+   * @param name permanent: the closed one is the movement's picture 000
+   */
+  public record Plate(Kind kind, String name) {
+
+    /** The plates there are, in the order they are taken. */
+    public enum Kind {
+      /** The model at rest, before anything moves. */
+      CLOSED("closed", "nothing has moved yet; look it over before you go on"),
+      /** The movement done. */
+      OPEN("open", "after the last picture, nothing touched: holds and later panels stand on it"),
+      /** Without what holds the movement. */
+      CLEAN(
+          "clean", "putty, thread and gauge out of the picture: supports are painted out with it"),
+      /** Without the lamps that belong to the picture. */
+      LAMP_OFF("lamp off", "the lamps seen in the picture switched off, all else as it was");
+
+      private final String words;
+      private final String purpose;
+
+      Kind(String words, String purpose) {
+        this.words = words;
+        this.purpose = purpose;
+      }
+
+      /** {@code lamp off}. */
+      public String words() {
+        return words;
+      }
+
+      /** What it is, as a reminder beside the camera. */
+      public String purpose() {
+        return purpose;
+      }
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package org.barsheet.exposure;
+
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.timing.TimingSheet;
+
+/**
+ * Everything that has to be photographed, in the order of work. Each movement is taken once,
+ * however many reveals show it. On one model openings only ever get more open, as paper rarely
+ * closes cleanly; the order has the fewest set-ups that this allows.
+ *
+ * @param setUps in the order of work
+ * @param fewest whether the number of set-ups is known to be the smallest: models with very many
+ *     movements are ordered by rule instead
+ * @param time for all of it, where the plan gives rates of work
+ */
+public record ShootingPlan(List<SetUp> setUps, boolean fewest, Optional<WorkTime> time) {
+
+  public ShootingPlan {
+    setUps = List.copyOf(setUps);
+  }
+
+  /**
+   * Plans the shooting of a film.
+   *
+   * @param timing panels on frames
+   * @param movements what has to be photographed, in story order
+   * @param reveals every reveal on its frames
+   * @param states every opening in every shot
+   */
+  public static ShootingPlan of(
+      TimingSheet timing,
+      List<Movement> movements,
+      List<PlannedReveal> reveals,
+      List<OpeningState> states) {
+    return ShootingPlanner.of(
+        timing.plan(), new MovementWorks(timing, reveals, states).of(movements));
+  }
+
+  /** Photographs in all, plates with them. */
+  public int pictures() {
+    return setUps.stream().mapToInt(SetUp::pictures).sum();
+  }
+
+  /** Pictures that show a step of a movement. */
+  public int moved() {
+    return setUps.stream().flatMap(one -> one.runs().stream()).mapToInt(SetUp.Run::moved).sum();
+  }
+
+  /** Pictures without a movement, the closed ones with them. */
+  public int plates() {
+    return pictures() - moved();
+  }
+}

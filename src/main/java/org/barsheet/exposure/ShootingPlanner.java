@@ -1,0 +1,93 @@
+package org.barsheet.exposure;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.barsheet.exposure.SetUp.Plate;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Opening.Brightens;
+import org.barsheet.plan.Plan;
+
+/** Plans what is photographed when: what belongs together, in which order, with which plates. */
+final class ShootingPlanner {
+
+  private final Plan plan;
+  private final CameraViews views;
+  private final Map<Artwork.Model, List<MovementWork>> works = new LinkedHashMap<>();
+  private final List<SetUp> setUps = new ArrayList<>();
+  private final WorkClock clock;
+  private boolean fewest = true;
+
+  private ShootingPlanner(Plan plan, List<MovementWork> all) {
+    this.plan = plan;
+    this.views = new CameraViews(plan);
+    this.clock = new WorkClock(plan.shoot());
+    for (MovementWork work : all) {
+      works.computeIfAbsent(work.model(), model -> new ArrayList<>()).add(work);
+    }
+  }
+
+  /** The plan for a film's movements, model by model in story order. */
+  static ShootingPlan of(Plan plan, List<MovementWork> works) {
+    ShootingPlanner planner = new ShootingPlanner(plan, works);
+    planner.works.values().forEach(planner::addModel);
+    return new ShootingPlan(planner.setUps, planner.fewest, planner.clock.total());
+  }
+
+  private void addModel(List<MovementWork> model) {
+    WorkOrder order =
+        new WorkOrder(
+            MovementWork.mayPrecede(model),
+            set -> views.one(set.stream().map(model::get).toList()));
+    fewest &= order.isExact();
+    boolean used = false;
+    for (List<List<Integer>> piece : order.pieces()) {
+      boolean closedAgain = used;
+      for (List<Integer> setUp : piece) {
+        add(setUp.stream().map(model::get).toList(), closedAgain);
+        closedAgain = false;
+      }
+      used = true;
+    }
+  }
+
+  private void add(List<MovementWork> together, boolean closedAgain) {
+    Artwork.Model model = together.get(0).model();
+    List<SetUp.Run> runs = together.stream().map(this::run).toList();
+    int pictures = runs.stream().mapToInt(SetUp.Run::pictures).sum();
+    setUps.add(
+        new SetUp(
+            setUps.size() + 1,
+            model,
+            closedAgain,
+            views.of(together),
+            runs,
+            SetUpCautions.of(together, pictures),
+            clock.take(pictures)));
+  }
+
+  private SetUp.Run run(MovementWork work) {
+    return new SetUp.Run(work.movement(), work.panels(), work.standing(), plates(work));
+  }
+
+  /**
+   * Every movement has a closed, an open and a clean plate; one with lamps seen in it also one
+   * without.
+   */
+  private List<Plate> plates(MovementWork work) {
+    String name = work.movement().name();
+    List<Plate> plates = new ArrayList<>();
+    plates.add(new Plate(Plate.Kind.CLOSED, work.movement().pictures().get(0).picture().name()));
+    plates.add(new Plate(Plate.Kind.OPEN, name + " open"));
+    plates.add(new Plate(Plate.Kind.CLEAN, name + " clean"));
+    boolean lamps =
+        work.movement().openings().stream()
+            .map(opening -> plan.opening(opening).orElseThrow())
+            .anyMatch(opening -> opening.motion() instanceof Brightens);
+    if (lamps || !work.model().light().isEmpty()) {
+      plates.add(new Plate(Plate.Kind.LAMP_OFF, name + " lamp off"));
+    }
+    return plates;
+  }
+}

@@ -1,0 +1,176 @@
+package org.barsheet.exposure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+import static org.barsheet.timing.PlanBuilder.reveal;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.barsheet.exposure.SetUp.Plate;
+import org.barsheet.exposure.SetUp.Standing;
+import org.barsheet.plan.Rect;
+import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.Lands;
+import org.barsheet.plan.Shoot;
+import org.barsheet.plan.Slow;
+import org.barsheet.timing.MusicBuilder;
+import org.barsheet.timing.PlanBuilder;
+import org.junit.jupiter.api.Test;
+
+/** What is photographed when. The film is 1920 wide and a square of the artwork an inch. */
+class ShootingPlanTest {
+
+  private static PlanBuilder plan() {
+    MusicBuilder music = new MusicBuilder().tempo(96).bars(40);
+    for (int bar = 3; bar <= 35; bar += 4) {
+      music.motif("glimmer", bar, 1);
+    }
+    return new PlanBuilder(music)
+        .opening("lamp-1", "small-lamp")
+        .opening("lamp-2", "small-lamp")
+        .openingAt("gate", "quay", new Rect(2, 2, 2, 2))
+        .openingAt("hatch", "quay", new Rect(5, 2, 1, 1))
+        .openingAt("office", "quay", new Rect(20, 10, 2, 2))
+        .panel("", "")
+        .field(0, 0, 24);
+  }
+
+  private static ShootingPlan shooting(PlanBuilder plan) {
+    return ExposurePlanner.complete(plan.time(), List.of()).shooting();
+  }
+
+  private static Reveal evenly(String opening, int pictures) {
+    return reveal(opening, pictures, 2, Lands.FULLY_OPEN, Slow.NONE);
+  }
+
+  private static List<List<String>> movements(ShootingPlan shooting) {
+    return shooting.setUps().stream()
+        .map(setUp -> setUp.runs().stream().map(run -> run.movement().name()).toList())
+        .toList();
+  }
+
+  @Test
+  void a_movement_that_two_openings_share_is_taken_once_at_its_longest() {
+    ShootingPlan shooting =
+        shooting(
+            plan()
+                .panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))
+                .panel("glimmer 3", "", List.of(evenly("lamp-2", 30))));
+    assertThat(movements(shooting)).containsExactly(List.of("small-lamp"));
+    assertThat(shooting.moved()).isEqualTo(30);
+    assertThat(shooting.setUps().get(0).runs().get(0).panels()).containsExactly("2", "3");
+  }
+
+  @Test
+  void every_movement_has_its_plates_and_the_closed_one_is_picture_0() {
+    ShootingPlan shooting = shooting(plan().panel("glimmer 1", "", List.of(evenly("lamp-1", 20))));
+    assertThat(shooting.setUps().get(0).runs().get(0).plates())
+        .containsExactly(
+            new Plate(Plate.Kind.CLOSED, "small-lamp 000"),
+            new Plate(Plate.Kind.OPEN, "small-lamp open"),
+            new Plate(Plate.Kind.CLEAN, "small-lamp clean"));
+    assertThat(shooting.pictures()).isEqualTo(23);
+    assertThat(shooting.plates()).isEqualTo(3);
+  }
+
+  @Test
+  void a_flap_that_opens_along_a_second_curve_wants_a_fresh_piece() {
+    ShootingPlan shooting =
+        shooting(
+            plan()
+                .panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))
+                .panel("glimmer 3", "", List.of(reveal("lamp-2", 20, 2))));
+    assertThat(shooting.setUps()).extracting(SetUp::closedAgain).containsExactly(false, true);
+  }
+
+  /** In panel 2 the hatch stands open beside the moving gate only if it opened before. */
+  @Test
+  void openings_of_the_artwork_are_taken_so_that_none_has_to_close() {
+    ShootingPlan shooting =
+        shooting(
+            plan()
+                .panel("glimmer 1", "", List.of(evenly("hatch", 10)))
+                .field(0, 0, 8)
+                .panel("glimmer 3", "", List.of(evenly("gate", 10)))
+                .field(0, 0, 8));
+    assertThat(movements(shooting)).containsExactly(List.of("hatch", "gate"));
+    assertThat(shooting.setUps().get(0).runs().get(1).standing())
+        .containsExactly(new Standing("hatch", 1));
+    assertThat(shooting.setUps().get(0).runs().get(0).standing())
+        .containsExactly(new Standing("gate", 0));
+  }
+
+  @Test
+  void two_openings_that_move_in_one_shot_do_not_bind_each_other() {
+    ShootingPlan shooting =
+        shooting(
+            plan()
+                .panel("glimmer 1", "", List.of(evenly("hatch", 10), evenly("gate", 12)))
+                .field(0, 0, 8));
+    assertThat(movements(shooting)).containsExactly(List.of("hatch", "gate"));
+    assertThat(shooting.setUps().get(0).closedAgain()).isFalse();
+  }
+
+  /** Both fields together are 16 squares wide; at a headroom of 3.125 a field of 5.12 is sharp. */
+  @Test
+  void one_view_serves_several_panels_while_the_camera_has_pixels_to_spare() {
+    PlanBuilder plan =
+        plan()
+            .panel("glimmer 1", "", List.of(evenly("hatch", 10)))
+            .field(4, 1, 6)
+            .panel("glimmer 3", "", List.of(evenly("office", 10)))
+            .field(14, 4, 6);
+    assertThat(shooting(plan).setUps()).hasSize(2);
+    SetUp together = shooting(plan.camera(6000, 4000)).setUps().get(0);
+    assertThat(together.runs()).hasSize(2);
+    CameraView view = together.view().orElseThrow();
+    assertThat(view.field().wide()).isEqualTo(16);
+    assertThat(view.enlargement().orElseThrow()).isCloseTo(16 / 6.0 / 3.125, offset(1e-12));
+    assertThat(shooting(plan.camera(3840, 2160)).setUps()).hasSize(2);
+  }
+
+  /** The thin lens: 50 mm, 36 mm sensor, a field of 609.6 mm is seen from 896.7 mm. */
+  @Test
+  void the_distance_is_that_of_a_thin_lens_at_the_models_size() {
+    PlanBuilder plan =
+        plan()
+            .camera(6000, 4000)
+            .panel("glimmer 1", "", List.of(evenly("lamp-1", 10)))
+            .field(2, 6, 8);
+    CameraView view = shooting(plan).setUps().get(0).view().orElseThrow();
+    assertThat(view.millimetresWide()).isCloseTo(609.6, offset(1e-9));
+    assertThat(view.distanceMillimetres().orElseThrow()).isCloseTo(896.7, offset(0.05));
+  }
+
+  /** 22 pictures at 22 an hour and 60 minutes to set up fill a day of two hours exactly. */
+  @Test
+  void hours_come_from_the_directors_own_rates_and_fill_days_to_the_minute() {
+    PlanBuilder plan =
+        plan()
+            .panel("glimmer 1", "", List.of(evenly("lamp-1", 19)))
+            .panel("glimmer 3", "", List.of(reveal("lamp-2", 19, 2)))
+            .shoot(new Shoot(22, 60, Optional.empty(), Optional.empty()));
+    assertThat(shooting(plan).time().orElseThrow().firstDay()).isEqualTo(OptionalInt.empty());
+    LocalDate monday = LocalDate.of(2026, 3, 2);
+    ShootingPlan dated =
+        shooting(plan.shoot(new Shoot(22, 60, Optional.of(monday), Optional.of(2.0))));
+    assertThat(dated.time().orElseThrow())
+        .isEqualTo(
+            new WorkTime(
+                4,
+                OptionalInt.of(1),
+                OptionalInt.of(2),
+                Optional.of(monday),
+                Optional.of(monday.plusDays(1))));
+    assertThat(dated.setUps().get(1).time().orElseThrow().begins()).contains(monday.plusDays(1));
+  }
+
+  @Test
+  void no_hours_are_assumed_where_no_rates_are_given() {
+    ShootingPlan shooting = shooting(plan().panel("glimmer 1", "", List.of(evenly("lamp-1", 20))));
+    assertThat(shooting.time()).isEmpty();
+    assertThat(shooting.setUps().get(0).time()).isEmpty();
+  }
+}
