@@ -40,6 +40,7 @@ public final class ExposurePlanner {
     List<OpeningState> states = OpeningStates.of(timing, reveals);
     List<Appearance> appearances = new Appearances(timing, ruler, reveals, states).all();
     List<Finding> more = new ArrayList<>(new RevealFindings(timing, movements, reveals).all());
+    more.addAll(new MovementFindings(plan).of(movements.all()));
     more.addAll(new ArtworkFindings(plan).all());
     more.addAll(new InsertFindings(timing, appearances).all());
     FilmFindings findings = new FilmFindings(timing, ruler, reveals, states, appearances);

@@ -37,4 +37,17 @@ public record FilmSheet(
     notes = List.copyOf(notes);
     findings = List.copyOf(findings);
   }
+
+  /** The movement of a permanent name. */
+  public Movement movement(String name) {
+    return movements.stream()
+        .filter(movement -> movement.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no movement is called " + name));
+  }
+
+  /** How much of an opening's hole is uncovered, frame by frame. */
+  public Uncovering uncovering(String opening) {
+    return Uncovering.of(this, opening);
+  }
 }

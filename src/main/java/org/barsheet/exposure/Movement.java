@@ -1,17 +1,31 @@
 package org.barsheet.exposure;
 
 import java.util.List;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Hand;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Reveal.EvenIn;
+import org.barsheet.plan.Slow;
 
 /**
  * A movement to photograph once, however many reveals show its pictures.
  *
  * @param name permanent, the first word of its pictures' names
  * @param model what is under the camera
- * @param openings openings whose reveals show it, in story order
+ * @param openings openings whose reveals show it, in story order; the first one is measured
+ * @param measure how far it goes, and in which unit
+ * @param slow where it is slow, seen as it opens
+ * @param evenIn what grows evenly
  * @param pictures picture 0 and the moved ones, in order
  */
 public record Movement(
-    String name, String model, List<String> openings, List<MovedPicture> pictures) {
+    String name,
+    String model,
+    List<String> openings,
+    Measure measure,
+    Slow slow,
+    EvenIn evenIn,
+    List<MovedPicture> pictures) {
 
   public Movement {
     openings = List.copyOf(openings);
@@ -19,12 +33,39 @@ public record Movement(
   }
 
   /**
-   * One picture of it as a measure.
+   * Works out a movement picture by picture.
+   *
+   * @param name permanent name
+   * @param first the opening it is measured by
+   * @param openings names of all openings whose reveals show it
+   * @param moved how many moved pictures, 1 or more
+   */
+  public static Movement of(
+      String name,
+      Opening first,
+      List<String> openings,
+      Artwork artwork,
+      Hand hand,
+      Slow slow,
+      EvenIn evenIn,
+      int moved) {
+    Measure measure = Measure.of(first, artwork);
+    List<MovedPicture> pictures =
+        new MovementMeasures(measure, first.heldBy(), hand).pictures(name, slow, evenIn, moved);
+    return new Movement(name, first.model(), openings, measure, slow, evenIn, pictures);
+  }
+
+  /** Its moved pictures: all but picture 0. */
+  public List<MovedPicture> moved() {
+    return pictures.subList(1, pictures.size());
+  }
+
+  /**
+   * One picture of it.
    *
    * @param picture which
    * @param progress share of the movement done, 0 to 1
-   * @param amount the same in the movement's own unit
-   * @param unit "deg", "mm" or "%"
+   * @param measures what the hand sets for it
    */
-  public record MovedPicture(Picture picture, double progress, double amount, String unit) {}
+  public record MovedPicture(Picture picture, double progress, PictureMeasures measures) {}
 }

@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
@@ -59,8 +58,7 @@ final class Movements {
     Opening opening = openingOf(reveal);
     double enlarged =
         plan.artwork().model(opening.model()).map(Artwork.Model::enlarged).orElse(1.0);
-    Measure measure = Measure.of(opening, plan.artwork(), enlarged);
-    return MovementKey.of(reveal, opening, measure, enlarged);
+    return MovementKey.of(reveal, opening, enlarged);
   }
 
   /** The opening that a reveal moves. */
@@ -73,26 +71,21 @@ final class Movements {
     return Objects.requireNonNull(movements.get(keyOf(reveal)), "a reveal of another plan");
   }
 
-  /** Share of its movement that a reveal asks for at a step, seen as it opens. */
-  double progress(Reveal reveal, int step) {
-    return keyOf(reveal).slow().progress((double) step / reveal.pictures());
-  }
-
   /** Every movement, in story order. */
   List<Movement> all() {
     return List.copyOf(movements.values());
   }
 
   private Movement movement(Draft draft) {
-    String name = unused(nameOf(draft));
-    List<MovedPicture> pictures = new ArrayList<>();
-    for (int number = 0; number <= draft.pictures; number++) {
-      double progress = draft.key.slow().progress((double) number / draft.pictures);
-      Measure measure = draft.key.measure();
-      double amount = measure.amount(number, progress, draft.key.evenIn());
-      pictures.add(new MovedPicture(new Picture(name, number), progress, amount, measure.unit()));
-    }
-    return new Movement(name, draft.key.model(), List.copyOf(draft.openings), pictures);
+    return Movement.of(
+        unused(nameOf(draft)),
+        plan.opening(draft.firstOpening()).orElseThrow(),
+        List.copyOf(draft.openings),
+        plan.artwork(),
+        plan.hand(),
+        draft.key.slow(),
+        draft.key.evenIn(),
+        draft.pictures);
   }
 
   /** The name itself, unless an opening and a model happen to be called alike. */

@@ -47,7 +47,13 @@ public record PlannedReveal(
    * @param pictures shown instead of the pictures asked
    * @param errorPercent largest difference in percent of the movement between what is shown and
    *     what the asked curve would show on the same frame
+   * @param errorAmount the same in the movement's unit
    * @param sentence the same in words
    */
-  public record Squeeze(int framesPerPicture, int pictures, double errorPercent, String sentence) {}
+  public record Squeeze(
+      int framesPerPicture,
+      int pictures,
+      double errorPercent,
+      double errorAmount,
+      String sentence) {}
 }

@@ -3,6 +3,7 @@ package org.barsheet.exposure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.PlannedReveal.Squeeze;
 import org.barsheet.exposure.Steps.Step;
@@ -76,6 +77,10 @@ final class RevealPlanner {
     return movement.pictures().get(picture.number()).progress();
   }
 
+  private double amount(Picture picture) {
+    return movement.pictures().get(picture.number()).measures().amount();
+  }
+
   /** Share of the movement done, whether it opens or closes. */
   private double done(Picture picture) {
     return reveal.way() == Way.CLOSES ? 1 - progress(picture) : progress(picture);
@@ -102,9 +107,13 @@ final class RevealPlanner {
     if (asAsked) {
       return Optional.empty();
     }
-    double error = errorPercent();
     return Optional.of(
-        new Squeeze(way.framesPerPicture(), shown, error, SqueezeWords.of(reveal, way, shown)));
+        new Squeeze(
+            way.framesPerPicture(),
+            shown,
+            100 * worstError(this::progress),
+            worstError(this::amount),
+            SqueezeWords.of(reveal, way, shown)));
   }
 
   /** Steps of the reveal as asked; notes may share a picture, or stand on one frame. */
@@ -114,17 +123,18 @@ final class RevealPlanner {
         : reveal.pictures();
   }
 
-  /** Largest difference, in percent, from what the movement as asked would show. */
-  private double errorPercent() {
+  /** Largest difference, frame by frame, from what the movement as asked would show. */
+  private double worstError(ToDoubleFunction<Picture> measured) {
     List<Step> asked = Steps.of(room, room.ways().get(0));
     double worst = 0;
     for (long f = shot.frames().start(); f < shot.frames().endExclusive(); f++) {
-      worst = Math.max(worst, Math.abs(doneAt(asked, f) - doneAt(steps, f)));
+      double wanted = measured.applyAsDouble(pictureAt(asked, f));
+      worst = Math.max(worst, Math.abs(wanted - measured.applyAsDouble(pictureAt(steps, f))));
     }
-    return 100 * worst;
+    return worst;
   }
 
-  private double doneAt(List<Step> run, long frame) {
+  private Picture pictureAt(List<Step> run, long frame) {
     int picture = 0;
     for (Step step : run) {
       if (step.frame() > frame) {
@@ -132,7 +142,7 @@ final class RevealPlanner {
       }
       picture = step.picture();
     }
-    return done(picture(picture));
+    return picture(picture);
   }
 
   RevealRoom room() {

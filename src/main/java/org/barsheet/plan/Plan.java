@@ -20,6 +20,7 @@ import org.barsheet.pulse.TempoRequest;
  * @param artwork the whole physical picture and its models
  * @param camera lens, sensor and picture size, where given
  * @param shoot the director's own rates of work, where given
+ * @param hand what the animator's hand can set
  * @param openings in the order written
  * @param performers in the order written
  * @param panels in story order
@@ -37,6 +38,7 @@ public record Plan(
     Artwork artwork,
     Optional<Camera> camera,
     Optional<Shoot> shoot,
+    Hand hand,
     List<Opening> openings,
     List<Performer> performers,
     List<Panel> panels,

@@ -15,6 +15,7 @@ public final class PlanKeys {
           key("artwork", "The whole physical picture.", ""),
           key("camera", "The camera that photographs it.", ""),
           key("shoot", "Your own rates of work.", ""),
+          key("hand", "What the animator's hand can set.", ""),
           key("openings", "The places in the artwork that open.", ""),
           key("performers", "Who is filmed at home, by alias.", ""),
           key("panels", "The storyboard in story order, or the name of a table.", ""));
@@ -96,6 +97,13 @@ public final class PlanKeys {
           key("minutes-a-set-up", "Minutes to set up model, light and camera.", "45"),
           key("starts", "First day, year-month-day.", "2026-03-02"),
           key("hours-a-day", "Working hours a day.", "6"));
+
+  public static final List<PlanKey> HAND =
+      List.of(
+          key("angle", "The smallest angle it can set.", "0.5 deg"),
+          key("way", "The smallest way it can set.", "0.5 mm"),
+          key("light", "The smallest change of light it can set.", "1 %"),
+          key("largest-step", "The most an edge may go between two pictures.", "6 mm"));
 
   public static final List<PlanKey> OPENING =
       List.of(

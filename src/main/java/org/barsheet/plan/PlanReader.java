@@ -79,6 +79,7 @@ public final class PlanReader {
         artwork,
         ShootSection.camera(root),
         ShootSection.shoot(root),
+        HandSection.read(root.section("hand", PlanKeys.HAND)),
         openings,
         performers,
         new PanelSection(reading, filmSection, fields, reveals, known).read(root),

@@ -34,6 +34,7 @@ final class RevealSection {
 
   private Reveal reveal(Section section, Section panel, Place cue, Set<String> panelsSoFar) {
     String opening = known.opening(section);
+    checkCurve(section, opening);
     Reveal.LandsOn landsOn = section.read("lands-on", new Reveal.OnAccent(), this::landsOn);
     checkLandsOn(section, panel, cue, landsOn);
     if (landsOn instanceof Reveal.OnPlace on) {
@@ -80,6 +81,21 @@ final class RevealSection {
           "lands-on",
           section.title() + " follows notes, and its panel's cue is no motif",
           "sit the panel on a motif, or write lands-on: accent");
+    }
+  }
+
+  /** Free values are a curve of their own. */
+  private void checkCurve(Section section, String opening) {
+    boolean isFree =
+        openings.stream()
+            .anyMatch(o -> o.name().equals(opening) && o.motion() instanceof Opening.Values);
+    for (String key : List.of("slow", "even-in")) {
+      if (isFree && section.has(key)) {
+        section.problem(
+            key,
+            "opening " + opening + " has a value for each picture, which leaves no room for " + key,
+            "delete it, or change the values");
+      }
     }
   }
 

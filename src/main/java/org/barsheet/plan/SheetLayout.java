@@ -61,7 +61,8 @@ record SheetLayout(String sheet, Kind kind, List<String> root, String name, List
           table("Performers", Kind.NAMED, List.of("performers"), "performer", performers()),
           PANELS,
           settings("Camera", "camera", PlanKeys.CAMERA, Set.of()),
-          settings("Shoot", "shoot", PlanKeys.SHOOT, Set.of()));
+          settings("Shoot", "shoot", PlanKeys.SHOOT, Set.of()),
+          settings("Hand", "hand", PlanKeys.HAND, Set.of()));
 
   SheetLayout {
     root = List.copyOf(root);

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.barsheet.motif.Form;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Hand;
 import org.barsheet.plan.MotifRequest;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.TempoRequest;
@@ -35,6 +36,7 @@ final class Settings {
     settings.film(plan.film());
     settings.music(plan.music());
     plan.motifs().forEach(settings::motif);
+    settings.hand(plan.hand());
     return settings.list;
   }
 
@@ -63,6 +65,15 @@ final class Settings {
     add("music.pickup", words(music.pickup().name()));
     add("music.played-order", music.playedOrder().orElse("as in the file"));
     add("music.pins", music.pins().isEmpty() ? "none" : Words.count(music.pins().size(), "pin"));
+  }
+
+  private void hand(Hand hand) {
+    add("hand.angle", Words.plain(hand.degrees()) + " deg");
+    add("hand.way", Words.plain(hand.millimetres()) + " mm");
+    add("hand.light", Words.plain(hand.percent()) + " %");
+    add(
+        "hand.largest-step",
+        hand.largestStep().map(mm -> Words.plain(mm) + " mm").orElse("an eighth of the movement"));
   }
 
   private void motif(MotifRequest motif) {

@@ -177,8 +177,8 @@ class FilmInvariantsTest {
   private static void checkMovement(long seed, Movement movement) {
     double before = -1;
     for (Movement.MovedPicture picture : movement.pictures()) {
-      assertThat(picture.amount()).as("seed %d", seed).isGreaterThan(before);
-      before = picture.amount();
+      assertThat(picture.measures().amount()).as("seed %d", seed).isGreaterThan(before);
+      before = picture.measures().amount();
     }
     assertThat(before).as("seed %d", seed).isEqualTo(90);
   }

@@ -26,6 +26,7 @@ import org.barsheet.exposure.ShootingPlan;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Hand;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Performer;
@@ -119,8 +120,8 @@ public final class SampleFilm {
             new InputFile("score", named("sample.mid"), "1b".repeat(32))),
         timing,
         reveals,
-        List.of(movement()),
-        ShootingPlan.of(timing, List.of(movement()), reveals, states),
+        List.of(movement(plan)),
+        ShootingPlan.of(timing, List.of(movement(plan)), reveals, states),
         states,
         List.of(
             new Appearance(
@@ -169,6 +170,7 @@ public final class SampleFilm {
             List.of(new Artwork.Model(named("small-lamp"), 3, "green", ""))),
         Optional.empty(),
         Optional.empty(),
+        Hand.DEFAULT,
         List.of(opening("lamp-1", 3), opening("lamp-2", 8)),
         List.of(performer()),
         List.of(
@@ -316,19 +318,16 @@ public final class SampleFilm {
         new FrameSpan(start, end), new Picture(named("small-lamp"), picture), progress);
   }
 
-  private Movement movement() {
-    List<Movement.MovedPicture> pictures = new ArrayList<>();
-    for (int k = 0; k <= 10; k++) {
-      double progress = Slow.END.progress(k / 10.0);
-      pictures.add(
-          new Movement.MovedPicture(
-              new Picture(named("small-lamp"), k), progress, 90 * progress, "deg"));
-    }
-    return new Movement(
+  private Movement movement(Plan plan) {
+    return Movement.of(
         named("small-lamp"),
-        named("small-lamp"),
+        plan.openings().get(0),
         List.of(named("lamp-1"), named("lamp-2")),
-        pictures);
+        plan.artwork(),
+        plan.hand(),
+        Slow.END,
+        Reveal.EvenIn.ANGLE,
+        10);
   }
 
   private Finding finding() {

@@ -82,6 +82,7 @@ class PlanReaderTest {
                 """);
     assertThat(plan.motifs().get(0).match()).isEqualTo(Match.TONAL);
     assertThat(plan.motifs().get(0).accent()).isEqualTo(Accent.FIRST);
+    assertThat(plan.hand()).isEqualTo(Hand.DEFAULT);
     assertThat(plan.openings().get(0).model()).isEqualTo("artwork");
     Panel panel = plan.panels().get(0);
     assertThat(panel.cut()).isEqualTo(new Panel.AutoCut());
@@ -191,6 +192,7 @@ class PlanReaderTest {
             new Opening.Support("tweezers", Optional.empty(), Optional.empty(), "tweezers"));
     assertThat(plan.camera()).contains(new Camera(50, 36, 6000, 4000));
     assertThat(plan.shoot().orElseThrow().hoursADay()).contains(6.5);
+    assertThat(plan.hand()).isEqualTo(new Hand(1, 0.25, 2, Optional.of(6.0)));
     Performer cello = plan.performers().get(0);
     assertThat(cello.clap()).contains(new Performer.Clap(Seconds.of(-5), 143));
     assertThat(cello.clipHeight()).isEqualTo(1920);

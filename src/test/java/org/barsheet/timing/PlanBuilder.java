@@ -19,6 +19,7 @@ import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Camera;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Hand;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.MotifRequest;
 import org.barsheet.plan.Opening;
@@ -323,6 +324,7 @@ public final class PlanBuilder {
         new Artwork(25.4, 24, 13.5, List.of(), 0, models),
         camera,
         shoot,
+        Hand.DEFAULT,
         openings,
         performers,
         panels,

@@ -28,6 +28,7 @@ import org.barsheet.motif.Form;
 import org.barsheet.motif.Match;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Hand;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.MotifRequest;
 import org.barsheet.plan.Opening;
@@ -211,7 +212,7 @@ final class SampleFilm {
                 new MotifTally("glimmer", "A", cues.size(), 1, cues.size() - 1),
                 new MotifTally("tide", "B", 0, 0, 0)),
             findings);
-    List<Movement> movements = SampleReveals.movements(reveals);
+    List<Movement> movements = SampleReveals.movements(plan, reveals);
     List<OpeningState> states = states(shots, reveals);
     return new FilmSheet(
         List.of(
@@ -258,6 +259,7 @@ final class SampleFilm {
             List.of(new Artwork.Model("small-lamp", 3, "green", ""))),
         Optional.empty(),
         Optional.empty(),
+        Hand.DEFAULT,
         openings.stream().map(SampleFilm::opening).toList(),
         List.of(
             new Performer(

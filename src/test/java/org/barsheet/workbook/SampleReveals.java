@@ -10,6 +10,7 @@ import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.Picture;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Slow;
 import org.barsheet.timing.Shot;
 
@@ -49,23 +50,19 @@ final class SampleReveals {
         Optional.empty());
   }
 
-  static List<Movement> movements(List<PlannedReveal> reveals) {
+  static List<Movement> movements(Plan plan, List<PlannedReveal> reveals) {
     return reveals.stream()
         .map(
             reveal ->
-                new Movement(
+                Movement.of(
                     reveal.movement(),
-                    "small-lamp",
+                    reveal.opening(),
                     List.of(reveal.opening().name()),
-                    reveal.exposures().stream()
-                        .map(
-                            exposure ->
-                                new Movement.MovedPicture(
-                                    exposure.picture(),
-                                    exposure.progress(),
-                                    90 * exposure.progress(),
-                                    "deg"))
-                        .toList()))
+                    plan.artwork(),
+                    plan.hand(),
+                    Slow.END,
+                    Reveal.EvenIn.ANGLE,
+                    reveal.reveal().pictures()))
         .toList();
   }
 

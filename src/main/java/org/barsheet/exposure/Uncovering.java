@@ -1,0 +1,39 @@
+package org.barsheet.exposure;
+
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+
+/** How much of one opening's hole is uncovered, frame by frame, seen from straight above. */
+public final class Uncovering {
+
+  private final NavigableMap<Long, Double> shares;
+
+  private Uncovering(NavigableMap<Long, Double> shares) {
+    this.shares = shares;
+  }
+
+  static Uncovering of(FilmSheet film, String opening) {
+    NavigableMap<Long, Double> shares = new TreeMap<>();
+    for (PlannedReveal reveal : film.reveals()) {
+      if (reveal.opening().name().equals(opening)) {
+        Movement movement = film.movement(reveal.movement());
+        for (Exposure exposure : reveal.exposures()) {
+          int picture = exposure.picture().number();
+          double share = movement.pictures().get(picture).measures().uncovered();
+          shares.put(exposure.frames().start(), share);
+        }
+      }
+    }
+    return new Uncovering(shares);
+  }
+
+  /**
+   * Share of the hole that is uncovered on a film frame, 0 to 1. Between reveals an opening stays as
+   * the last one left it; before the first it is closed.
+   */
+  public double at(long frame) {
+    Map.Entry<Long, Double> since = shares.floorEntry(frame);
+    return since == null ? 0 : since.getValue();
+  }
+}
