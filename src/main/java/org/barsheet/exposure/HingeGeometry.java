@@ -25,8 +25,8 @@ public record HingeGeometry(double flap) {
   }
 
   /**
-   * How far a thread tied to the free edge has been pulled in through its guide, in millimetres: L(0)
-   * − L(θ), where L = √((w·cos θ)² + (w·sin θ − b)²). It shrinks again past 90 degrees.
+   * How far a thread tied to the free edge has been pulled in through its guide, in millimetres:
+   * L(0) − L(θ), where L = √((w·cos θ)² + (w·sin θ − b)²). It shrinks again past 90 degrees.
    *
    * @param guide height of the guide straight above the hinge in millimetres, b
    */
@@ -41,7 +41,9 @@ public record HingeGeometry(double flap) {
     return StrictMath.sqrt(across * across + above * above);
   }
 
-  /** Share of the hole uncovered, seen from straight above: 1 − cos θ, all of it from 90 degrees. */
+  /**
+   * Share of the hole uncovered, seen from straight above: 1 − cos θ, all of it from 90 degrees.
+   */
   public static double uncovered(double degrees) {
     return Math.min(1, 1 - StrictMath.cos(StrictMath.toRadians(degrees)));
   }

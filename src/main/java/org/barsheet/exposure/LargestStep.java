@@ -3,7 +3,6 @@ package org.barsheet.exposure;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.plan.Hand;
 
 /**
@@ -18,8 +17,8 @@ import org.barsheet.plan.Hand;
 public record LargestStep(int picture, double step, double limit, String unit, OptionalInt enough) {
 
   /**
-   * A movement of fewer than eight even steps is seen as jumps: the limit where the plan gives none.
-   * Our own choice, no source.
+   * A movement of fewer than eight even steps is seen as jumps: the limit where the plan gives
+   * none. Our own choice, no source.
    */
   private static final int LEAST_EVEN_STEPS = 8;
 

@@ -67,5 +67,11 @@ public record Movement(
    * @param progress share of the movement done, 0 to 1
    * @param measures what the hand sets for it
    */
-  public record MovedPicture(Picture picture, double progress, PictureMeasures measures) {}
+  public record MovedPicture(Picture picture, double progress, PictureMeasures measures) {
+
+    /** Whether the hand has nothing to move, so that it looks like the picture before. */
+    public boolean isLikeBefore() {
+      return picture.number() > 0 && measures.step().signum() == 0;
+    }
+  }
 }

@@ -2,6 +2,7 @@ package org.barsheet.exposure;
 
 import java.util.List;
 import java.util.Objects;
+import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
 import org.barsheet.timing.Finding;
@@ -29,9 +30,9 @@ final class MovementFindings {
       addLargestStep(movement);
       addUnheld(movement);
       addThread(movement);
-      addStandstill(movement);
       addUnlike(movement);
     }
+    addStandstills(movements);
     return findings.worstFirst();
   }
 
@@ -99,21 +100,23 @@ final class MovementFindings {
   }
 
   /** Where a movement is slow, the hand may have nothing to move. */
-  private void addStandstill(Movement movement) {
-    List<Integer> still =
-        movement.moved().stream()
-            .filter(picture -> picture.measures().step().signum() == 0)
-            .map(picture -> picture.picture().number())
+  private void addStandstills(List<Movement> movements) {
+    List<String> still =
+        movements.stream()
+            .filter(movement -> !(movement.measure() instanceof Measure.Listed))
+            .flatMap(movement -> movement.moved().stream())
+            .filter(MovedPicture::isLikeBefore)
+            .map(picture -> picture.picture().name())
             .toList();
-    if (!still.isEmpty() && !(movement.measure() instanceof Measure.Listed)) {
+    if (!still.isEmpty()) {
       add(
           Severity.NOTE,
           Words.count(still.size(), "picture")
-              + " of "
-              + movement.name()
               + (still.size() == 1 ? " moves" : " move")
-              + " less than a hand can set and look like the one before, from picture "
-              + still.get(0),
+              + " less than a hand can set and look"
+              + (still.size() == 1 ? "s" : "")
+              + " like the one before: "
+              + String.join(", ", still),
           "show the one before longer, take fewer pictures, or set a smaller unit under hand");
     }
   }

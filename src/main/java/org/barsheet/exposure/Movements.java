@@ -1,6 +1,5 @@
 package org.barsheet.exposure;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;

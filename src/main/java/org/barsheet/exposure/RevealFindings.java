@@ -7,8 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.barsheet.exposure.PlannedReveal.Squeeze;
 import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.PlannedReveal.Squeeze;
 import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Reveal.Way;
 import org.barsheet.timing.FilmBar;
@@ -86,8 +86,7 @@ final class RevealFindings {
     double worst = 0;
     double worstAmount = 0;
     for (int step = 1; step <= asked; step++) {
-      MovedPicture shown =
-          movement.pictures().get(PictureRun.picture(photographed, asked, step));
+      MovedPicture shown = movement.pictures().get(PictureRun.picture(photographed, asked, step));
       double wanted = movement.slow().progress((double) step / asked);
       double amount = movement.measure().amount(step, wanted, movement.evenIn());
       worst = Math.max(worst, Math.abs(shown.progress() - wanted));

@@ -29,8 +29,8 @@ public final class Uncovering {
   }
 
   /**
-   * Share of the hole that is uncovered on a film frame, 0 to 1. Between reveals an opening stays as
-   * the last one left it; before the first it is closed.
+   * Share of the hole that is uncovered on a film frame, 0 to 1. Between reveals an opening stays
+   * as the last one left it; before the first it is closed.
    */
   public double at(long frame) {
     Map.Entry<Long, Double> since = shares.floorEntry(frame);

@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param largestStep the most a free edge may go from one picture to the next, in millimetres at
  *     the model's size, where given
  */
-public record Hand(double degrees, double millimetres, double percent, Optional<Double> largestStep) {
+public record Hand(
+    double degrees, double millimetres, double percent, Optional<Double> largestStep) {
 
   /** Half a degree, half a millimetre, one percent: common practice, no source. */
   public static final Hand DEFAULT = new Hand(0.5, 0.5, 1, Optional.empty());

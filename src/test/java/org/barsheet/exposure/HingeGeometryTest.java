@@ -40,8 +40,7 @@ class HingeGeometryTest {
   void the_thread_agrees_with_the_law_of_cosines() {
     for (int degrees = 0; degrees <= 180; degrees += 5) {
       double between = Math.toRadians(90 - degrees);
-      double length =
-          Math.sqrt(60.0 * 60 + 200.0 * 200 - 2 * 60 * 200 * Math.cos(between));
+      double length = Math.sqrt(60.0 * 60 + 200.0 * 200 - 2 * 60 * 200 * Math.cos(between));
       double flat = Math.sqrt(60.0 * 60 + 200.0 * 200);
       assertThat(FLAP.pull(degrees, 200)).isCloseTo(flat - length, within(1e-9));
     }

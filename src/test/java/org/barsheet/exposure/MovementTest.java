@@ -40,8 +40,7 @@ class MovementTest {
       Opening.Motion motion, Slow slow, EvenIn evenIn, int pictures, Support... heldBy) {
     Rect rect = new Rect(3, 7, 1.5, 2);
     Where where = new Where("quay.yaml", "line 1");
-    Opening opening =
-        new Opening("lamp-1", rect, "small-lamp", motion, List.of(heldBy), where);
+    Opening opening = new Opening("lamp-1", rect, "small-lamp", motion, List.of(heldBy), where);
     return Movement.of(
         "small-lamp", opening, List.of("lamp-1"), ARTWORK, Hand.DEFAULT, slow, evenIn, pictures);
   }
@@ -140,7 +139,9 @@ class MovementTest {
     assertThat(at(lamp, 3).edgeStep()).isEmpty();
   }
 
-  /** A circle's area grows with the square of its width: half the width is a quarter of the hole. */
+  /**
+   * A circle's area grows with the square of its width: half the width is a quarter of the hole.
+   */
   @Test
   void an_iris_even_in_aperture_grows_by_equal_areas() {
     Movement even = movement(new Opening.Iris(100), Slow.NONE, EvenIn.APERTURE, 4);
