@@ -11,6 +11,7 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Hand;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Rect;
@@ -57,6 +58,7 @@ class ArtworkFindingsTest {
             artwork,
             Optional.empty(),
             Optional.empty(),
+            Hand.DEFAULT,
             List.of(openings),
             List.of(),
             List.of(),
