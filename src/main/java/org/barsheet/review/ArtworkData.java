@@ -2,6 +2,7 @@ package org.barsheet.review;
 
 import java.util.Locale;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Measure;
 import org.barsheet.exposure.Movement;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening;
@@ -49,8 +50,8 @@ final class ArtworkData {
       kind("lift", Opening.Side.TOP, lifts.millimetres());
     } else if (opening.motion() instanceof Opening.Brightens) {
       kind("light", Opening.Side.TOP, 100);
-    } else if (opening.motion() instanceof Opening.Iris) {
-      kind("iris", Opening.Side.TOP, 100);
+    } else if (Measure.of(opening, artwork) instanceof Measure.Widening hole) {
+      kind("iris", Opening.Side.TOP, hole.full());
     } else if (opening.motion() instanceof Opening.Values values) {
       double last = values.values().isEmpty() ? 1 : values.values().get(values.values().size() - 1);
       kind("values", Opening.Side.TOP, last);
@@ -76,8 +77,8 @@ final class ArtworkData {
 
   private void movement(Movement movement) {
     json.text("name", movement.name()).text("model", movement.model());
-    json.text("unit", movement.pictures().isEmpty() ? "" : movement.pictures().get(0).unit());
-    json.list("amounts", movement.pictures(), picture -> json.decimal(picture.amount()));
+    json.text("unit", movement.measure().unit());
+    json.list("amounts", movement.pictures(), picture -> json.decimal(picture.measures().amount()));
   }
 
   static void rect(PageJson json, String name, Rect rect) {

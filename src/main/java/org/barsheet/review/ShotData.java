@@ -120,7 +120,7 @@ final class ShotData {
         double away = Math.abs(picture.progress() - state.atFirstFrame());
         if (away < nearest) {
           nearest = away;
-          amount = picture.amount();
+          amount = picture.measures().amount();
         }
       }
     }
