@@ -166,19 +166,23 @@ class MovementTest {
   void hundreds_of_movements_add_up() {
     Random random = new Random(20_241_125);
     for (int trial = 0; trial < 400; trial++) {
-      Slow slow = Slow.values()[random.nextInt(4)];
-      EvenIn evenIn = EvenIn.values()[random.nextInt(2)];
+      Slow slow = any(random, Slow.values());
+      EvenIn evenIn = any(random, EvenIn.values());
       Opening.Motion motion = motion(random);
       Movement movement = movement(motion, slow, evenIn, 1 + random.nextInt(80), PUTTY, THREAD);
       check("trial " + trial + ": " + motion + " " + slow + " " + evenIn, movement);
     }
   }
 
+  private static <T> T any(Random random, T[] things) {
+    return things[random.nextInt(things.length)];
+  }
+
   private static Opening.Motion motion(Random random) {
     double whole = (1 + random.nextInt(720)) / 4.0;
     return switch (random.nextInt(5)) {
-      case 0 -> new Opening.Hinged(Side.values()[random.nextInt(4)], whole);
-      case 1 -> new Opening.Slides(Side.values()[random.nextInt(4)], whole);
+      case 0 -> new Opening.Hinged(any(random, Side.values()), whole);
+      case 1 -> new Opening.Slides(any(random, Side.values()), whole);
       case 2 -> new Opening.LiftsOff(whole);
       case 3 -> new Opening.Brightens(Math.min(100, whole));
       default -> new Opening.Iris(Math.min(100, whole));
