@@ -18,10 +18,12 @@ import org.barsheet.motif.OccurrenceFinder;
 import org.barsheet.motif.PlayedOccurrenceFinder;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
-import org.barsheet.pulse.TempoEvidence.Verdict;
 import org.barsheet.score.Score;
 
-/** Looks for a plan's motifs in its music, by the written beats or, in free playing, without. */
+/**
+ * Looks for a plan's motifs in its music: by the written beats where the notes sit on them, by the
+ * playing alone where they do not.
+ */
 public final class MotifSearch {
 
   private static final Set<Form> POSSIBLE = EnumSet.of(Form.ORNAMENTED, Form.SHORTENED);
@@ -53,9 +55,13 @@ public final class MotifSearch {
     return new MotifSearch(music.score(), reading, reading.apply(music.score()), motifs);
   }
 
-  /** Whether the notes keep to no written beats, so that ticks say nothing of note values. */
+  /** Whether the notes keep to the written beats so loosely that ticks say little of values. */
   private static boolean isFree(Music music) {
-    return music.source() == Music.Source.PLAYED && music.evidence().verdict() != Verdict.TRUE;
+    return switch (music.evidence().verdict()) {
+      case TRUE -> false;
+      case MIXED, UNTRUE -> true;
+      case NONE -> music.source() == Music.Source.PLAYED;
+    };
   }
 
   /** The same search that finds ornamented and shortened returns too, as possible ones. */
