@@ -1,10 +1,12 @@
 package org.barsheet.timing;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FramesPerBeat;
 import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.Music;
+import org.barsheet.pulse.Section;
 import org.barsheet.score.Bar;
 
 /** Lays the bars of the music on the film. */
@@ -14,17 +16,26 @@ final class FilmBars {
 
   /** Every bar with its frames and its tempo. */
   static List<FilmBar> of(Music music, FilmClock clock) {
-    return music.bars().bars().stream().map(bar -> of(bar, music, clock)).toList();
+    List<FilmBar> bars = new ArrayList<>();
+    for (Section section : Section.of(music)) {
+      music.bars().bars().subList(section.first().index(), section.last().index() + 1).stream()
+          .map(bar -> of(bar, section.drift(music, bar), music, clock))
+          .forEach(bars::add);
+    }
+    return bars;
   }
 
-  private static FilmBar of(Bar bar, Music music, FilmClock clock) {
+  private static FilmBar of(Bar bar, Seconds drift, Music music, FilmClock clock) {
     Seconds start = music.tempo().secondsAt(bar.startTick());
+    Seconds end = music.tempo().secondsAt(bar.endTick());
     long startFrame = clock.frameAt(start);
-    long endFrame = clock.frameAt(music.tempo().secondsAt(bar.endTick()));
+    long endFrame = clock.frameAt(end);
     Seconds beat = firstBeat(bar, music);
     return new FilmBar(
         bar,
         start,
+        end.minus(start),
+        drift,
         startFrame,
         endFrame - startFrame,
         FramesPerBeat.nearest(clock.rate(), beat),

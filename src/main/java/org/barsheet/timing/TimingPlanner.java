@@ -13,6 +13,7 @@ import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Bar;
 import org.barsheet.score.Score;
+import org.barsheet.score.TempoMap;
 
 /** Puts a plan's panels on the frames of a film: the front door of this package. */
 public final class TimingPlanner {
@@ -99,9 +100,13 @@ public final class TimingPlanner {
 
   /** The clock of a film and its music. */
   public static FilmClock clockOf(Film film, Music music) {
-    Score score = music.score();
+    return clockOf(film, music.score(), music.tempo());
+  }
+
+  /** The clock of a film whose music follows a tempo. */
+  static FilmClock clockOf(Film film, Score score, TempoMap tempo) {
     long firstTick = score.notes().isEmpty() ? 0 : score.notes().get(0).onTick();
-    return FilmClock.of(film, music.tempo().secondsAt(firstTick));
+    return FilmClock.of(film, tempo.secondsAt(firstTick));
   }
 
   static Seconds lastSoundingBarEnd(Music music) {
@@ -116,12 +121,15 @@ public final class TimingPlanner {
     AlignerInput input = input(locks);
     Alignment alignment = new PanelAligner(input).align();
     List<Shot> shots = new Shots(input, filmEnd, alignment).all();
+    List<FilmBar> bars = FilmBars.of(music, clock);
+    List<Cue> all = cues.withThoseOf(shots);
     return new TimingSheet(
         plan,
         music,
         clock,
-        FilmBars.of(music, clock),
-        cues.withThoseOf(shots),
+        bars,
+        TempoReporter.report(plan, music, clock, bars, all),
+        all,
         shots,
         input.filmFrames(),
         tallies(shots),

@@ -11,6 +11,7 @@ import org.barsheet.pulse.Music;
  * @param music what it is laid on
  * @param clock ties the two
  * @param bars in order
+ * @param tempo what there is to say of tempo
  * @param cues every return of every motif, every mark, and every other cue a panel sits on, in
  *     order of time
  * @param shots in story order, without gaps, from film frame 0
@@ -23,6 +24,7 @@ public record TimingSheet(
     Music music,
     FilmClock clock,
     List<FilmBar> bars,
+    TempoReport tempo,
     List<Cue> cues,
     List<Shot> shots,
     long lengthFrames,

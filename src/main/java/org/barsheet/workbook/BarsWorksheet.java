@@ -23,12 +23,14 @@ final class BarsWorksheet {
   private static final int TIMECODE = 4;
   private static final int FRAME = 5;
   private static final int FRAMES = 6;
-  private static final int FRAMES_PER_BEAT = 7;
-  private static final int TEMPO = 8;
-  private static final int MARKS = 9;
-  private static final int CUES = 10;
-  private static final int PANEL = 11;
-  private static final int ROW_NAME = 12;
+  private static final int LASTS = 7;
+  private static final int FRAMES_PER_BEAT = 8;
+  private static final int TEMPO = 9;
+  private static final int DRIFT = 10;
+  private static final int MARKS = 11;
+  private static final int CUES = 12;
+  private static final int PANEL = 13;
+  private static final int ROW_NAME = 14;
 
   private static final List<Column> COLUMNS =
       List.of(
@@ -39,8 +41,10 @@ final class BarsWorksheet {
           Column.words("timecode", 60),
           Column.numbers("frame", 40),
           Column.numbers("frames", 38),
+          Column.numbers("lasts\nseconds", 46),
           Column.words("frames\nper beat", 46),
           Column.numbers("bpm", 46),
+          Column.numbers("drift\nseconds", 46),
           Column.words("marks", 40, 2),
           Column.words("cues", 56, 3),
           Column.words("panel", 34),
@@ -60,7 +64,7 @@ final class BarsWorksheet {
     this.book = book;
     this.film = book.film().timing().plan().film();
     String fact = Words.count(book.film().timing().bars().size(), "bar");
-    this.frame = book.frame(NAME, book.portrait(), COLUMNS, fact);
+    this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact);
     this.pen = frame.pen();
   }
 
@@ -77,7 +81,9 @@ final class BarsWorksheet {
     int last = row - 1;
     book.name("Bars_table", new Address(NAME, SheetFrame.HEADING_ROW, BAR), last, ROW_NAME);
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, BAR, PANEL));
-    frame.finish("seconds are the score's, from its first tick; frames are the film's, from 0");
+    frame.finish(
+        "seconds are the score's, from its first tick; frames are the film's, from 0; drift: how much"
+            + " later a bar begins than at the constant tempo that takes its section as long");
   }
 
   private void line(int row, FilmBar filmBar) {
@@ -98,8 +104,10 @@ final class BarsWorksheet {
     pen.text(TIMECODE, film.timecode(bar.startFrame()).toString(), WORDS.centred());
     pen.number(FRAME, bar.startFrame(), NUMBERS);
     pen.number(FRAMES, bar.lengthFrames(), NUMBERS);
+    pen.number(LASTS, bar.length().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
     pen.text(FRAMES_PER_BEAT, bar.framesPerBeat().toString(), WORDS.centred());
     pen.number(TEMPO, bar.beatsPerMinute().doubleValue(), WORDS.number(Look.UP_TO_THOUSANDTHS));
+    pen.number(DRIFT, bar.drift().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
   }
 
   private String marks(Bar bar) {

@@ -3,8 +3,6 @@ package org.barsheet.workbook;
 import java.util.List;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.plan.Opening;
-import org.barsheet.pulse.Music;
-import org.barsheet.timing.FilmBar;
 
 /** The sections of the film's sheet below its findings. */
 final class FilmSections {
@@ -17,7 +15,6 @@ final class FilmSections {
   private static final int LAST = 6;
 
   private static final double ROW_POINTS = 14;
-  private static final int DOWNBEATS = 3;
   private static final double KEPT_TOGETHER_POINTS = 70;
 
   private static final Look WORDS = Look.BODY.edged(Edges.NONE.bottom(Line.HAIR));
@@ -78,38 +75,24 @@ final class FilmSections {
   }
 
   void tempo() {
-    Music music = book.film().timing().music();
     heading("Tempo and bars");
-    paragraph("", Words.sentence(music.sentence()));
-    if (!music.sentence().contains(music.evidence().sentence())) {
-      paragraph("", Words.sentence(music.evidence().sentence()));
-    }
-    paragraph("", "Please confirm by ear that these are the first downbeats:");
-    book.film().timing().bars().stream()
-        .filter(bar -> bar.bar().number() > 0)
-        .limit(DOWNBEATS)
-        .forEach(this::downbeat);
+    FilmTempo.of(book, this).write();
   }
 
-  private void downbeat(FilmBar bar) {
+  /** A line of three short cells and a text. */
+  void line(String first, String second, String third, String text) {
     pen.row(row++, ROW_POINTS);
     pen.blanks(FIRST, LAST + 1, WORDS);
-    pen.text(FIRST, "bar " + bar.bar().number(), WORDS.inBold());
-    pen.text(
-        SECOND,
-        book.film().timing().plan().film().timecode(bar.startFrame()).toString(),
-        WORDS.right());
-    pen.number(THIRD, bar.startFrame(), WORDS.in(Ink.QUAY).number(Look.WHOLE));
-    pen.link(THIRD, book.exposures().addressOf(bar.startFrame()));
-    pen.text(
-        TEXT,
-        bar.bar().meter()
-            + ", "
-            + bar.framesPerBeat()
-            + " frames per beat, "
-            + Words.plain(bar.beatsPerMinute().doubleValue())
-            + " bpm",
-        WORDS);
+    pen.text(FIRST, first, WORDS.inBold());
+    pen.text(SECOND, second, WORDS.right());
+    pen.text(THIRD, third, WORDS.right());
+    pen.joined(THIRD + 1, LAST, text, WORDS.wrapped());
+  }
+
+  /** Makes the third cell of the last line the frame of a link into the exposures. */
+  void linkToFrame(long frame) {
+    pen.number(THIRD, frame, WORDS.in(Ink.QUAY).number(Look.WHOLE));
+    pen.link(THIRD, book.exposures().addressOf(frame));
   }
 
   void settings() {
@@ -141,7 +124,7 @@ final class FilmSections {
     Cautions.ALL.forEach(caution -> paragraph("!", caution));
   }
 
-  private void paragraph(String sign, String text) {
+  void paragraph(String sign, String text) {
     Look look = Look.BODY.atTop().wrapped();
     pen.row(row++, ROW_POINTS);
     pen.text(SIGN, sign, look.inBold().centred());

@@ -130,6 +130,7 @@ class EditDecisionListTest {
             old.music(),
             old.clock(),
             old.bars(),
+            old.tempo(),
             old.cues(),
             shots,
             count,

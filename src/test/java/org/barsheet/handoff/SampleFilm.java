@@ -45,6 +45,7 @@ import org.barsheet.timing.FilmClock;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.MotifTally;
 import org.barsheet.timing.Shot;
+import org.barsheet.timing.TempoReport;
 import org.barsheet.timing.TimingSheet;
 
 /**
@@ -104,6 +105,7 @@ public final class SampleFilm {
             music,
             clock,
             written.filmBars(clock),
+            TempoReport.EMPTY,
             cues,
             shots,
             written.lengthFrames(clock),

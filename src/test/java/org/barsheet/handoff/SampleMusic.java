@@ -109,6 +109,8 @@ final class SampleMusic {
           new FilmBar(
               bar,
               start,
+              score.tempo().secondsAt(bar.endTick()).minus(start),
+              Seconds.ZERO,
               frame,
               clock.frameAt(score.tempo().secondsAt(bar.endTick())) - frame,
               FramesPerBeat.nearest(rate, beat),

@@ -48,6 +48,7 @@ import org.barsheet.timing.FilmClock;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.MotifTally;
 import org.barsheet.timing.Shot;
+import org.barsheet.timing.TempoReport;
 import org.barsheet.timing.TimingSheet;
 
 /**
@@ -205,6 +206,7 @@ final class SampleFilm {
             music,
             clock,
             filmBars,
+            TempoReport.EMPTY,
             cues,
             shots,
             length,

@@ -104,6 +104,13 @@ final class SampleMusic {
         new BigDecimal(perMinute.getNumerator())
             .divide(new BigDecimal(perMinute.getDenominator()), 3, RoundingMode.HALF_UP);
     return new FilmBar(
-        bar, start, from, to - from, FramesPerBeat.nearest(clock.rate(), beat), rounded);
+        bar,
+        start,
+        music.tempo().secondsAt(bar.endTick()).minus(start),
+        Seconds.ZERO,
+        from,
+        to - from,
+        FramesPerBeat.nearest(clock.rate(), beat),
+        rounded);
   }
 }

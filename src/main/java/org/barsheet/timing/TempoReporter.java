@@ -1,0 +1,113 @@
+package org.barsheet.timing;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.FramesPerBeat;
+import org.barsheet.clock.Seconds;
+import org.barsheet.plan.Plan;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.Section;
+import org.barsheet.pulse.TempoAdvice;
+import org.barsheet.pulse.TempoAdvice.Piece;
+import org.barsheet.pulse.TempoRequest.Pin;
+
+/** Works out what there is to say of a film's tempo. */
+final class TempoReporter {
+
+  private static final int MOST_ADVICE = 3;
+
+  private final Plan plan;
+  private final Music music;
+  private final FilmClock clock;
+  private final List<FilmBar> bars;
+
+  private TempoReporter(Plan plan, Music music, FilmClock clock, List<FilmBar> bars) {
+    this.plan = plan;
+    this.music = music;
+    this.clock = clock;
+    this.bars = bars;
+  }
+
+  static TempoReport report(
+      Plan plan, Music music, FilmClock clock, List<FilmBar> bars, List<Cue> cues) {
+    TempoReporter reporter = new TempoReporter(plan, music, clock, bars);
+    return new TempoReport(reporter.sections(), reporter.pins(), reporter.shifts(cues));
+  }
+
+  /** A single bar, a pickup or one bar of another meter, is no section to keep a tempo in. */
+  private List<FilmSection> sections() {
+    return Section.of(music).stream()
+        .filter(section -> section.last().index() > section.first().index())
+        .map(this::section)
+        .toList();
+  }
+
+  private FilmSection section(Section section) {
+    List<FilmBar> own = bars.subList(section.first().index(), section.last().index() + 1);
+    int whole = own.size() - (section.first().isShort() ? 1 : 0);
+    BigFraction tempo = BigFraction.of(60).divide(section.steadyBeat().value());
+    Piece piece = new Piece(tempo, section.first().fullBeats(), whole);
+    int onPictures = onPictures(piece, section.steadyBeat());
+    return new FilmSection(
+        section.name(),
+        own.get(0),
+        own.get(own.size() - 1),
+        section.beats(),
+        FramesPerBeat.nearest(clock.rate(), section.steadyBeat()),
+        new Seconds(tempo).toDecimal(3),
+        own.stream()
+            .map(FilmBar::drift)
+            .max(Comparator.comparing(TempoReporter::size))
+            .orElse(Seconds.ZERO),
+        onPictures,
+        whole,
+        music.source() == Music.Source.WRITTEN ? better(piece, onPictures) : List.of());
+  }
+
+  private static Seconds size(Seconds drift) {
+    return drift.signum() < 0 ? Seconds.ZERO.minus(drift) : drift;
+  }
+
+  private int onPictures(Piece piece, Seconds beat) {
+    return TempoAdvice.onGrid(piece, beat, clock.rate(), plan.film().framesPerPicture());
+  }
+
+  private List<TempoAdvice> better(Piece piece, int onPictures) {
+    return TempoAdvice.near(piece, clock.rate(), plan.film().framesPerPicture()).stream()
+        .filter(advice -> advice.barsOnGrid() > onPictures)
+        .limit(MOST_ADVICE)
+        .toList();
+  }
+
+  private List<FilmPin> pins() {
+    return plan.music().pins().stream().flatMap(pin -> pin(pin).stream()).toList();
+  }
+
+  /** A bar that is played more than once is pinned the first time. */
+  private Optional<FilmPin> pin(Pin pin) {
+    return bars.stream()
+        .filter(bar -> bar.bar().number() == pin.bar())
+        .findFirst()
+        .map(bar -> pin(bar, pin.at()));
+  }
+
+  private FilmPin pin(FilmBar bar, Seconds asked) {
+    Seconds frame = clock.scoreTime(bar.startFrame());
+    return new FilmPin(
+        bar, asked, bar.start().minus(asked), bar.startFrame(), frame.minus(asked));
+  }
+
+  private List<PinShift> shifts(List<Cue> cues) {
+    return music.source() == Music.Source.PINNED
+        ? cues.stream().map(cue -> new PinShift(cue, writtenFrame(cue))).toList()
+        : List.of();
+  }
+
+  private long writtenFrame(Cue cue) {
+    Seconds written = music.score().tempo().secondsAt(music.tempo().tickAt(cue.at()));
+    return TimingPlanner.clockOf(plan.film(), music.score(), music.score().tempo())
+        .frameAt(written);
+  }
+}

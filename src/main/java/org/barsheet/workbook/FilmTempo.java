@@ -1,0 +1,165 @@
+package org.barsheet.workbook;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.barsheet.clock.Seconds;
+import org.barsheet.plan.Film;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.TempoAdvice;
+import org.barsheet.timing.FilmBar;
+import org.barsheet.timing.FilmPin;
+import org.barsheet.timing.FilmSection;
+import org.barsheet.timing.PinShift;
+import org.barsheet.timing.TempoReport;
+
+/** What the film's sheet says of tempo: whom it follows, sections, advice, pins. */
+final class FilmTempo {
+
+  private static final int DOWNBEATS = 3;
+
+  private final Film film;
+  private final Music music;
+  private final List<FilmBar> bars;
+  private final TempoReport tempo;
+  private final FilmSections page;
+
+  private FilmTempo(
+      Film film, Music music, List<FilmBar> bars, TempoReport tempo, FilmSections page) {
+    this.film = film;
+    this.music = music;
+    this.bars = bars;
+    this.tempo = tempo;
+    this.page = page;
+  }
+
+  static FilmTempo of(Book book, FilmSections page) {
+    var timing = book.film().timing();
+    return new FilmTempo(
+        timing.plan().film(), timing.music(), timing.bars(), timing.tempo(), page);
+  }
+
+  void write() {
+    page.paragraph("", Words.sentence(music.sentence()));
+    if (!music.sentence().contains(music.evidence().sentence())) {
+      page.paragraph("", Words.sentence(music.evidence().sentence()));
+    }
+    page.paragraph("", "Please confirm by ear that these are the first downbeats:");
+    bars.stream().filter(bar -> bar.bar().number() > 0).limit(DOWNBEATS).forEach(this::downbeat);
+    sections();
+    pins();
+  }
+
+  private void downbeat(FilmBar bar) {
+    page.line(
+        "bar " + bar.bar().number(),
+        film.timecode(bar.startFrame()).toString(),
+        "",
+        bar.bar().meter()
+            + ", "
+            + bar.framesPerBeat()
+            + " frames per beat, "
+            + Words.plain(bar.beatsPerMinute().doubleValue())
+            + " bpm");
+    page.linkToFrame(bar.startFrame());
+  }
+
+  private void sections() {
+    if (!tempo.sections().isEmpty()) {
+      page.paragraph(
+          "",
+          "Sections, each at the one steady tempo that takes as long. A bar line falls on a picture"
+              + " where a new picture can begin, "
+              + Words.shown(film.framesPerPicture())
+              + ", with the section's first bar on one:");
+      tempo.sections().forEach(this::section);
+    }
+  }
+
+  private void section(FilmSection section) {
+    page.line(
+        "bars " + section.first().bar().number(),
+        "to " + section.last().bar().number(),
+        section.framesPerBeat().toString(),
+        name(section)
+            + Words.plain(section.beatsPerMinute().doubleValue())
+            + " bpm, drift at most "
+            + seconds(section.mostDrift())
+            + "; "
+            + section.barsOnPictures()
+            + " of "
+            + Words.count(section.bars(), "bar line")
+            + (section.barsOnPictures() == 1 ? " falls" : " fall")
+            + " on pictures"
+            + advice(section));
+  }
+
+  private static String name(FilmSection section) {
+    return section.name().isEmpty() ? "" : section.name() + ": ";
+  }
+
+  private static String advice(FilmSection section) {
+    String better =
+        section.better().stream().map(FilmTempo::advice).collect(Collectors.joining(", "));
+    return better.isEmpty() ? "" : "; more would at " + better;
+  }
+
+  private static String advice(TempoAdvice advice) {
+    return Words.plain(new Seconds(advice.beatsPerMinute()).toDecimal(3).doubleValue())
+        + " bpm ("
+        + advice.tempo()
+        + "): "
+        + advice.barsOnGrid();
+  }
+
+  private void pins() {
+    if (!tempo.pins().isEmpty()) {
+      page.paragraph(
+          "",
+          "Bars pinned to the recording, with what is left between the pin and the bar, and between"
+              + " the pin and the film frame:");
+      tempo.pins().forEach(this::pin);
+    }
+    if (!tempo.shifts().isEmpty()) {
+      page.paragraph("", "What the pins did to each cue, against the written tempo:");
+      tempo.shifts().forEach(this::shift);
+    }
+  }
+
+  private void pin(FilmPin pin) {
+    page.line(
+        "bar " + pin.bar().bar().number(),
+        film.timecode(pin.frame()).toString(),
+        "",
+        "pinned at "
+            + seconds(pin.asked())
+            + "; the bar stands "
+            + off(pin.residual())
+            + ", its frame "
+            + off(pin.frameResidual()));
+    page.linkToFrame(pin.frame());
+  }
+
+  private static String off(Seconds residual) {
+    return residual.signum() == 0
+        ? "on it exactly"
+        : seconds(residual) + (residual.signum() > 0 ? " later" : " from it, earlier");
+  }
+
+  private void shift(PinShift shift) {
+    long frames = shift.frames();
+    String moved =
+        frames == 0
+            ? "as written"
+            : Words.count(Math.abs(frames), "frame") + (frames > 0 ? " later" : " earlier");
+    page.line(
+        "",
+        film.timecode(shift.cue().frame()).toString(),
+        "",
+        shift.cue().title() + " (" + shift.cue().place() + "): " + moved);
+    page.linkToFrame(shift.cue().frame());
+  }
+
+  private static String seconds(Seconds time) {
+    return time.toDecimal(3).toPlainString() + " s";
+  }
+}
