@@ -101,7 +101,10 @@ public record Seconds(BigFraction value) implements Comparable<Seconds> {
 
   @Override
   public int compareTo(Seconds other) {
-    return value.compareTo(other.value);
+    // BigFraction 1.2 compares two negative numbers by their size alone
+    return signum() < 0 && other.signum() < 0
+        ? other.value.abs().compareTo(value.abs())
+        : value.compareTo(other.value);
   }
 
   /** The exact value: {@code 2}, {@code 1001/24000}. */

@@ -1,8 +1,10 @@
 package org.barsheet.timing;
 
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FramesPerBeat;
 import org.barsheet.clock.Seconds;
@@ -17,6 +19,10 @@ import org.barsheet.pulse.TempoRequest.Pin;
 final class TempoReporter {
 
   private static final int MOST_ADVICE = 3;
+
+  /** Cues that stand where the music is, whatever the film. */
+  private static final Set<Cue.Kind> IN_THE_MUSIC =
+      EnumSet.of(Cue.Kind.OCCURRENCE, Cue.Kind.MARK, Cue.Kind.BAR);
 
   private final Plan plan;
   private final Music music;
@@ -95,13 +101,15 @@ final class TempoReporter {
 
   private FilmPin pin(FilmBar bar, Seconds asked) {
     Seconds frame = clock.scoreTime(bar.startFrame());
-    return new FilmPin(
-        bar, asked, bar.start().minus(asked), bar.startFrame(), frame.minus(asked));
+    return new FilmPin(bar, asked, bar.start().minus(asked), bar.startFrame(), frame.minus(asked));
   }
 
   private List<PinShift> shifts(List<Cue> cues) {
     return music.source() == Music.Source.PINNED
-        ? cues.stream().map(cue -> new PinShift(cue, writtenFrame(cue))).toList()
+        ? cues.stream()
+            .filter(cue -> IN_THE_MUSIC.contains(cue.kind()))
+            .map(cue -> new PinShift(cue, writtenFrame(cue)))
+            .toList()
         : List.of();
   }
 

@@ -6,6 +6,7 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Film;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.TempoAdvice;
+import org.barsheet.timing.Cue;
 import org.barsheet.timing.FilmBar;
 import org.barsheet.timing.FilmPin;
 import org.barsheet.timing.FilmSection;
@@ -34,8 +35,7 @@ final class FilmTempo {
 
   static FilmTempo of(Book book, FilmSections page) {
     var timing = book.film().timing();
-    return new FilmTempo(
-        timing.plan().film(), timing.music(), timing.bars(), timing.tempo(), page);
+    return new FilmTempo(timing.plan().film(), timing.music(), timing.bars(), timing.tempo(), page);
   }
 
   void write() {
@@ -77,12 +77,11 @@ final class FilmTempo {
 
   private void section(FilmSection section) {
     page.line(
-        "bars " + section.first().bar().number(),
-        "to " + section.last().bar().number(),
+        "bars " + section.first().bar().number() + "-" + section.last().bar().number(),
+        Words.plain(section.beatsPerMinute().doubleValue()) + " bpm",
         section.framesPerBeat().toString(),
         name(section)
-            + Words.plain(section.beatsPerMinute().doubleValue())
-            + " bpm, drift at most "
+            + "drift at most "
             + seconds(section.mostDrift())
             + "; "
             + section.barsOnPictures()
@@ -140,9 +139,12 @@ final class FilmTempo {
   }
 
   private static String off(Seconds residual) {
-    return residual.signum() == 0
-        ? "on it exactly"
-        : seconds(residual) + (residual.signum() > 0 ? " later" : " from it, earlier");
+    if (residual.signum() == 0) {
+      return "on it exactly";
+    }
+    return residual.signum() > 0
+        ? seconds(residual) + " later"
+        : seconds(Seconds.ZERO.minus(residual)) + " earlier";
   }
 
   private void shift(PinShift shift) {
@@ -152,11 +154,13 @@ final class FilmTempo {
             ? "as written"
             : Words.count(Math.abs(frames), "frame") + (frames > 0 ? " later" : " earlier");
     page.line(
-        "",
-        film.timecode(shift.cue().frame()).toString(),
-        "",
-        shift.cue().title() + " (" + shift.cue().place() + "): " + moved);
+        "", film.timecode(shift.cue().frame()).toString(), "", title(shift.cue()) + ": " + moved);
     page.linkToFrame(shift.cue().frame());
+  }
+
+  private static String title(Cue cue) {
+    String place = cue.place().toString();
+    return cue.title().equals(place) ? place : cue.title() + " (" + place + ")";
   }
 
   private static String seconds(Seconds time) {

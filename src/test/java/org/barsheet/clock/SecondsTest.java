@@ -46,4 +46,12 @@ class SecondsTest {
     assertThat(Seconds.of(1, 8).toDecimal(2)).hasToString("0.13");
     assertThat(Seconds.of(-1, 8).toDecimal(2)).hasToString("-0.13");
   }
+
+  @Test
+  void moments_before_the_start_are_in_order_too() {
+    assertThat(Seconds.of(-2)).isLessThan(Seconds.of(-1));
+    assertThat(Seconds.of(-1, 3)).isGreaterThan(Seconds.of(-1, 2)).isLessThan(Seconds.ZERO);
+    assertThat(Seconds.of(-1)).isLessThan(Seconds.of(1));
+    assertThat(Seconds.of(-1)).isEqualByComparingTo(Seconds.of(-2, 2));
+  }
 }

@@ -37,7 +37,8 @@ class MotifSearchTest {
 
   @Test
   void ornamented_and_shortened_returns_are_looked_for_when_asked() {
-    MotifSearch search = MotifSearch.of(PLAN, MusicFinder.follow(ScoreReader.read(PLAN.score()), PLAN.music()));
+    MotifSearch search =
+        MotifSearch.of(PLAN, MusicFinder.follow(ScoreReader.read(PLAN.score()), PLAN.music()));
     assertThat(search.withPossible().occurrences()).containsAll(search.occurrences());
   }
 
