@@ -2,9 +2,13 @@ package org.barsheet.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import org.barsheet.production.Extra;
 import org.barsheet.production.Made;
+import org.barsheet.production.Placed;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import picocli.CommandLine;
@@ -34,6 +38,7 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml --out sheets",
       "  barsheet make plan.yaml --sound          with the sound files",
       "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
+      "  barsheet make plan.yaml --placeholders   with a drawing for every picture still to take",
     })
 final class MakeCommand implements Callable<Integer> {
 
@@ -55,6 +60,14 @@ final class MakeCommand implements Callable<Integer> {
       description = "Make the guide track and the click track too (WAV, tens of megabytes).")
   private boolean sound;
 
+  @Option(
+      names = "--placeholders",
+      description = {
+        "Draw every picture still to take under its final name, into the folder pictures.",
+        "Photographs that stand there already stay."
+      })
+  private boolean placeholders;
+
   @Mixin private WatchOption repeat = new WatchOption();
 
   @Override
@@ -71,13 +84,35 @@ final class MakeCommand implements Callable<Integer> {
 
   private void print(Made made) {
     PrintWriter results = spec.commandLine().getOut();
-    made.files().forEach(results::println);
+    Set<Path> drawn = Set.copyOf(made.placed().drawn());
+    made.files().stream().filter(file -> !drawn.contains(file)).forEach(results::println);
     results.flush();
-    spec.commandLine()
-        .getErr()
-        .println(
-            FindingsText.totals(made.film().findings())
-                + "; they stand on the workbook's first sheet");
+    PrintWriter err = spec.commandLine().getErr();
+    if (placeholders) {
+      err.println(placed(made.placed()));
+    }
+    err.println(
+        FindingsText.totals(made.film().findings()) + "; they stand on the workbook's first sheet");
+  }
+
+  private static String placed(Placed placed) {
+    int stay = placed.photographs().size();
+    return Words.count(placed.drawn().size(), "placeholder")
+        + " drawn in the folder pictures; "
+        + Words.count(stay, "photograph")
+        + (stay == 1 ? " stands" : " stand")
+        + " there already";
+  }
+
+  private Set<Extra> extras() {
+    Set<Extra> extras = EnumSet.noneOf(Extra.class);
+    if (sound) {
+      extras.add(Extra.SOUND);
+    }
+    if (placeholders) {
+      extras.add(Extra.PLACEHOLDERS);
+    }
+    return extras;
   }
 
   private Made make() {
@@ -90,10 +125,10 @@ final class MakeCommand implements Callable<Integer> {
   private Made write() {
     Path folder = out.orElseGet(() -> Production.defaultFolder(plan));
     if (!Terminal.isWatched()) {
-      return Production.make(plan, folder, sound, Progress.SILENT);
+      return Production.make(plan, folder, extras(), Progress.SILENT);
     }
     try (ProgressLine progress = new ProgressLine(spec.commandLine().getErr())) {
-      return Production.make(plan, folder, sound, progress);
+      return Production.make(plan, folder, extras(), progress);
     }
   }
 }

@@ -14,9 +14,14 @@ public record Picture(String movement, int number) {
     }
   }
 
+  /** Its number in three digits or more: {@code 014}. */
+  public String digits() {
+    String digits = Integer.toString(number);
+    return "0".repeat(Math.max(0, 3 - digits.length())) + digits;
+  }
+
   /** Its permanent name: {@code small-lamp 014}. */
   public String name() {
-    String digits = Integer.toString(number);
-    return movement + " " + "0".repeat(Math.max(0, 3 - digits.length())) + digits;
+    return movement + " " + digits();
   }
 }

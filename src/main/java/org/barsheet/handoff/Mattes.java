@@ -69,8 +69,9 @@ final class Mattes {
         still
             ? "the camera stands still"
             : "the camera moves: this is frame " + first + ", the inserts table has the others";
-    return "Panel %s, film frames %d to %d; %s; %s."
-        .formatted(panel(appearance), first, last, camera, FilmWords.counting(film));
+    String frames = "film frames " + first + " to " + last;
+    String head = "Panel " + panel(appearance) + ", " + frames + "; ";
+    return head + camera + "; " + FilmWords.counting(film) + ".";
   }
 
   private static String hole(PictureRect rect) {

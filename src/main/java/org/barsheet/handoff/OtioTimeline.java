@@ -129,7 +129,8 @@ final class OtioTimeline {
     Row row = new Row();
     for (Shot shot : sheet.timing().shots()) {
       String name = "panel " + shot.panel().name();
-      JsonObject clip = Otio.clip(name, frames(0, shot.frames().length()), Otio.missing(name));
+      JsonObject clip =
+          Otio.clip(name, frames(0, shot.frames().length()), Otio.file(PicturePaths.ofPlate(shot)));
       JsonObject data = new JsonObject();
       data.addProperty("panel", shot.panel().name());
       data.addProperty("action", shot.panel().action());
@@ -157,7 +158,7 @@ final class OtioTimeline {
         Otio.clip(
             exposure.picture().name(),
             frames(0, exposure.frames().length()),
-            Otio.file("pictures/" + FileNames.ofPicture(exposure.picture())));
+            Otio.file(PicturePaths.of(exposure.picture())));
     JsonObject data = new JsonObject();
     data.addProperty("picture", exposure.picture().number());
     data.addProperty("progress", FilmWords.decimal(exposure.progress()));

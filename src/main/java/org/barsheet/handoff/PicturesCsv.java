@@ -11,8 +11,8 @@ import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
 /**
- * Every film frame as a row: the picture shown on each layer. A layer is empty where the shot has
- * nothing on it: the artwork stands as it is.
+ * Every film frame as a row: the shot's plate, and the picture shown on each layer over it. A layer
+ * is empty where the shot has nothing on it: the plate is held.
  */
 final class PicturesCsv {
 
@@ -30,6 +30,7 @@ final class PicturesCsv {
           row.add(film.timecode(frame).toString());
           row.add(shot.panel().name());
           row.add(frame - shot.frames().start() + 1);
+          row.add(PicturePaths.plate(shot));
           for (Layer layer : shown) {
             row.add(layer.pictureOn(frame));
           }
@@ -64,7 +65,8 @@ final class PicturesCsv {
   }
 
   private static List<String> columns(int layers) {
-    List<String> columns = new ArrayList<>(List.of("frame", "timecode", "panel", "frame_in_shot"));
+    List<String> columns =
+        new ArrayList<>(List.of("frame", "timecode", "panel", "frame_in_shot", "plate"));
     for (int layer = 1; layer <= layers; layer++) {
       columns.add("layer_" + layer);
     }

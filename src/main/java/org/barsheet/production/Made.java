@@ -10,9 +10,10 @@ import org.barsheet.exposure.FilmSheet;
  *
  * @param files written, in the order written
  * @param kept where the workbook that a person had changed was put, if there was one
+ * @param placed placeholders, where they were asked for; they are among the files
  * @param film what they were printed from
  */
-public record Made(List<Path> files, Optional<Path> kept, FilmSheet film) {
+public record Made(List<Path> files, Optional<Path> kept, Placed placed, FilmSheet film) {
 
   public Made {
     files = List.copyOf(files);

@@ -80,6 +80,10 @@ final class OutputFolder implements AutoCloseable {
     return Files.exists(lock) && Arrays.equals(Files.readAllBytes(lock), name);
   }
 
+  Path folder() {
+    return folder;
+  }
+
   /**
    * Writes one file beside its place.
    *

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.ExposurePlanner;
@@ -221,9 +222,9 @@ public final class Production {
   /**
    * Makes every sheet and file, all of them or none.
    *
-   * @param sound whether to make the sound files too: tens of megabytes
+   * @param extras what to make besides
    */
-  public static Made make(Path planFile, Path folder, boolean sound, Progress progress) {
+  public static Made make(Path planFile, Path folder, Set<Extra> extras, Progress progress) {
     MeanwhileWorkbook.loadLibrary();
     FilmSheet film = film(planFile, folder, progress);
     String name = name(planFile);
@@ -231,20 +232,25 @@ public final class Production {
       MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film);
       progress.step("writing the review page");
       out.write(name + ".html", stream -> ReviewPage.write(film, name, stream));
-      for (HandoffFile file : handedOver(film, name, sound)) {
+      for (HandoffFile file : handedOver(film, name, extras)) {
         progress.step("writing " + file.path());
         out.write(file.path(), file.content());
       }
       progress.step("writing the workbook");
       out.write(name + ".xlsx", workbook::writeTo);
+      Placed placed = Placed.NONE;
+      if (extras.contains(Extra.PLACEHOLDERS)) {
+        progress.step("drawing placeholders");
+        placed = Placed.into(out, film);
+      }
       Optional<Path> kept = WorkbookWriter.keepIfChanged(folder.resolve(name + ".xlsx"));
-      return new Made(out.publish(), kept, film);
+      return new Made(out.publish(), kept, placed, film);
     }
   }
 
-  private static List<HandoffFile> handedOver(FilmSheet film, String name, boolean sound) {
+  private static List<HandoffFile> handedOver(FilmSheet film, String name, Set<Extra> extras) {
     List<HandoffFile> files = new ArrayList<>(Handoff.documents(film, name));
-    if (sound) {
+    if (extras.contains(Extra.SOUND)) {
       files.addAll(Handoff.sound(film, name));
     }
     return files;

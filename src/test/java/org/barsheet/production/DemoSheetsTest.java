@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -20,7 +21,8 @@ class DemoSheetsTest {
   @Test
   void the_committed_sheets_are_rebuilt_to_the_byte(@TempDir Path folder) throws IOException {
     Made made =
-        Production.make(Path.of("scores/lamplighters-quay.yaml"), folder, false, Progress.SILENT);
+        Production.make(
+            Path.of("scores/lamplighters-quay.yaml"), folder, Set.of(), Progress.SILENT);
     for (Path file : made.files()) {
       Path committed = Path.of("sheets").resolve(folder.relativize(file).toString());
       if (file.toString().endsWith(".xlsx")) {

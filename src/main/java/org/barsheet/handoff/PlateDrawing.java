@@ -1,0 +1,68 @@
+package org.barsheet.handoff;
+
+import java.util.Optional;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Framing;
+import org.barsheet.exposure.OpeningState;
+import org.barsheet.exposure.PictureRect;
+import org.barsheet.handoff.drawing.Box;
+import org.barsheet.handoff.drawing.Canvas;
+import org.barsheet.handoff.drawing.Ink;
+import org.barsheet.plan.Opening;
+import org.barsheet.timing.Shot;
+
+/**
+ * The plate of a shot: the artwork as it stands on the shot's first frame: which openings are seen
+ * where, and open.
+ */
+final class PlateDrawing {
+
+  private PlateDrawing() {}
+
+  static void draw(Canvas canvas, FilmSheet sheet, Shot shot) {
+    Box whole = canvas.whole();
+    int line = Math.max(1, whole.high() / 270);
+    canvas.fill(whole, Ink.BAND);
+    Optional<Framing> framing = Framing.of(sheet.timing(), shot);
+    framing.ifPresent(seen -> openings(canvas, sheet, shot, seen, line));
+    Box heading = whole.part(0, 0, 1, 0.16);
+    canvas.fill(heading, Ink.PAPER);
+    canvas.text(PicturePaths.plate(shot), heading.part(0.02, 0.12, 0.98, 0.56), Ink.INK);
+    canvas.text(caption(shot, framing), heading.part(0.02, 0.66, 0.98, 0.9), Ink.PENCIL);
+    canvas.outline(whole, line, Ink.PENCIL);
+  }
+
+  private static String caption(Shot shot, Optional<Framing> framing) {
+    String camera =
+        framing.isEmpty()
+            ? "field not given"
+            : framing.get().field().isMoving() ? "the camera moves" : "the camera stands still";
+    String action = shot.panel().action();
+    return (action.isEmpty() ? "" : action + ", ") + camera;
+  }
+
+  private static void openings(
+      Canvas canvas, FilmSheet sheet, Shot shot, Framing framing, int line) {
+    for (Opening opening : sheet.timing().plan().openings()) {
+      Box box = box(framing.inPicture(opening.rect(), shot.frames().start()));
+      canvas.fill(box, openAtFirst(sheet, shot, opening) > 0 ? Ink.LAMP : Ink.PAPER);
+      canvas.outline(box, line, Ink.INK);
+      canvas.text(opening.name(), box.part(0.05, 0.02, 0.95, 0.3), Ink.INK);
+    }
+  }
+
+  private static double openAtFirst(FilmSheet sheet, Shot shot, Opening opening) {
+    return sheet.states().stream()
+        .filter(state -> state.shot() == shot.index() && state.opening().equals(opening.name()))
+        .mapToDouble(OpeningState::atFirstFrame)
+        .findFirst()
+        .orElse(0);
+  }
+
+  private static Box box(PictureRect rect) {
+    int left = (int) Math.round(rect.left());
+    int top = (int) Math.round(rect.top());
+    return new Box(
+        left, top, (int) Math.round(rect.right()) - left, (int) Math.round(rect.bottom()) - top);
+  }
+}

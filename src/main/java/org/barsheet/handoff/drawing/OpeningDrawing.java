@@ -1,0 +1,83 @@
+package org.barsheet.handoff.drawing;
+
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Opening.Brightens;
+import org.barsheet.plan.Opening.Hinged;
+import org.barsheet.plan.Opening.Iris;
+import org.barsheet.plan.Opening.LiftsOff;
+import org.barsheet.plan.Opening.Side;
+import org.barsheet.plan.Opening.Slides;
+
+/** An opening at one step of its movement, seen from above. */
+public final class OpeningDrawing {
+
+  private final Canvas canvas;
+  private final Box hole;
+  private final int line;
+
+  /**
+   * @param hole where its hole is
+   * @param line thickness of lines in pixels
+   */
+  public OpeningDrawing(Canvas canvas, Box hole, int line) {
+    this.canvas = canvas;
+    this.hole = hole;
+    this.line = line;
+  }
+
+  /**
+   * Draws it.
+   *
+   * @param motion how it opens
+   * @param progress share of the movement done, 0 to 1
+   * @param amount the same in the movement's own unit: degrees of a flap
+   */
+  public void draw(Opening.Motion motion, double progress, double amount) {
+    canvas.fill(hole, motion instanceof Brightens ? Ink.light(progress) : Ink.INK);
+    if (motion instanceof Hinged hinged) {
+      flap(hinged.hinge(), StrictMath.cos(StrictMath.toRadians(amount)));
+    } else if (motion instanceof Slides slides) {
+      shutter(moved(slides.towards(), progress));
+    } else if (motion instanceof LiftsOff) {
+      shutter(moved(Side.TOP, progress / 4));
+    } else if (motion instanceof Iris) {
+      iris(progress);
+    } else if (!(motion instanceof Brightens)) {
+      shutter(hole.part(0, progress, 1, 1));
+    }
+    canvas.outline(hole, line, Ink.INK);
+  }
+
+  /** A flap on its hinge covers the cosine of its angle; past upright it lies on the other side. */
+  private void flap(Side hinge, double cosine) {
+    double over = Math.max(0, cosine);
+    double beside = Math.min(0, cosine);
+    shutter(
+        switch (hinge) {
+          case LEFT -> hole.part(beside, 0, over, 1);
+          case RIGHT -> hole.part(1 - over, 0, 1 - beside, 1);
+          case TOP -> hole.part(0, beside, 1, over);
+          case BOTTOM -> hole.part(0, 1 - over, 1, 1 - beside);
+        });
+  }
+
+  private Box moved(Side towards, double share) {
+    return switch (towards) {
+      case LEFT -> hole.part(-share, 0, 1 - share, 1);
+      case RIGHT -> hole.part(share, 0, 1 + share, 1);
+      case TOP -> hole.part(0, -share, 1, 1 - share);
+      case BOTTOM -> hole.part(0, share, 1, 1 + share);
+    };
+  }
+
+  private void iris(double progress) {
+    canvas.fill(hole, Ink.LAMP);
+    double edge = (1 - progress) / 2;
+    canvas.fill(hole.part(edge, edge, 1 - edge, 1 - edge), Ink.INK);
+  }
+
+  private void shutter(Box box) {
+    canvas.fill(box, Ink.LAMP);
+    canvas.outline(box, Math.min(line, Math.min(box.wide(), box.high())), Ink.INK);
+  }
+}

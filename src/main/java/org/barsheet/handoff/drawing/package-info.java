@@ -1,0 +1,5 @@
+/** Simple drawings for pictures still to take; entry class {@link Canvas}. */
+@NullMarked
+package org.barsheet.handoff.drawing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,154 @@
+package org.barsheet.handoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import javax.imageio.ImageIO;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.FilmSheet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PlaceholdersTest {
+
+  private FilmSheet demo = DemoFilm.sheet();
+  private Set<String> drawn = new TreeSet<>();
+
+  @BeforeAll
+  void draw() {
+    Placeholders.files(demo).forEach(file -> drawn.add(file.path()));
+  }
+
+  private interface Writing {
+    void to(ByteArrayOutputStream out) throws IOException;
+  }
+
+  private static byte[] bytes(Writing writing) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      writing.to(out);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+    return out.toByteArray();
+  }
+
+  private static byte[] png(FilmSheet sheet, String path) {
+    HandoffFile file =
+        Placeholders.files(sheet).stream()
+            .filter(f -> f.path().equals(path))
+            .findFirst()
+            .orElseThrow();
+    return bytes(file.content()::writeTo);
+  }
+
+  @Test
+  void every_frame_of_the_demo_resolves_to_its_plate_and_one_picture_a_layer_or_none()
+      throws IOException {
+    String table = new String(bytes(out -> PicturesCsv.write(demo, out)), StandardCharsets.UTF_8);
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (CSVParser rows = format.parse(new StringReader(table))) {
+      for (CSVRecord row : rows) {
+        assertThat(drawn).contains("pictures/" + row.get("plate") + ".png");
+        for (int layer = 1; layer <= PicturesCsv.layers(demo); layer++) {
+          String picture = row.get("layer_" + layer);
+          assertThat(picture.isEmpty() || drawn.contains("pictures/" + picture + ".png")).isTrue();
+        }
+      }
+    }
+  }
+
+  @Test
+  void every_picture_of_the_timeline_is_drawn_under_the_name_it_has_there() {
+    byte[] otio = bytes(out -> OtioTimeline.write(demo, "guide.wav", out));
+    List<String> urls = new ArrayList<>();
+    collect(JsonParser.parseString(new String(otio, StandardCharsets.UTF_8)), urls);
+    List<String> pictures = urls.stream().filter(url -> url.startsWith("pictures/")).toList();
+    assertThat(pictures).hasSizeGreaterThan(300);
+    assertThat(pictures).allMatch(url -> drawn.contains(url.replace("%20", " ")));
+  }
+
+  private static void collect(JsonElement element, List<String> urls) {
+    if (element.isJsonArray()) {
+      element.getAsJsonArray().forEach(child -> collect(child, urls));
+    } else if (element.isJsonObject()) {
+      JsonObject object = element.getAsJsonObject();
+      if (object.has("target_url")) {
+        urls.add(object.get("target_url").getAsString());
+      }
+      object.entrySet().forEach(entry -> collect(entry.getValue(), urls));
+    }
+  }
+
+  @Test
+  void a_placeholder_has_the_film_s_size_and_differs_from_the_next() throws IOException {
+    BufferedImage one = image(png(demo, "pictures/bakers-lamp 014.png"));
+    BufferedImage next = image(png(demo, "pictures/bakers-lamp 015.png"));
+    assertThat(one.getWidth()).isEqualTo(1920);
+    assertThat(one.getHeight()).isEqualTo(1080);
+    assertThat(pixels(one)).isNotEqualTo(pixels(next));
+  }
+
+  /** Two layers lie over the plate and beside one another. */
+  @Test
+  void the_pictures_of_a_layer_are_clear_outside_their_own_part_of_the_frame() throws IOException {
+    BufferedImage lamp = image(png(demo, "pictures/bakers-lamp 014.png"));
+    assertThat(lamp.getRGB(1900, 500) >>> 24).isZero();
+    assertThat(lamp.getRGB(500, 500) >>> 24).isEqualTo(255);
+    BufferedImage plate = image(png(demo, "pictures/panel 4 plate.png"));
+    assertThat(plate.getRGB(1900, 500) >>> 24).isEqualTo(255);
+  }
+
+  private static BufferedImage image(byte[] png) throws IOException {
+    return ImageIO.read(new ByteArrayInputStream(png));
+  }
+
+  private static int[] pixels(BufferedImage image) {
+    return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+  }
+
+  @Test
+  void a_photograph_is_told_from_a_placeholder(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("bakers-lamp 014.png");
+    assertThat(Placeholders.mayStandAt(file)).isTrue();
+    Files.write(file, png(demo, "pictures/bakers-lamp 014.png"));
+    assertThat(Placeholders.mayStandAt(file)).isTrue();
+    ImageIO.write(new BufferedImage(4, 4, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
+    assertThat(Placeholders.mayStandAt(file)).isFalse();
+    Files.write(file, new byte[0]);
+    assertThat(Placeholders.mayStandAt(file)).isFalse();
+  }
+
+  @ParameterizedTest
+  @MethodSource("org.barsheet.handoff.HostileTexts#all")
+  void whatever_people_type_is_drawn_and_stays_in_its_folder(String text) throws IOException {
+    FilmSheet sheet = SampleFilm.at(FrameRate.FPS_24).saying(text).sheet();
+    List<HandoffFile> files = Placeholders.files(sheet);
+    assertThat(files).extracting(HandoffFile::path).doesNotHaveDuplicates().hasSize(3 + 11);
+    assertThat(files).allMatch(file -> file.path().matches("pictures/[^/\\\\]+\\.png"));
+    assertThat(image(bytes(files.get(0).content()::writeTo)).getWidth()).isEqualTo(1920);
+  }
+}

@@ -1,0 +1,35 @@
+package org.barsheet.production;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.handoff.SampleFilm;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlacedTest {
+
+  @Test
+  void placeholders_are_drawn_again_and_photographs_stay(@TempDir Path folder) throws IOException {
+    FilmSheet film = SampleFilm.at(FrameRate.FPS_24).sheet();
+    assertThat(place(film, folder).drawn()).hasSize(14);
+    Path photograph = folder.resolve("pictures/small-lamp 007.png");
+    Files.writeString(photograph, "a photograph");
+    Placed again = place(film, folder);
+    assertThat(again.drawn()).hasSize(13);
+    assertThat(again.photographs()).containsExactly(photograph);
+    assertThat(photograph).hasContent("a photograph");
+  }
+
+  private static Placed place(FilmSheet film, Path folder) {
+    try (OutputFolder out = OutputFolder.open(folder)) {
+      Placed placed = Placed.into(out, film);
+      out.publish();
+      return placed;
+    }
+  }
+}
