@@ -63,9 +63,13 @@ final class PictureDrawing {
   private Box part(Box whole) {
     int columns = (int) Math.ceil(Math.sqrt(layers));
     int rows = (layers + columns - 1) / columns;
-    double x = (layer - 1) % columns;
-    double y = (layer - 1) / columns;
-    return whole.part(x / columns, y / rows, (x + 1) / columns, (y + 1) / rows);
+    int column = (layer - 1) % columns;
+    int row = (layer - 1) / columns;
+    return whole.part(
+        (double) column / columns,
+        (double) row / rows,
+        (column + 1.0) / columns,
+        (row + 1.0) / rows);
   }
 
   private static String measure(MovedPicture picture) {
