@@ -1,6 +1,7 @@
 package org.barsheet.handoff.drawing;
 
 import java.awt.Color;
+import java.awt.image.DataBuffer;
 import java.awt.image.IndexColorModel;
 
 /** The few colours of a placeholder. */
@@ -41,12 +42,14 @@ public enum Ink {
   }
 
   static IndexColorModel palette() {
-    Ink[] inks = values();
     int[] argb = new int[1 << BITS];
-    for (Ink ink : inks) {
-      argb[ink.ordinal()] = ink.color.getRGB();
+    int clear = 0;
+    int index = 0;
+    for (Ink ink : values()) {
+      argb[index] = ink.color.getRGB();
+      clear = ink == CLEAR ? index : clear;
+      index++;
     }
-    return new IndexColorModel(
-        BITS, argb.length, argb, 0, true, CLEAR.ordinal(), java.awt.image.DataBuffer.TYPE_BYTE);
+    return new IndexColorModel(BITS, argb.length, argb, 0, true, clear, DataBuffer.TYPE_BYTE);
   }
 }
