@@ -42,11 +42,6 @@ final class FilmWords {
     return plain(BigDecimal.valueOf(number).setScale(PIXEL_DECIMALS, RoundingMode.HALF_UP));
   }
 
-  /** A number to the nearest tenth, without trailing zeros. */
-  static BigDecimal tenths(double number) {
-    return plain(BigDecimal.valueOf(number).setScale(1, RoundingMode.HALF_UP));
-  }
-
   /** A number without trailing zeros and without an exponent. */
   static BigDecimal plain(BigDecimal number) {
     return new BigDecimal(number.stripTrailingZeros().toPlainString());

@@ -11,11 +11,12 @@ import org.barsheet.exposure.ClipCrop;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Insert;
 import org.barsheet.exposure.PictureRect;
+import org.barsheet.exposure.Uncovering;
 import org.barsheet.plan.Film;
 
 /**
  * Every appearance frame by frame: where its opening lies in the film's picture, in pixels from the
- * top left corner, and which frame of the clip belongs there.
+ * top left corner, how much of it is uncovered, and which frame of the clip belongs there.
  */
 final class InsertsCsv {
 
@@ -30,6 +31,7 @@ final class InsertsCsv {
           "y",
           "width",
           "height",
+          "share_uncovered",
           "clip",
           "clip_rate",
           "clip_frame",
@@ -49,14 +51,15 @@ final class InsertsCsv {
     InsertsCsv inserts = new InsertsCsv(sheet);
     try (CsvFile table = new CsvFile(out, inserts.film.rate(), COLUMNS)) {
       for (Appearance appearance : sheet.appearances()) {
+        Uncovering uncovering = sheet.uncovering(appearance.opening().name());
         for (Insert insert : Insert.of(sheet.timing(), appearance)) {
-          table.row(inserts.row(appearance, insert));
+          table.row(inserts.row(appearance, insert, uncovering.at(insert.frame())));
         }
       }
     }
   }
 
-  private List<?> row(Appearance appearance, Insert insert) {
+  private List<?> row(Appearance appearance, Insert insert, double uncovered) {
     PictureRect rect = insert.rect();
     Optional<ClipCrop> crop = ClipCrop.of(appearance.performer(), appearance.opening().rect());
     Optional<FrameSpan> asked = appearance.clipFramesAsked(sheet.timing().clock());
@@ -70,6 +73,7 @@ final class InsertsCsv {
         FilmWords.pixels(rect.top()),
         FilmWords.pixels(rect.wide()),
         FilmWords.pixels(rect.high()),
+        FilmWords.decimal(uncovered),
         appearance.performer().clip(),
         appearance.performer().clipRate().map(FrameRate::exactName).orElse(""),
         insert.clipFrame().isPresent() ? insert.clipFrame().getAsLong() : "",

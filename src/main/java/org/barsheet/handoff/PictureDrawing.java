@@ -48,7 +48,7 @@ final class PictureDrawing {
     canvas.text(measure(picture), words.part(0, 0.88, 1, 1), Ink.INK);
     Box hole = room(card).fitted(opening.rect().wide(), opening.rect().high());
     new OpeningDrawing(canvas, hole, line)
-        .draw(opening.motion(), picture.progress(), picture.amount());
+        .draw(opening.motion(), share(picture), picture.measures().amount());
   }
 
   /** A piece that leaves its hole has room beside it on the card. */
@@ -72,9 +72,17 @@ final class PictureDrawing {
         (row + 1.0) / rows);
   }
 
-  private static String measure(MovedPicture picture) {
+  /** Share of the way gone; of its own size for a piece that slides. */
+  private double share(MovedPicture picture) {
+    return opening.motion() instanceof Opening.Slides
+        ? picture.measures().uncovered()
+        : picture.measures().amount() / movement.measure().whole();
+  }
+
+  private String measure(MovedPicture picture) {
     String percent = Math.round(100 * picture.progress()) + " %";
-    String amount = FilmWords.tenths(picture.amount()) + " " + picture.unit();
-    return picture.unit().equals("%") ? percent : percent + ", " + amount;
+    String unit = movement.measure().unit();
+    String amount = picture.measures().set().toPlainString() + " " + unit;
+    return unit.equals("%") ? percent : percent + ", " + amount;
   }
 }

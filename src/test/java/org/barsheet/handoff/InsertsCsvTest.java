@@ -1,6 +1,7 @@
 package org.barsheet.handoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -61,7 +62,19 @@ class InsertsCsvTest {
     assertThat(last.get("y")).isEqualTo("768");
     assertThat(last.get("width")).isEqualTo("640");
     assertThat(last.get("height")).isEqualTo("1280");
+    assertThat(last.get("share_uncovered")).isEqualTo("1");
     assertThat(last.get("clip_scale")).isEqualTo("0.666667");
+  }
+
+  /**
+   * Ten pictures, slow at the end, to 90 degrees: picture 1 stands at 19 % of them, the hand sets
+   * 17.
+   */
+  @Test
+  void the_share_uncovered_follows_the_flap() {
+    CSVRecord first = rows(SampleFilm.at(FrameRate.FPS_24).sheet()).get(0);
+    assertThat(Double.parseDouble(first.get("share_uncovered")))
+        .isCloseTo(1 - Math.cos(Math.toRadians(17)), within(1e-6));
   }
 
   @Test

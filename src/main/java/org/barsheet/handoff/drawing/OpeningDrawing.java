@@ -29,21 +29,21 @@ public final class OpeningDrawing {
    * Draws it.
    *
    * @param motion how it opens
-   * @param progress share of the movement done, 0 to 1
+   * @param share of the way gone, 0 to 1
    * @param amount the same in the movement's own unit: degrees of a flap
    */
-  public void draw(Opening.Motion motion, double progress, double amount) {
-    canvas.fill(hole, motion instanceof Brightens ? Ink.light(progress) : Ink.INK);
+  public void draw(Opening.Motion motion, double share, double amount) {
+    canvas.fill(hole, motion instanceof Brightens ? Ink.light(share) : Ink.INK);
     if (motion instanceof Hinged hinged) {
       flap(hinged.hinge(), StrictMath.cos(StrictMath.toRadians(amount)));
     } else if (motion instanceof Slides slides) {
-      shutter(moved(slides.towards(), progress));
+      shutter(moved(slides.towards(), share));
     } else if (motion instanceof LiftsOff) {
-      shutter(moved(Side.TOP, progress / 4));
+      shutter(moved(Side.TOP, share / 4));
     } else if (motion instanceof Iris) {
-      iris(progress);
+      iris(share);
     } else if (!(motion instanceof Brightens)) {
-      shutter(hole.part(0, progress, 1, 1));
+      shutter(hole.part(0, share, 1, 1));
     }
     canvas.outline(hole, line, Ink.INK);
   }
@@ -70,9 +70,9 @@ public final class OpeningDrawing {
     };
   }
 
-  private void iris(double progress) {
+  private void iris(double share) {
     canvas.fill(hole, Ink.LAMP);
-    double edge = (1 - progress) / 2;
+    double edge = (1 - share) / 2;
     canvas.fill(hole.part(edge, edge, 1 - edge, 1 - edge), Ink.INK);
   }
 
