@@ -58,6 +58,14 @@ final class CheckCommand implements Callable<Integer> {
   private List<Severity> failOn = List.of();
 
   @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "Folder of the sheets made last, where locked panels and photographed reveals have their"
+              + " frames; by default PLAN's name with -sheets.")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(
       names = "--answers",
       paramLabel = "N",
       description =
@@ -85,7 +93,11 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private FilmSheet film() {
-    return Production.film(plan, Progress.SILENT);
+    return Production.film(plan, folder(), Progress.SILENT);
+  }
+
+  private Path folder() {
+    return out.orElseGet(() -> Production.defaultFolder(plan));
   }
 
   private boolean isFailure(Finding finding) {
@@ -109,23 +121,23 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void watch() {
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter results = spec.commandLine().getOut();
     new Watching<FilmSheet>(
             this::film,
             film -> film,
-            film -> FindingsText.print(film.findings(), out),
-            out,
+            film -> FindingsText.print(film.findings(), results),
+            results,
             spec.commandLine().getErr())
         .run(plan, program.pause());
   }
 
   private void printAnswers(int asked) {
-    Answers best = Production.answers(plan, asked);
-    PrintWriter out = spec.commandLine().getOut();
+    Answers best = Production.answers(plan, folder(), asked);
+    PrintWriter results = spec.commandLine().getOut();
     if (form.as == As.TEXT) {
-      AnswersText.print(best, asked, out);
+      AnswersText.print(best, asked, results);
     } else {
-      AnswersText.table(best).print(form.as, out);
+      AnswersText.table(best).print(form.as, results);
     }
   }
 

@@ -60,10 +60,13 @@ public final class ExposurePlanner {
     List<RevealPlanner> planners = new ArrayList<>();
     for (int i = 0; i < shot.panel().reveals().size(); i++) {
       Reveal reveal = shot.panel().reveals().get(i);
-      long accent = shot.reveals().get(i).accentFrame();
-      RevealRoom room = RevealRoom.of(reveal, shot.cue(), accent, plan.film().pictureLead(), ruler);
+      Shot.Landing landing = shot.reveals().get(i);
+      RevealRoom room =
+          RevealRoom.of(
+              reveal, shot.cue(), landing.accentFrame(), plan.film().pictureLead(), ruler);
       planners.add(
-          new RevealPlanner(shot, room, movements.openingOf(reveal), movements.of(reveal)));
+          new RevealPlanner(
+              shot, room, landing.way(), movements.openingOf(reveal), movements.of(reveal)));
     }
     return new ShotReveals(shot, planners).all();
   }

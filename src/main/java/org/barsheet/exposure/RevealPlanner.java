@@ -25,15 +25,13 @@ final class RevealPlanner {
   private final PictureRun way;
   private final List<Step> steps;
 
-  RevealPlanner(Shot shot, RevealRoom room, Opening opening, Movement movement) {
+  RevealPlanner(Shot shot, RevealRoom room, PictureRun way, Opening opening, Movement movement) {
     this.shot = shot;
     this.room = room;
     this.reveal = room.reveal();
     this.opening = opening;
     this.movement = movement;
-    this.way =
-        room.fit(shot.frames().start(), shot.frames().endExclusive())
-            .orElseThrow(() -> new IllegalStateException("a reveal without room: " + room));
+    this.way = way;
     this.steps = Steps.of(room, way);
   }
 

@@ -1,12 +1,15 @@
 package org.barsheet.handoff;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
+import org.barsheet.timing.Kept;
 
 /**
  * What an earlier run laid down, read back from its {@code timing.json}.
@@ -34,12 +37,19 @@ public record EarlierTiming(
     shots = List.copyOf(shots);
   }
 
-  /** The frames a panel had, if the film had that panel: where a locked one must stay. */
-  public Optional<FrameSpan> framesOf(String panel) {
-    return shots.stream()
-        .filter(shot -> shot.panel().equals(panel))
-        .map(EarlierShot::frames)
-        .findFirst();
+  /** What a later run may not move: the frames of every shot and of every reveal. */
+  public Kept kept() {
+    Map<String, FrameSpan> frames = new LinkedHashMap<>();
+    List<Kept.Run> runs = new ArrayList<>();
+    for (EarlierShot shot : shots) {
+      frames.putIfAbsent(shot.panel(), shot.frames());
+      for (EarlierReveal reveal : shot.reveals()) {
+        runs.add(
+            new Kept.Run(
+                shot.panel(), reveal.opening(), reveal.firstGapFrame(), reveal.landsFrame()));
+      }
+    }
+    return new Kept(frames, runs);
   }
 
   /**
@@ -87,6 +97,7 @@ public record EarlierTiming(
    * @param layer from 1
    * @param accentFrame frame of the sounding accent
    * @param landsFrame frame of the landing picture
+   * @param firstGapFrame frame of the first moved picture
    * @param exposures from the shot's first frame to its last
    */
   public record EarlierReveal(
@@ -95,6 +106,7 @@ public record EarlierTiming(
       int layer,
       long accentFrame,
       long landsFrame,
+      long firstGapFrame,
       List<EarlierExposure> exposures) {
     public EarlierReveal {
       exposures = List.copyOf(exposures);

@@ -150,6 +150,7 @@ public final class TimingJsonReader {
         reveal.get("layer").small(),
         reveal.get("accentFrame").whole(),
         reveal.get("landsFrame").whole(),
+        reveal.get("firstGapFrame").whole(),
         reveal.get("exposures").each(TimingJsonReader::exposure));
   }
 

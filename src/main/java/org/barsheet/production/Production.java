@@ -8,17 +8,13 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.ExposurePlanner;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
-import org.barsheet.handoff.EarlierTiming;
 import org.barsheet.handoff.Handoff;
 import org.barsheet.handoff.HandoffFile;
 import org.barsheet.handoff.TimingJsonReader;
@@ -28,17 +24,18 @@ import org.barsheet.input.SafeFile;
 import org.barsheet.input.SyntaxException;
 import org.barsheet.motif.MotifSuggestions;
 import org.barsheet.plan.FirstPlan;
-import org.barsheet.plan.Panel;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanReader;
 import org.barsheet.plan.PlanWriter;
+import org.barsheet.plan.Reveal;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.TempoRequest;
 import org.barsheet.review.ReviewPage;
 import org.barsheet.score.ScoreReader;
 import org.barsheet.timing.Cue;
+import org.barsheet.timing.Kept;
 import org.barsheet.timing.MotifSearch;
 import org.barsheet.timing.Places;
 import org.barsheet.timing.TimingPlanner;
@@ -140,38 +137,38 @@ public final class Production {
   }
 
   /**
-   * The whole film, nothing written. Locked panels keep the frames they have in the folder that
-   * {@code make} writes into by default.
+   * The best few whole answers, the one the sheets show first.
+   *
+   * @param folder with the sheets made last, as in {@link #film}
+   * @param count how many at most, 1 or more
    */
+  public static Answers answers(Path planFile, Path folder, int count) {
+    Returns returns = returns(planFile);
+    Plan plan = returns.plan();
+    List<WholeAnswer> answers =
+        TimingPlanner.answers(
+            plan, returns.music(), returns.occurrences(), kept(plan, folder), count);
+    return new Answers(plan.film(), answers);
+  }
+
+  /** The whole film, with the sheets made last in the folder {@code make} writes by default. */
   public static FilmSheet film(Path planFile, Progress progress) {
     return film(planFile, defaultFolder(planFile), progress);
   }
 
   /**
-   * The best few whole answers, the one the sheets show first.
+   * The whole film, nothing written.
    *
-   * @param count how many at most, 1 or more
+   * @param folder with the sheets made last: locked panels and photographed reveals keep the frames
+   *     they have there
    */
-  public static Answers answers(Path planFile, int count) {
-    Returns returns = returns(planFile);
-    Plan plan = returns.plan();
-    List<WholeAnswer> answers =
-        TimingPlanner.answers(
-            plan,
-            returns.music(),
-            returns.occurrences(),
-            locks(plan, defaultFolder(planFile)),
-            count);
-    return new Answers(plan.film(), answers);
-  }
-
-  private static FilmSheet film(Path planFile, Path folder, Progress progress) {
+  public static FilmSheet film(Path planFile, Path folder, Progress progress) {
     progress.step("reading the plan");
     Plan plan = PlanReader.read(planFile);
     progress.step("reading the score");
     Music music = music(plan);
     progress.step("finding motifs and placing panels");
-    TimingSheet timing = TimingPlanner.plan(plan, music, locks(plan, folder));
+    TimingSheet timing = TimingPlanner.plan(plan, music, kept(plan, folder));
     progress.step("spreading reveals over their frames");
     return ExposurePlanner.complete(timing, inputs(plan));
   }
@@ -192,19 +189,14 @@ public final class Production {
     }
   }
 
-  /** Frames of locked panels in an earlier run's sheet; none where there was no earlier run. */
-  private static Map<String, FrameSpan> locks(Plan plan, Path folder) {
-    List<Panel> locked = plan.panels().stream().filter(Panel::locked).toList();
-    Path earlierFile = folder.resolve(TIMING);
-    if (locked.isEmpty() || !Files.exists(earlierFile)) {
-      return Map.of();
-    }
-    EarlierTiming earlier = TimingJsonReader.read(earlierFile);
-    Map<String, FrameSpan> frames = new LinkedHashMap<>();
-    for (Panel panel : locked) {
-      earlier.framesOf(panel.name()).ifPresent(span -> frames.put(panel.name(), span));
-    }
-    return frames;
+  /** What locked panels and photographed reveals keep of an earlier run's sheet. */
+  private static Kept kept(Plan plan, Path folder) {
+    boolean keeps =
+        plan.panels().stream()
+            .anyMatch(
+                panel -> panel.locked() || panel.reveals().stream().anyMatch(Reveal::photographed));
+    Path earlier = folder.resolve(TIMING);
+    return keeps && Files.exists(earlier) ? TimingJsonReader.read(earlier).kept() : Kept.NOTHING;
   }
 
   /** Where {@code make} writes unless told otherwise: {@code <name>-sheets} beside the plan. */

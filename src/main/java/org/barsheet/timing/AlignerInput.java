@@ -1,7 +1,6 @@
 package org.barsheet.timing;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.plan.Film;
@@ -18,7 +17,7 @@ import org.barsheet.plan.Panel;
  * @param places finds the places that panels name
  * @param freePlaces beats that a panel that names no place may sit on, in order of frame
  * @param filmFrames length of the film, more than 0
- * @param locks frames of panels of an earlier sheet, by panel name
+ * @param kept what an earlier sheet laid down that must not move
  */
 record AlignerInput(
     List<Panel> panels,
@@ -29,11 +28,11 @@ record AlignerInput(
     PlaceResolver places,
     List<Candidate> freePlaces,
     long filmFrames,
-    Map<String, FrameSpan> locks) {
+    Kept kept) {
 
   /** The frames a panel must keep, if it is locked and an earlier sheet says where it was. */
   Optional<FrameSpan> lockOf(Panel panel) {
-    return panel.locked() ? Optional.ofNullable(locks.get(panel.name())) : Optional.empty();
+    return kept.lockOf(panel);
   }
 
   /** Frames a panel has on average. */

@@ -99,7 +99,8 @@ final class ConflictWords {
   }
 
   private String reveal(Reveal reveal) {
-    return Words.count(reveal.pictures(), "picture") + " of " + reveal.opening();
+    String pictures = Words.count(reveal.pictures(), "picture") + " of " + reveal.opening();
+    return reveal.photographed() ? pictures + ", photographed" : pictures;
   }
 
   static String list(List<String> items) {

@@ -16,6 +16,7 @@ final class LandingPlaces {
   private final Panel panel;
   private final MusicRuler ruler;
   private final int pictureLead;
+  private final Kept kept;
   private final List<Optional<Seconds>> ownPlaces = new ArrayList<>();
 
   /** Finds the places that reveals name themselves; what cannot be found is noted as a problem. */
@@ -23,6 +24,7 @@ final class LandingPlaces {
     this.panel = panel;
     this.ruler = input.ruler();
     this.pictureLead = input.film().pictureLead();
+    this.kept = input.kept();
     for (Reveal reveal : panel.reveals()) {
       checkNotes(reveal, input.places());
       ownPlaces.add(ownPlace(reveal, panelBefore, input.places()));
@@ -95,7 +97,8 @@ final class LandingPlaces {
   private RevealRoom room(
       Reveal reveal, Optional<Seconds> ownPlace, Cue cue, Optional<Seconds> from) {
     long accent = ruler.frameAt(moment(reveal, ownPlace, cue, from));
-    return RevealRoom.of(reveal, cue, accent, pictureLead, ruler);
+    RevealRoom room = RevealRoom.of(reveal, cue, accent, pictureLead, ruler);
+    return room.keeping(kept.runsOf(panel.name(), reveal));
   }
 
   private Seconds moment(
@@ -106,6 +109,28 @@ final class LandingPlaces {
       return ruler.advance(from.get(), into.offset().unit(), into.offset().most());
     }
     return ownPlace.orElse(cue.accentAt());
+  }
+
+  /** Whether some reveal is photographed and the earlier sheet says on which frames. */
+  boolean anyKept() {
+    return panel.reveals().stream().anyMatch(this::isKept);
+  }
+
+  private boolean isKept(Reveal reveal) {
+    return !kept.runsOf(panel.name(), reveal).isEmpty();
+  }
+
+  /** Whether every photographed reveal keeps its frames in rooms, given in the plan's order. */
+  boolean keeps(List<RevealRoom> rooms) {
+    return firstMoved(rooms).isEmpty();
+  }
+
+  /** The first photographed reveal that would not keep its frames. */
+  Optional<RevealRoom> firstMoved(List<RevealRoom> rooms) {
+    return rooms.stream()
+        .filter(room -> isKept(room.reveal()))
+        .filter(room -> !room.keeps(kept.runsOf(panel.name(), room.reveal())))
+        .findFirst();
   }
 
   private void checkNotes(Reveal reveal, PlaceResolver places) {

@@ -35,6 +35,7 @@ final class PanelAligner {
     this.panels = IntStream.range(0, input.panels().size()).mapToObj(this::cutsOf).toList();
     refuseSharedCues();
     refuseLengthsPastTheFilm();
+    refuseMovedReveals();
     if (!input.places().problems().isEmpty()) {
       throw new InputException(input.places().problems());
     }
@@ -88,6 +89,40 @@ final class PanelAligner {
         }
       }
     }
+  }
+
+  private void refuseMovedReveals() {
+    for (int p = 0; p < panels.size(); p++) {
+      Panel panel = input.panels().get(p);
+      panels.get(p).movedReveal().ifPresent(room -> refuseMovedReveal(panel, room));
+    }
+  }
+
+  private void refuseMovedReveal(Panel panel, RevealRoom room) {
+    Kept.Run run = input.kept().runsOf(panel.name(), room.reveal()).get(0);
+    String opening = room.reveal().opening();
+    String sentence =
+        run.landsFrame() == room.landsFrame()
+            ? opening + " in panel " + panel.name() + " is photographed with other pictures"
+            : opening
+                + " in panel "
+                + panel.name()
+                + " is photographed to land on frame "
+                + run.landsFrame()
+                + ", and would land on frame "
+                + room.landsFrame()
+                + " now";
+    String remedy =
+        "take its pictures again (photographed: no), or put the panel where it lands on "
+            + input.ruler().locateFrame(run.landsFrame() + input.film().pictureLead());
+    input
+        .places()
+        .refuse(
+            room.reveal().where(),
+            sentence,
+            run.landsFrame() == room.landsFrame()
+                ? "take its pictures again (photographed: no), or ask for them as they were"
+                : remedy);
   }
 
   private String lastBar() {

@@ -73,8 +73,25 @@ final class PanelCuts {
     } else {
       origins.after(before).forEach(origin -> addCandidates(origin, found));
     }
+    found.removeIf(candidate -> !landings.keeps(candidate.rooms()));
     found.sort(IN_FILM);
     return List.copyOf(found);
+  }
+
+  /**
+   * A photographed reveal that would have to move wherever the panel may begin, as one place it may
+   * take would have it.
+   */
+  Optional<RevealRoom> movedReveal() {
+    if (!landings.anyKept() || hangsOnPanelBefore()) {
+      return Optional.empty();
+    }
+    List<Candidate> found = new ArrayList<>();
+    origins.after(List.of()).forEach(origin -> addCandidates(origin, found));
+    boolean stays = found.stream().anyMatch(place -> landings.keeps(place.rooms()));
+    return stays
+        ? Optional.empty()
+        : found.stream().flatMap(c -> landings.firstMoved(c.rooms()).stream()).findFirst();
   }
 
   /** Whether the panel may begin on any beat, which is the same for all such panels. */
@@ -177,7 +194,10 @@ final class PanelCuts {
     last = withReveals ? last : Math.max(last, wanted.cue().frame());
     List<Candidate> later = new ArrayList<>();
     for (long cut = wanted.cut() + 1; cut <= last; cut++) {
-      later.add(late(origin, wanted.cut(), cut));
+      Candidate place = late(origin, wanted.cut(), cut);
+      if (landings.keeps(place.rooms())) {
+        later.add(place);
+      }
     }
     return later;
   }

@@ -167,6 +167,9 @@ final class PanelReach {
     }
     long late = start.cut() - start.anchor();
     long least = start.cut() + 1;
+    if (kept.contains(Kind.PLACE)) {
+      least = Math.max(least, start.anchor() + 1);
+    }
     if (kept.contains(Kind.REVEALS)) {
       for (RevealRoom room : start.rooms()) {
         late = Math.max(late, start.cut() - room.latestCut());

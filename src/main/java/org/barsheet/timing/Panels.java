@@ -27,6 +27,26 @@ final class Panels {
         panel.where());
   }
 
+  /** The same with every picture yet to be taken. */
+  static Panel unphotographed(Panel panel) {
+    List<Reveal> reveals = panel.reveals().stream().map(Panels::unphotographed).toList();
+    return with(panel, panel.cue(), panel.length(), reveals);
+  }
+
+  private static Reveal unphotographed(Reveal reveal) {
+    return new Reveal(
+        reveal.opening(),
+        reveal.way(),
+        reveal.pictures(),
+        reveal.framesPerPicture(),
+        reveal.slow(),
+        reveal.evenIn(),
+        reveal.lands(),
+        reveal.landsOn(),
+        false,
+        reveal.where());
+  }
+
   /** A reveal with another number of pictures, each shown for one frame. */
   static Reveal onOnes(Reveal reveal, int pictures) {
     return new Reveal(

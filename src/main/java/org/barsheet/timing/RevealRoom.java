@@ -57,6 +57,22 @@ public record RevealRoom(
         reveal, accentFrame, landsFrame, Optional.of(keys), PictureRun.waysToShow(reveal));
   }
 
+  /** The same if it has to keep the frames of an earlier run, where it can; else unchanged. */
+  RevealRoom keeping(List<Kept.Run> runs) {
+    List<PictureRun> same = ways.stream().filter(way -> isOneOf(runs, way)).toList();
+    return same.isEmpty() ? this : new RevealRoom(reveal, accentFrame, landsFrame, keys, same);
+  }
+
+  /** Whether every way of showing it is on the frames of an earlier run. */
+  boolean keeps(List<Kept.Run> runs) {
+    return ways.stream().allMatch(way -> isOneOf(runs, way));
+  }
+
+  private boolean isOneOf(List<Kept.Run> runs, PictureRun way) {
+    return runs.stream()
+        .anyMatch(run -> run.landsFrame() == landsFrame && run.firstFrame() == firstFrame(way));
+  }
+
   /** The best way of showing it in a shot, if there is one at all. */
   public Optional<PictureRun> fit(long cut, long nextCut) {
     for (PictureRun way : ways) {

@@ -56,10 +56,11 @@ public record Shot(
   }
 
   /**
-   * The frame a reveal lands on.
+   * The frame a reveal lands on, and how it is shown.
    *
    * @param accentFrame frame of the sounding accent
    * @param landsFrame the same less the picture lead
+   * @param way how the reveal is shown: as asked, or squeezed
    */
-  public record Landing(long accentFrame, long landsFrame) {}
+  public record Landing(long accentFrame, long landsFrame, PictureRun way) {}
 }

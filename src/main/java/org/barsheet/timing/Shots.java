@@ -54,7 +54,14 @@ final class Shots {
         got(p, panel),
         alignment.reasons().get(p),
         alignment.rivals().get(p),
-        place.rooms().stream().map(r -> new Landing(r.accentFrame(), r.landsFrame())).toList());
+        place.rooms().stream().map(room -> landing(room, frames)).toList());
+  }
+
+  private static Landing landing(RevealRoom room, FrameSpan frames) {
+    PictureRun way =
+        room.fit(frames.start(), frames.endExclusive())
+            .orElseThrow(() -> new IllegalStateException("a reveal without room: " + room));
+    return new Landing(room.accentFrame(), room.landsFrame(), way);
   }
 
   private BigFraction length(int p, Unit unit) {

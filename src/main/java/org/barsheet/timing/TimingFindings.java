@@ -5,6 +5,7 @@ import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanNote;
+import org.barsheet.plan.Reveal;
 import org.barsheet.pulse.Doubt;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.ReadingNote;
@@ -85,6 +86,14 @@ final class TimingFindings {
     if (shot.panel().locked() && input.lockOf(shot.panel()).isEmpty()) {
       String sentence = "is locked, but no earlier sheet says on which frames";
       findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, "");
+    }
+    for (Reveal reveal : shot.panel().reveals()) {
+      boolean known = !input.kept().runsOf(shot.panel().name(), reveal).isEmpty();
+      if (reveal.photographed() && !known) {
+        String sentence =
+            reveal.opening() + " is photographed, but no earlier sheet says on which frames";
+        findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, "");
+      }
     }
     addFarFromAsked(shot);
   }

@@ -2,8 +2,6 @@ package org.barsheet.timing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
@@ -37,12 +35,12 @@ public final class TimingPlanner {
   /**
    * Every panel on its frames.
    *
-   * @param locks frames of an earlier sheet, by panel name; a locked panel keeps them
+   * @param kept what an earlier sheet laid down: locked panels and photographed reveals keep it
    * @throws InputException if a motif or a place cannot be found, or the panels cannot stand
    *     together
    */
-  public static TimingSheet plan(Plan plan, Music music, Map<String, FrameSpan> locks) {
-    return plan(plan, music, occurrences(plan, music), locks);
+  public static TimingSheet plan(Plan plan, Music music, Kept kept) {
+    return plan(plan, music, occurrences(plan, music), kept);
   }
 
   /**
@@ -58,31 +56,26 @@ public final class TimingPlanner {
    * Every panel on its frames.
    *
    * @param occurrences every return of the plan's motifs, in order of time
-   * @param locks frames of an earlier sheet, by panel name; a locked panel keeps them
+   * @param kept what an earlier sheet laid down: locked panels and photographed reveals keep it
    * @throws InputException if a place cannot be found, or the panels cannot stand together
    */
-  public static TimingSheet plan(
-      Plan plan, Music music, List<Occurrence> occurrences, Map<String, FrameSpan> locks) {
-    return new TimingPlanner(plan, music, occurrences).sheet(locks);
+  public static TimingSheet plan(Plan plan, Music music, List<Occurrence> occurrences, Kept kept) {
+    return new TimingPlanner(plan, music, occurrences).sheet(kept);
   }
 
   /**
    * The best few whole answers, cheapest first.
    *
    * @param count how many at most, 1 or more
-   * @throws InputException as {@link #plan(Plan, Music, List, Map)} does
+   * @throws InputException as {@link #plan(Plan, Music, List, Kept)} does
    */
   public static List<WholeAnswer> answers(
-      Plan plan,
-      Music music,
-      List<Occurrence> occurrences,
-      Map<String, FrameSpan> locks,
-      int count) {
-    return new TimingPlanner(plan, music, occurrences).answers(locks, count);
+      Plan plan, Music music, List<Occurrence> occurrences, Kept kept, int count) {
+    return new TimingPlanner(plan, music, occurrences).answers(kept, count);
   }
 
-  private List<WholeAnswer> answers(Map<String, FrameSpan> locks, int count) {
-    AlignerInput input = input(locks);
+  private List<WholeAnswer> answers(Kept kept, int count) {
+    AlignerInput input = input(kept);
     List<PanelAligner.Choice> choices = new PanelAligner(input).best(count);
     List<Shot> best = shots(input, choices.get(0));
     long least = choices.get(0).alignment().answer().cost();
@@ -117,8 +110,8 @@ public final class TimingPlanner {
     return music.tempo().secondsAt(last.endTick());
   }
 
-  private TimingSheet sheet(Map<String, FrameSpan> locks) {
-    AlignerInput input = input(locks);
+  private TimingSheet sheet(Kept kept) {
+    AlignerInput input = input(kept);
     Alignment alignment = new PanelAligner(input).align();
     List<Shot> shots = new Shots(input, filmEnd, alignment).all();
     List<FilmBar> bars = FilmBars.of(music, clock);
@@ -137,7 +130,7 @@ public final class TimingPlanner {
   }
 
   /** What the aligner works on. */
-  AlignerInput input(Map<String, FrameSpan> locks) {
+  AlignerInput input(Kept kept) {
     long filmFrames = clock.frameAt(filmEnd);
     if (plan.panels().isEmpty()) {
       throw refused("the plan has no panels", "add a panel");
@@ -154,7 +147,7 @@ public final class TimingPlanner {
         new PlaceResolver(music, plan.film(), clock, cues, filmFrames),
         FreePlaces.of(ruler, cues, filmFrames),
         filmFrames,
-        locks);
+        kept);
   }
 
   private InputException refused(String sentence, String remedy) {

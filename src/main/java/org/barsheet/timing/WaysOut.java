@@ -49,7 +49,9 @@ final class WaysOut {
     return switch (wish.kind()) {
       case LENGTH -> otherLength(wish.panel(), panel, conflict);
       case PLACE -> otherPlace(wish.panel(), panel, conflict);
-      case REVEALS -> fewerPictures(wish.panel(), panel, conflict);
+      case REVEALS ->
+          picturesAgain(wish.panel(), panel, conflict)
+              .or(() -> fewerPictures(wish.panel(), panel, conflict));
       case LOCK -> Optional.of("unlock panel " + panel.name());
     };
   }
@@ -156,6 +158,14 @@ final class WaysOut {
   private String distance(Cue here, Cue there) {
     long frames = there.frame() - here.frame();
     return ", " + Words.count(Math.abs(frames), "frame") + (frames < 0 ? " earlier" : " later");
+  }
+
+  private Optional<String> picturesAgain(int p, Panel panel, Conflict conflict) {
+    Optional<Reveal> photographed =
+        panel.reveals().stream().filter(Reveal::photographed).findFirst();
+    return photographed
+        .filter(reveal -> frees(p, Panels.unphotographed(panel), conflict))
+        .map(reveal -> "take the pictures of " + reveal.opening() + " again (photographed: no)");
   }
 
   private Optional<String> fewerPictures(int p, Panel panel, Conflict conflict) {

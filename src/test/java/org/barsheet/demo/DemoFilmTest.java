@@ -6,7 +6,6 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.barsheet.exposure.ExposurePlanner;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
@@ -18,6 +17,7 @@ import org.barsheet.pulse.MusicFinder;
 import org.barsheet.score.BarBeat;
 import org.barsheet.score.ScoreReader;
 import org.barsheet.timing.Finding;
+import org.barsheet.timing.Kept;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
 import org.junit.jupiter.api.Test;
@@ -31,7 +31,7 @@ class DemoFilmTest {
   private static final Music MUSIC =
       MusicFinder.follow(ScoreReader.read(PLAN.score()), PLAN.music());
   private static final List<Occurrence> FOUND = TimingPlanner.occurrences(PLAN, MUSIC);
-  private static final TimingSheet TIMING = TimingPlanner.plan(PLAN, MUSIC, FOUND, Map.of());
+  private static final TimingSheet TIMING = TimingPlanner.plan(PLAN, MUSIC, FOUND, Kept.NOTHING);
   private static final FilmSheet FILM = ExposurePlanner.complete(TIMING, List.of());
 
   static List<PlantedReturn> returns() {

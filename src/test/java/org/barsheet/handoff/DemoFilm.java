@@ -2,7 +2,6 @@ package org.barsheet.handoff;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.barsheet.exposure.ExposurePlanner;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
@@ -12,6 +11,7 @@ import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;
+import org.barsheet.timing.Kept;
 import org.barsheet.timing.TimingPlanner;
 
 /** The film sheet of a plan in a file, made the whole way. */
@@ -30,7 +30,7 @@ public final class DemoFilm {
     Score score = ScoreReader.read(plan.score());
     Music music = MusicFinder.follow(score, plan.music());
     return ExposurePlanner.complete(
-        TimingPlanner.plan(plan, music, Map.of()),
+        TimingPlanner.plan(plan, music, Kept.NOTHING),
         List.of(
             new InputFile("plan", "plan.yaml", "0".repeat(64)),
             new InputFile("score", "score.mid", "1".repeat(64))));

@@ -44,6 +44,7 @@ import org.barsheet.timing.Cue;
 import org.barsheet.timing.FilmClock;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.MotifTally;
+import org.barsheet.timing.PictureRun;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TempoReport;
 import org.barsheet.timing.TimingSheet;
@@ -256,10 +257,15 @@ public final class SampleFilm {
             plan,
             first,
             new FrameSpan(cut, second.frame()),
-            List.of(
-                new Shot.Landing(first.accentFrame(), first.accentFrame()),
-                new Shot.Landing(first.accentFrame(), first.accentFrame()))),
+            List.of(landing(plan, 0, first), landing(plan, 1, first))),
         shot(2, plan, second, new FrameSpan(second.frame(), end), List.of()));
+  }
+
+  private static Shot.Landing landing(Plan plan, int reveal, Cue cue) {
+    return new Shot.Landing(
+        cue.accentFrame(),
+        cue.accentFrame(),
+        PictureRun.asAsked(plan.panels().get(1).reveals().get(reveal)));
   }
 
   private Shot shot(int index, Plan plan, Cue cue, FrameSpan frames, List<Shot.Landing> landings) {

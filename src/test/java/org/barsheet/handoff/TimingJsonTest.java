@@ -19,6 +19,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.input.InputException;
+import org.barsheet.timing.Kept;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -121,12 +122,18 @@ class TimingJsonTest {
   }
 
   @Test
-  void a_later_run_finds_the_frames_of_a_locked_panel() {
+  void a_later_run_finds_the_frames_of_locked_panels_and_photographed_reveals() {
     FilmSheet sheet = SampleFilm.at(FrameRate.FPS_24).sheet();
     EarlierTiming earlier = read(written(sheet));
     FrameSpan second = sheet.timing().shots().get(1).frames();
-    assertThat(earlier.framesOf("2")).contains(second);
-    assertThat(earlier.framesOf("2A")).isEmpty();
+    assertThat(earlier.kept().shots()).containsEntry("2", second).doesNotContainKey("2A");
+    assertThat(earlier.kept().reveals())
+        .contains(
+            new Kept.Run(
+                "2",
+                sheet.reveals().get(0).opening().name(),
+                sheet.reveals().get(0).firstGapFrame(),
+                sheet.reveals().get(0).landsFrame()));
   }
 
   @ParameterizedTest

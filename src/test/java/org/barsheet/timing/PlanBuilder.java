@@ -44,6 +44,7 @@ public final class PlanBuilder {
   private final List<Performer> performers = new ArrayList<>();
   private final List<Artwork.Model> models = new ArrayList<>();
   private final Map<String, FrameSpan> locks = new TreeMap<>();
+  private final List<Kept.Run> photographed = new ArrayList<>();
   private List<String> motifs = List.of("glimmer", "tide");
   private FrameRate rate = FrameRate.FPS_24;
   private Seconds musicStarts = Seconds.ZERO;
@@ -343,19 +344,50 @@ public final class PlanBuilder {
         where("motifs"));
   }
 
+  private Kept kept() {
+    return new Kept(locks, photographed);
+  }
+
+  /**
+   * Marks the reveals of the last panel as photographed, the first on frames of an earlier sheet.
+   */
+  public PlanBuilder photographed(long firstFrame, long landsFrame) {
+    Panel last = panels.get(panels.size() - 1);
+    String opening = last.reveals().get(0).opening();
+    photographed.add(new Kept.Run(last.name(), opening, firstFrame, landsFrame));
+    return with(
+        p ->
+            Panels.with(
+                p, p.cue(), p.length(), p.reveals().stream().map(PlanBuilder::taken).toList()));
+  }
+
+  private static Reveal taken(Reveal r) {
+    return new Reveal(
+        r.opening(),
+        r.way(),
+        r.pictures(),
+        r.framesPerPicture(),
+        r.slow(),
+        r.evenIn(),
+        r.lands(),
+        r.landsOn(),
+        true,
+        r.where());
+  }
+
   /** What the aligner works on. */
   AlignerInput input() {
-    return new TimingPlanner(build(), music.build(), music.occurrences()).input(locks);
+    return new TimingPlanner(build(), music.build(), music.occurrences()).input(kept());
   }
 
   /** The best few ways to lay the plan. */
   List<WholeAnswer> answers(int count) {
-    return TimingPlanner.answers(build(), music.build(), music.occurrences(), locks, count);
+    return TimingPlanner.answers(build(), music.build(), music.occurrences(), kept(), count);
   }
 
   /** The plan laid on its music. */
   public TimingSheet time() {
     Music built = music.build();
-    return TimingPlanner.plan(build(), built, music.occurrences(), locks);
+    return TimingPlanner.plan(build(), built, music.occurrences(), kept());
   }
 }

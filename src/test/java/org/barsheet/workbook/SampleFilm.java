@@ -47,6 +47,7 @@ import org.barsheet.timing.FilmBar;
 import org.barsheet.timing.FilmClock;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.MotifTally;
+import org.barsheet.timing.PictureRun;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TempoReport;
 import org.barsheet.timing.TimingSheet;
@@ -349,7 +350,10 @@ final class SampleFilm {
             ? Optional.empty()
             : Optional.of(new Shot.Rival("bar 15 would make it 96 f longer", index * 0.02)),
         panel.reveals().stream()
-            .map(reveal -> new Shot.Landing(cue.accentFrame(), cue.accentFrame()))
+            .map(
+                reveal ->
+                    new Shot.Landing(
+                        cue.accentFrame(), cue.accentFrame(), PictureRun.asAsked(reveal)))
             .toList());
   }
 
