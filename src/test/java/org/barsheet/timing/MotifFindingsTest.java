@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanReader;
 import org.barsheet.pulse.Music;
@@ -67,6 +66,6 @@ class MotifFindingsTest {
         UTF_8);
     Plan plan = PlanReader.read(file);
     Music music = MusicFinder.follow(ScoreReader.read(plan.score()), plan.music());
-    return TimingPlanner.plan(plan, music, Map.of()).findings();
+    return TimingPlanner.plan(plan, music, Kept.NOTHING).findings();
   }
 }
