@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanReader;
@@ -96,6 +95,6 @@ class TempoReportTest {
         UTF_8);
     Plan plan = PlanReader.read(file);
     Music followed = MusicFinder.follow(ScoreReader.read(plan.score()), plan.music());
-    return TimingPlanner.plan(plan, followed, Map.of());
+    return TimingPlanner.plan(plan, followed, Kept.NOTHING);
   }
 }
