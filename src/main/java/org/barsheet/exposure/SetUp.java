@@ -88,7 +88,7 @@ public record SetUp(
     /** The plates there are, in the order they are taken. */
     public enum Kind {
       /** The model at rest, before anything moves. */
-      CLOSED("closed", "nothing has moved yet; look it over before you go on"),
+      CLOSED("closed", "the model at rest, before anything moves: picture 000"),
       /** The movement done. */
       OPEN("open", "after the last picture, nothing touched: holds and later panels stand on it"),
       /** Without what holds the movement. */
@@ -110,7 +110,7 @@ public record SetUp(
         return words;
       }
 
-      /** What it is, as a reminder beside the camera. */
+      /** What it is and what it is for, as a reminder beside the camera. */
       public String purpose() {
         return purpose;
       }

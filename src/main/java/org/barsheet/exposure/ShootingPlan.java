@@ -12,9 +12,11 @@ import org.barsheet.timing.TimingSheet;
  * @param setUps in the order of work
  * @param fewest whether the number of set-ups is known to be the smallest: models with very many
  *     movements are ordered by rule instead
+ * @param movedApart pictures there would be to take if no two reveals shared any, plates left out
  * @param time for all of it, where the plan gives rates of work
  */
-public record ShootingPlan(List<SetUp> setUps, boolean fewest, Optional<WorkTime> time) {
+public record ShootingPlan(
+    List<SetUp> setUps, boolean fewest, int movedApart, Optional<WorkTime> time) {
 
   public ShootingPlan {
     setUps = List.copyOf(setUps);
@@ -33,8 +35,10 @@ public record ShootingPlan(List<SetUp> setUps, boolean fewest, Optional<WorkTime
       List<Movement> movements,
       List<PlannedReveal> reveals,
       List<OpeningState> states) {
-    return ShootingPlanner.of(
-        timing.plan(), new MovementWorks(timing, reveals, states).of(movements));
+    ShootingPlanner planner =
+        ShootingPlanner.of(timing.plan(), new MovementWorks(timing, reveals, states).of(movements));
+    int apart = reveals.stream().mapToInt(reveal -> reveal.reveal().pictures()).sum();
+    return planner.plan(apart);
   }
 
   /** Photographs in all, plates with them. */

@@ -28,11 +28,15 @@ final class ShootingPlanner {
     }
   }
 
-  /** The plan for a film's movements, model by model in story order. */
-  static ShootingPlan of(Plan plan, List<MovementWork> works) {
+  /** Plans a film's movements, model by model in story order. */
+  static ShootingPlanner of(Plan plan, List<MovementWork> works) {
     ShootingPlanner planner = new ShootingPlanner(plan, works);
     planner.works.values().forEach(planner::addModel);
-    return new ShootingPlan(planner.setUps, planner.fewest, planner.clock.total());
+    return planner;
+  }
+
+  ShootingPlan plan(int movedApart) {
+    return new ShootingPlan(setUps, fewest, movedApart, clock.total());
   }
 
   private void addModel(List<MovementWork> model) {

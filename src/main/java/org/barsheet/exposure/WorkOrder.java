@@ -22,7 +22,7 @@ final class WorkOrder {
   /** So many movements on a model are ordered exactly: 3 to this power divisions are weighed. */
   static final int MOST_EXACT = 12;
 
-  private static final int IMPOSSIBLE = Integer.MAX_VALUE / 4;
+  private static final int IMPOSSIBLE = Integer.MAX_VALUE / 8;
 
   /** Any set-up costs more than all fresh pieces together. */
   private static final int SET_UP = 1 << 10;
@@ -134,20 +134,28 @@ final class WorkOrder {
     return fewest;
   }
 
-  /** The piece that holds the earliest movement of each set, where the set is divided best. */
+  /**
+   * The piece that holds the earliest movement of each set, where the set is divided best; of equal
+   * divisions the one whose first piece goes on with the earliest movements.
+   */
   private static void pieces(int all, int[] onOnePiece, int[] piece) {
     int[] fewest = new int[all];
     Arrays.fill(fewest, 1, all, IMPOSSIBLE);
     for (int set = 1; set < all; set++) {
-      int earliest = Integer.lowestOneBit(set);
       for (int part = set; part != 0; part = (part - 1) & set) {
         int cost = onOnePiece[part] + 1 + fewest[set & ~part];
-        if ((part & earliest) != 0 && onOnePiece[part] < IMPOSSIBLE && cost < fewest[set]) {
+        boolean holdsEarliest = (part & Integer.lowestOneBit(set)) != 0;
+        if (holdsEarliest && isBetter(cost, part, fewest[set], piece[set])) {
           fewest[set] = cost;
           piece[set] = part;
         }
       }
     }
+  }
+
+  private static boolean isBetter(int cost, int part, int than, int otherPart) {
+    int earlier = Integer.compareUnsigned(Integer.reverse(part), Integer.reverse(otherPart));
+    return cost < than || (cost == than && earlier > 0);
   }
 
   /** The movements of a set-up, in story order as far as they may. */

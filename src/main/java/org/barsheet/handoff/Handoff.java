@@ -28,6 +28,7 @@ public final class Handoff {
     files.add(file(name + "-inserts.csv", out -> InsertsCsv.write(sheet, out)));
     files.add(file(name + ".otio", out -> OtioTimeline.write(sheet, guide(name), out)));
     files.addAll(editDecisionLists(sheet, name));
+    files.add(file(name + "-artwork.svg", out -> out.write(ArtworkSvg.bytes(sheet))));
     files.addAll(CallSheets.files(sheet, name));
     files.addAll(Mattes.files(sheet));
     return files;

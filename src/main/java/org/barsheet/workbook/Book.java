@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.barsheet.exposure.FilmSheet;
@@ -88,6 +89,11 @@ final class Book implements Closeable {
 
   SXSSFSheet addSheet(String name) {
     return stream.createSheet(name);
+  }
+
+  /** What shapes are drawn on: the sheet's one layer of drawings. */
+  XSSFDrawing drawing(String sheet) {
+    return document.getSheet(sheet).createDrawingPatriarch();
   }
 
   /** A sheet with its title block; the first fact is the sheet's own, the others are the film's. */

@@ -13,7 +13,7 @@ import org.apache.poi.xssf.usermodel.extensions.XSSFCellBorder.BorderSide;
 /** The styles of one workbook, one for each look. A workbook holds at most 64,000 of them. */
 final class Styles {
 
-  private static final String TYPEFACE = "Arial";
+  static final String TYPEFACE = "Arial";
 
   private record Letters(double points, boolean bold, Ink ink) {}
 

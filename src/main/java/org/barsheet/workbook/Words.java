@@ -1,6 +1,7 @@
 package org.barsheet.workbook;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -115,6 +116,20 @@ final class Words {
     String start = words.substring(0, words.offsetByCodePoints(0, 1)).toUpperCase(Locale.ROOT);
     String all = start + words.substring(words.offsetByCodePoints(0, 1));
     return all.endsWith(".") ? all : all + ".";
+  }
+
+  /** A number to the nearest hundredth. */
+  static double hundredths(double number) {
+    return rounded(number, 2);
+  }
+
+  /** A number to the nearest thousandth. */
+  static double thousandths(double number) {
+    return rounded(number, 3);
+  }
+
+  static double rounded(double number, int decimals) {
+    return BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
   }
 
   /** A number without needless decimals. */

@@ -69,6 +69,8 @@ public final class WorkbookWriter {
       ExposureWorksheet.write(book);
       CuesWorksheet.write(book);
       OpeningsWorksheet.write(book);
+      ArtworkWorksheet.write(book);
+      ShootingWorksheet.write(book);
       BarsWorksheet.write(book);
       book.writeTo(raw);
     } catch (IOException broken) {

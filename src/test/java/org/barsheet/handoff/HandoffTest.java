@@ -34,6 +34,7 @@ class HandoffTest {
             "quay-inserts.csv",
             "quay.otio",
             "quay.edl",
+            "quay-artwork.svg",
             "calls/cello.html",
             "mattes/panel 2 lamp-1.svg");
     assertThat(Handoff.sound(sheet, "quay"))

@@ -41,7 +41,16 @@ class WorkbookWriterTest {
   @Test
   void the_sheets_stand_in_the_order_people_ask_for_them() {
     assertThat(BOOK.sheetNames())
-        .containsExactly("Film", "Timeline", "Music", "Exposure", "Cues", "Openings", "Bars");
+        .containsExactly(
+            "Film",
+            "Timeline",
+            "Music",
+            "Exposure",
+            "Cues",
+            "Openings",
+            "Artwork",
+            "Shooting",
+            "Bars");
   }
 
   @Test
@@ -113,7 +122,8 @@ class WorkbookWriterTest {
 
   @Test
   void row_names_are_hidden_and_never_printed() {
-    for (String name : List.of("Timeline", "Exposure", "Cues", "Openings", "Bars")) {
+    for (String name :
+        List.of("Timeline", "Exposure", "Cues", "Openings", "Artwork", "Shooting", "Bars")) {
       int column = BOOK.column(name, "row name");
       assertThat(BOOK.sheet(name).isColumnHidden(column)).isTrue();
       String printed = BOOK.book().getPrintArea(BOOK.book().getSheetIndex(name));
@@ -138,6 +148,10 @@ class WorkbookWriterTest {
             "Exposure_row_names",
             "Cues_table",
             "Openings_table",
+            "Artwork_openings",
+            "Shooting_table",
+            "Shooting_done",
+            "Shooting_notes",
             "Bars_table");
   }
 

@@ -1,0 +1,265 @@
+package org.barsheet.workbook;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.apache.poi.util.Units;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.barsheet.exposure.ArtworkMap;
+import org.barsheet.exposure.ArtworkMeasures;
+import org.barsheet.exposure.ArtworkMeasures.OpeningMeasure;
+import org.barsheet.exposure.ModelScale;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.Rect;
+
+/**
+ * How large everything is, on the artwork, on its models and in the picture; and a map to scale.
+ */
+final class ArtworkWorksheet {
+
+  static final String NAME = "Artwork";
+
+  private static final int OPENING = 0;
+  private static final int MODEL = 1;
+  private static final int SQUARES = 2;
+  private static final int CENTIMETRES = 6;
+  private static final int INCHES = 8;
+  private static final int TIMES = 10;
+  private static final int MODEL_CENTIMETRES = 11;
+  private static final int MODEL_INCHES = 13;
+  private static final int PIXELS = 15;
+  private static final int CLOSEST_PIXELS = 17;
+  private static final int CLOSEST = 19;
+  private static final int ROW_NAME = 20;
+
+  private static final List<Column> COLUMNS =
+      List.of(
+          Column.words("opening", 84, 2),
+          Column.words("model", 60, 1),
+          Column.numbers("squares\nleft", 37),
+          Column.numbers("\ntop", 31),
+          Column.numbers("\nwide", 31),
+          Column.numbers("\nhigh", 31),
+          Column.numbers("cm\nwide", 33),
+          Column.numbers("\nhigh", 33),
+          Column.numbers("inches\nwide", 36),
+          Column.numbers("\nhigh", 33),
+          Column.numbers("model,\ntimes", 36),
+          Column.numbers("there cm\nwide", 42),
+          Column.numbers("\nhigh", 33),
+          Column.numbers("inches\nwide", 36),
+          Column.numbers("\nhigh", 33),
+          Column.numbers("pixels\nwide", 36),
+          Column.numbers("\nhigh", 33),
+          Column.numbers("closest\nwide", 38),
+          Column.numbers("\nhigh", 33),
+          Column.words("in\npanel", 32),
+          Column.rowName());
+
+  private static final double ROW_POINTS = 14;
+  private static final double MAP_ROW_POINTS = 12;
+  private static final double MILLIMETRES_PER_POINT = 25.4 / 72;
+  private static final double MILLIMETRES_PER_INCH = 25.4;
+  private static final double MILLIMETRES_PER_CENTIMETRE = 10;
+
+  /** Room on the map's page for its own title and the signs' meanings. */
+  private static final double AROUND_MAP_POINTS = 84;
+
+  private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
+  private static final Look NUMBERS = WORDS.number(Look.HUNDREDTHS);
+
+  private final Book book;
+  private final Plan plan;
+  private final ArtworkMeasures measures;
+  private final SheetFrame frame;
+  private final SheetPen pen;
+  private int row = SheetFrame.FIRST_ROW;
+
+  private ArtworkWorksheet(Book book) {
+    this.book = book;
+    this.plan = book.film().timing().plan();
+    this.measures = ArtworkMeasures.of(plan);
+    this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact(plan.artwork()));
+    this.pen = frame.pen();
+  }
+
+  private static String fact(Artwork artwork) {
+    return Words.plain(artwork.squaresWide())
+        + " by "
+        + Words.plain(artwork.squaresHigh())
+        + " squares of "
+        + Words.plain(artwork.squareMillimetres())
+        + " mm";
+  }
+
+  static void write(Book book) {
+    new ArtworkWorksheet(book).write();
+  }
+
+  private void write() {
+    frame.heading(26);
+    measures.openings().forEach(this::opening);
+    int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
+    book.name(
+        "Artwork_openings", new Address(NAME, SheetFrame.HEADING_ROW, OPENING), last, ROW_NAME);
+    models();
+    facts();
+    map();
+    frame.finish(
+        "pixels are the film's: with the whole artwork in the picture, and in the closest panel");
+  }
+
+  private void opening(OpeningMeasure one) {
+    Opening opening = one.opening();
+    Rect rect = opening.rect();
+    pen.row(row++, ROW_POINTS);
+    pen.text(OPENING, opening.name(), WORDS.inBold());
+    pen.text(MODEL, opening.model(), WORDS);
+    pair(SQUARES, rect.left(), rect.top(), NUMBERS);
+    pair(SQUARES + 2, rect.wide(), rect.high(), NUMBERS);
+    ModelScale artwork = new ModelScale(one.scale().model(), plan.artwork().squareMillimetres());
+    lengths(CENTIMETRES, INCHES, rect, artwork);
+    pen.number(TIMES, one.scale().enlarged(), NUMBERS.inBold());
+    lengths(MODEL_CENTIMETRES, MODEL_INCHES, rect, one.scale());
+    pixels(PIXELS, rect, measures.pixelsPerSquare());
+    if (one.closest().isPresent()) {
+      pixels(CLOSEST_PIXELS, rect, one.closestPixelsPerSquare());
+      pen.label(CLOSEST, one.closest().get().name(), WORDS.in(Ink.QUAY).left());
+      book.index()
+          .shotOf(one.closest().get().name())
+          .ifPresent(shot -> pen.link(CLOSEST, TimelineWorksheet.addressOf(shot)));
+    } else {
+      pen.blanks(CLOSEST_PIXELS, ROW_NAME, WORDS);
+    }
+    pen.text(ROW_NAME, opening.name(), Look.PENCIL);
+  }
+
+  private void pair(int column, double one, double other, Look look) {
+    pen.number(column, one, look.edged(look.edges().left(Line.HAIR)));
+    pen.number(column + 1, other, look);
+  }
+
+  private void lengths(int centimetres, int inches, Rect rect, ModelScale scale) {
+    double wide = scale.millimetres(rect.wide());
+    double high = scale.millimetres(rect.high());
+    pair(
+        centimetres, wide / MILLIMETRES_PER_CENTIMETRE, high / MILLIMETRES_PER_CENTIMETRE, NUMBERS);
+    pair(inches, wide / MILLIMETRES_PER_INCH, high / MILLIMETRES_PER_INCH, NUMBERS);
+  }
+
+  private void pixels(int column, Rect rect, double perSquare) {
+    pair(
+        column,
+        Words.rounded(rect.wide() * perSquare, 0),
+        Words.rounded(rect.high() * perSquare, 0),
+        WORDS.number(Look.WHOLE));
+  }
+
+  private void section(String title) {
+    pen.row(row++, 26);
+    Look look = Look.SECTION.edged(Edges.NONE.bottom(Line.HEAVY));
+    pen.blanks(OPENING, ROW_NAME, look);
+    pen.text(OPENING, title, look);
+  }
+
+  private void models() {
+    section("Models");
+    for (Artwork.Model model : plan.artwork().models()) {
+      double square = ModelScale.of(model, plan.artwork()).squareMillimetres();
+      pen.row(row++, ROW_POINTS);
+      pen.text(OPENING, model.name(), WORDS.inBold());
+      pen.joined(
+          MODEL,
+          ROW_NAME - 1,
+          (model.enlarged() == 1
+                  ? "the artwork's own size"
+                  : Words.plain(model.enlarged()) + " times as large")
+              + ": one square is "
+              + Words.plain(Words.hundredths(square / MILLIMETRES_PER_CENTIMETRE))
+              + " cm, "
+              + Words.plain(Words.hundredths(square / MILLIMETRES_PER_INCH))
+              + " in"
+              + named("; backing ", model.backing())
+              + named("; light ", model.light())
+              + named("; ", openingsOf(model)),
+          WORDS);
+    }
+  }
+
+  private static String named(String before, String name) {
+    return name.isEmpty() ? "" : before + name;
+  }
+
+  private String openingsOf(Artwork.Model model) {
+    return plan.openings().stream()
+        .filter(opening -> opening.model().equals(model.name()))
+        .map(Opening::name)
+        .collect(Collectors.joining(", "));
+  }
+
+  private void facts() {
+    section("The picture");
+    paragraph(
+        "Shown whole, the artwork gives "
+            + Words.plain(Words.hundredths(measures.pixelsPerSquare()))
+            + " pixels of the film's picture to a square.");
+    OptionalDouble narrowest = measures.narrowestField();
+    if (narrowest.isPresent()) {
+      paragraph(
+          "The camera takes "
+              + Words.plain(Words.thousandths(measures.headroom().orElseThrow()))
+              + " pixels to each of the film's. Of a picture of the whole artwork, a part "
+              + Words.plain(Words.hundredths(narrowest.getAsDouble()))
+              + " squares wide fills the film's picture without being blown up.");
+    } else {
+      paragraph(
+          "Give the plan a camera, and the narrowest field that is not blown up stands here.");
+    }
+  }
+
+  private void paragraph(String words) {
+    pen.row(row++, ROW_POINTS);
+    pen.joined(OPENING, ROW_NAME - 1, words, Look.BODY.wrapped());
+  }
+
+  private void map() {
+    pen.breakPage(SheetFrame.TITLE_POINTS);
+    double high = book.landscape().height() - SheetFrame.TITLE_POINTS - AROUND_MAP_POINTS;
+    ArtworkMap map =
+        ArtworkMap.within(
+            plan.artwork(),
+            plan.openings(),
+            book.landscape().width() * MILLIMETRES_PER_POINT,
+            high * MILLIMETRES_PER_POINT);
+    section(
+        "Map, 1 : " + Words.plain(map.denominator()) + " on paper; the SVG file is true to scale");
+    int first = row;
+    int rows = (int) Math.ceil(map.high() / MILLIMETRES_PER_POINT / MAP_ROW_POINTS);
+    for (int i = 0; i < rows; i++) {
+      pen.row(row++, MAP_ROW_POINTS);
+    }
+    MapShapes.draw(book.drawing(NAME), anchor(map, first), map);
+    paragraph(String.join("; ", map.legend()));
+  }
+
+  private XSSFClientAnchor anchor(ArtworkMap map, int first) {
+    double right = map.wide() / MILLIMETRES_PER_POINT;
+    int column = 0;
+    while (right > pen.points(column)) {
+      right -= pen.points(column++);
+    }
+    double bottom = map.high() / MILLIMETRES_PER_POINT;
+    int below = (int) (bottom / MAP_ROW_POINTS);
+    return new XSSFClientAnchor(
+        0,
+        0,
+        Units.toEMU(right),
+        Units.toEMU(bottom - below * MAP_ROW_POINTS),
+        0,
+        first,
+        column,
+        first + below);
+  }
+}

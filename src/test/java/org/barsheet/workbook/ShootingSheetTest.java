@@ -1,0 +1,79 @@
+package org.barsheet.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.SetUp;
+import org.junit.jupiter.api.Test;
+
+/** The order of work on the sheet that people tick. */
+class ShootingSheetTest {
+
+  private static final FilmSheet FILM = SampleFilm.harbour().make();
+  private static final WrittenBook BOOK = WrittenBook.of(FILM);
+
+  private static List<Row> rows() {
+    List<Row> rows = new ArrayList<>();
+    int names = BOOK.column("Shooting", "row name");
+    for (Row row : BOOK.sheet("Shooting")) {
+      if (row.getRowNum() > SheetFrame.HEADING_ROW && !WrittenBook.text(row, names).isEmpty()) {
+        rows.add(row);
+      }
+    }
+    return rows;
+  }
+
+  @Test
+  void every_picture_is_on_it_and_the_totals_say_how_many() {
+    int pictures = BOOK.column("Shooting", "pictures");
+    int setUps = BOOK.column("Shooting", "set- up");
+    double taken = 0;
+    double inSetUps = 0;
+    for (Row row : rows()) {
+      boolean heads = row.getCell(setUps).getCellType() == CellType.NUMERIC;
+      inSetUps += heads ? WrittenBook.number(row, pictures) : 0;
+      taken += heads ? 0 : WrittenBook.number(row, pictures);
+    }
+    assertThat(taken).isEqualTo(FILM.shooting().pictures()).isEqualTo(inSetUps);
+    for (Row row : BOOK.sheet("Shooting")) {
+      if (WrittenBook.text(row, 1).startsWith("everything")) {
+        assertThat(WrittenBook.number(row, pictures)).isEqualTo(taken);
+        return;
+      }
+    }
+    throw new AssertionError("there are no totals");
+  }
+
+  @Test
+  void set_ups_stand_in_the_order_of_work_with_their_plates() {
+    int take = BOOK.column("Shooting", "take, from the top down");
+    int number = BOOK.column("Shooting", "set- up");
+    List<Double> order = new ArrayList<>();
+    for (Row row : rows()) {
+      if (row.getCell(number).getCellType() == CellType.NUMERIC) {
+        order.add(WrittenBook.number(row, number));
+      }
+    }
+    assertThat(order)
+        .containsExactlyElementsOf(
+            FILM.shooting().setUps().stream()
+                .map(SetUp::number)
+                .map(Integer::doubleValue)
+                .toList());
+    assertThat(rows()).extracting(row -> WrittenBook.text(row, take)).contains("closed plate");
+  }
+
+  @Test
+  void an_empty_film_has_a_shooting_sheet_that_says_so() throws Exception {
+    try (WrittenBook empty =
+        WrittenBook.of(SampleFilm.at(FrameRate.FPS_24).shot("1", "Fog", 100).make())) {
+      Row totals = empty.sheet("Shooting").getRow(SheetFrame.FIRST_ROW);
+      assertThat(WrittenBook.text(totals, 1)).isEqualTo("everything, 0 set-ups");
+    }
+  }
+}
