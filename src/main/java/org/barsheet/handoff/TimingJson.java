@@ -73,6 +73,7 @@ public final class TimingJson {
     array("cues", sheet.timing().cues(), this::cue);
     array("shots", sheet.timing().shots(), this::shot);
     array("openings", sheet.timing().plan().openings(), this::opening);
+    array("movements", sheet.movements(), movement -> MovementJson.write(json, movement));
     array("appearances", sheet.appearances(), this::appearance);
     array("findings", sheet.findings(), this::finding);
     json.endObject();

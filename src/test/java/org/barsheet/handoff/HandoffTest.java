@@ -36,6 +36,8 @@ class HandoffTest {
             "quay.edl",
             "quay-artwork.svg",
             "calls/cello.html",
+            "cards/shooting-cards.html",
+            "cards/small-lamp-gauge.svg",
             "mattes/panel 2 lamp-1.svg");
     assertThat(Handoff.sound(sheet, "quay"))
         .extracting(HandoffFile::path)

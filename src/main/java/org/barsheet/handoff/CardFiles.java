@@ -1,0 +1,40 @@
+package org.barsheet.handoff;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Movement;
+import org.barsheet.handoff.card.Gauge;
+import org.barsheet.handoff.card.ShootingCards;
+import org.barsheet.plan.Film;
+
+/** What lies beside the camera: the shooting cards, and gauges at true size, in {@code cards/}. */
+final class CardFiles {
+
+  private CardFiles() {}
+
+  static List<HandoffFile> files(FilmSheet sheet) {
+    List<HandoffFile> files = new ArrayList<>();
+    if (sheet.movements().isEmpty()) {
+      return files;
+    }
+    files.add(file("shooting-cards.html", ShootingCards.page(sheet)));
+    for (Movement movement : sheet.movements()) {
+      String title = sheet.timing().plan().title();
+      Film.Paper paper = sheet.timing().plan().film().paper();
+      List<String> pages = Gauge.pages(movement, title, paper);
+      for (int page = 0; page < pages.size(); page++) {
+        String number = page == 0 ? "" : "-" + (page + 1);
+        String name = FileNames.safe(movement.name()) + "-gauge" + number + ".svg";
+        files.add(file(name, pages.get(page)));
+      }
+    }
+    return files;
+  }
+
+  private static HandoffFile file(String name, String text) {
+    return new HandoffFile(
+        "cards/" + name, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+  }
+}

@@ -1,0 +1,107 @@
+package org.barsheet.handoff.card;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.barsheet.exposure.Measure;
+import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.PictureMeasures;
+import org.barsheet.plan.Opening.Support;
+
+/**
+ * A column of numbers on a shooting card.
+ *
+ * @param name what it measures
+ * @param unit in which unit
+ * @param support the kind of support that goes by it, or ""
+ * @param cell the number of a picture, or ""
+ */
+record CardColumn(String name, String unit, String support, Function<MovedPicture, String> cell) {
+
+  /** The columns a movement has use for, in the order they stand. */
+  static List<CardColumn> of(Movement movement) {
+    List<CardColumn> columns = new ArrayList<>();
+    columns.add(new CardColumn("done", "%", "", CardColumn::percent));
+    columns.add(
+        new CardColumn(
+            setName(movement.measure()),
+            movement.measure().unit(),
+            "",
+            picture -> plain(picture.measures().set(), movement)));
+    columns.add(step(movement));
+    addIfAny(columns, movement, new Length("height", "putty", PictureMeasures::height));
+    addIfAny(columns, movement, new Length("thread", "thread", PictureMeasures::pull));
+    return columns;
+  }
+
+  /** A length told of each picture, where it has one. */
+  private record Length(
+      String name, String support, Function<PictureMeasures, Optional<BigDecimal>> of) {
+    String cell(MovedPicture picture) {
+      return of.apply(picture.measures()).map(BigDecimal::toPlainString).orElse("");
+    }
+  }
+
+  private static void addIfAny(List<CardColumn> columns, Movement movement, Length length) {
+    boolean lifts = movement.measure() instanceof Measure.Lift;
+    if (!lifts && !length.cell(movement.pictures().get(0)).isEmpty()) {
+      columns.add(new CardColumn(length.name(), "mm", length.support(), length::cell));
+    }
+  }
+
+  private static CardColumn step(Movement movement) {
+    boolean edge = movement.moved().get(0).measures().edgeStep().isPresent();
+    return edge
+        ? new CardColumn("step", "mm", "", picture -> edgeStep(picture))
+        : new CardColumn(
+            "step", movement.measure().unit(), "", picture -> ownStep(picture, movement));
+  }
+
+  private static String edgeStep(MovedPicture picture) {
+    return picture.picture().number() == 0
+        ? ""
+        : picture.measures().edgeStep().map(BigDecimal::toPlainString).orElse("");
+  }
+
+  private static String ownStep(MovedPicture picture, Movement movement) {
+    return picture.picture().number() == 0 ? "" : plain(picture.measures().step(), movement);
+  }
+
+  private static String setName(Measure measure) {
+    return switch (measure.unit()) {
+      case "deg" -> "angle";
+      case "%" -> "light";
+      default ->
+          measure instanceof Measure.Widening
+              ? "width"
+              : measure instanceof Measure.Lift ? "height" : "way";
+    };
+  }
+
+  private static String percent(MovedPicture picture) {
+    return BigDecimal.valueOf(100 * picture.progress())
+        .setScale(1, RoundingMode.HALF_UP)
+        .toPlainString();
+  }
+
+  /** All amounts of a movement with the same number of decimals, so that they stand in line. */
+  private static String plain(BigDecimal amount, Movement movement) {
+    int decimals =
+        movement.pictures().stream()
+            .mapToInt(picture -> Math.max(0, picture.measures().set().scale()))
+            .max()
+            .orElse(0);
+    return amount.setScale(decimals, RoundingMode.UNNECESSARY).toPlainString();
+  }
+
+  /** Whether the hand goes by this number: by height on putty, by the thread on thread. */
+  boolean isHandled(MovedPicture picture, List<CardColumn> columns) {
+    String kind = picture.measures().heldBy().map(Support::kind).orElse("");
+    boolean other = columns.stream().anyMatch(c -> !c.support().isEmpty() && c.support().equals(kind));
+    return other ? support.equals(kind) : columns.indexOf(this) == 1;
+  }
+}

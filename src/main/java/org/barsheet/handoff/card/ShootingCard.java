@@ -1,0 +1,111 @@
+package org.barsheet.handoff.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.InputFile;
+import org.barsheet.exposure.SetUp;
+import org.barsheet.handoff.text.Html;
+import org.barsheet.plan.Plan;
+
+/** The cards of one movement in one set-up: as many as its pictures need. */
+final class ShootingCard {
+
+  /** Rows are as high as there is room for, within what a hand can tick and an eye can find. */
+  private static final double LOWEST_ROW = 4.1;
+
+  private static final double HIGHEST_ROW = 7;
+
+  /** What a line of small print takes, and what stands around the lines, in millimetres. */
+  private static final double LINE = 3.6;
+
+  private static final double AROUND = 12 + 3 + 2 + 9 + 4.5 + 6;
+
+  /** Letters of small print in a line across a card, and in one beside its title. */
+  private static final int LETTERS = 86;
+
+  private static final int LETTERS_BESIDE = 48;
+
+  /** Room for rows that words never take away, in millimetres. */
+  private static final double MOST_WORDS = 60;
+
+  private final FilmSheet film;
+  private final SetUp setUp;
+  private final SetUp.Run run;
+  private final CardFacts facts;
+
+  ShootingCard(FilmSheet film, SetUp setUp, SetUp.Run run) {
+    this.film = film;
+    this.setUp = setUp;
+    this.run = run;
+    this.facts = new CardFacts(film.timing().plan(), setUp, run);
+  }
+
+  /** Each of them as a section of the page. */
+  List<String> sections() {
+    int most = (int) (room() / LOWEST_ROW);
+    List<List<CardRow>> parts = CardRow.cards(CardRow.of(run), most);
+    List<String> sections = new ArrayList<>();
+    for (int part = 0; part < parts.size(); part++) {
+      String number = parts.size() == 1 ? "" : ", " + (part + 1) + " of " + parts.size();
+      sections.add(section(parts.get(part), number));
+    }
+    return sections;
+  }
+
+  private String section(List<CardRow> rows, String number) {
+    Html html = new Html();
+    html.raw("<section class=\"card\">\n");
+    heading(html, number);
+    html.raw("<div class=\"how\">\n");
+    how().forEach(line -> html.element("p", line));
+    html.raw("</div>\n");
+    double row = Math.min(HIGHEST_ROW, room() / rows.size());
+    new CardTable(run.movement(), html).write(rows, row);
+    html.raw("<p class=\"cautions\">! ");
+    html.raw(Html.escaped(String.join(" ", setUp.cautions()))).raw("</p>\n");
+    html.element("footer", footer());
+    return html.raw("</section>\n").toString();
+  }
+
+  /** Height left for rows, from how many lines the words above and below are likely to take. */
+  private double room() {
+    int lines =
+        lines(facts.lines(), LETTERS_BESIDE)
+            + lines(how(), LETTERS)
+            + lines(List.of(String.join(" ", setUp.cautions())), LETTERS);
+    double high = Paper.of(film.timing().plan().film().paper()).wide();
+    return Math.max(MOST_WORDS, high - AROUND - lines * LINE);
+  }
+
+  private static int lines(List<String> texts, int letters) {
+    return texts.stream().mapToInt(text -> 1 + text.length() / letters).sum();
+  }
+
+  private void heading(Html html, String number) {
+    Plan plan = film.timing().plan();
+    html.raw("<header><div>\n");
+    html.element("h1", "Card " + setUp.number() + " · " + run.movement().name() + number);
+    html.element("p", plan.title());
+    html.raw("</div><div class=\"facts\">\n");
+    facts.lines().forEach(line -> html.element("p", line));
+    html.raw("</div></header>\n");
+  }
+
+  private List<String> how() {
+    CardWords words = new CardWords(film.timing().plan(), run.movement());
+    List<String> lines = new ArrayList<>();
+    lines.add(words.motion());
+    lines.add((words.supports() + " " + words.halves()).strip());
+    lines.addAll(CardWords.minded(setUp, run));
+    return lines;
+  }
+
+  private String footer() {
+    StringBuilder versions = new StringBuilder("lengths in mm on the model");
+    for (InputFile input : film.inputs()) {
+      versions.append(" · ").append(input.role()).append(' ').append(input.version());
+    }
+    return versions.toString();
+  }
+}

@@ -1,0 +1,82 @@
+package org.barsheet.handoff.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.SetUp;
+import org.barsheet.handoff.text.Html;
+
+/** Shooting cards to print: each half a sheet of paper, two of them come out of one. */
+public final class ShootingCards {
+
+  private static final String STYLE =
+      """
+      <style>
+      @page { size: PAPER landscape; margin: 0 }
+      * { box-sizing: border-box }
+      body { margin: 0; background: #FFFFFF; color: #1B1F24;
+        font: 9pt/1.25 Arial, "Liberation Sans", sans-serif; font-variant-numeric: tabular-nums }
+      .sheet { display: flex; width: WIDEmm; height: HIGHmm; break-after: page; overflow: hidden }
+      .card { display: flex; flex-direction: column; width: 50%; height: 100%;
+        padding: 7mm 7mm 5mm }
+      .card + .card { border-left: .2mm dashed #5B6570 }
+      p { margin: 0 } h1 { font-size: 14pt; line-height: 1.1; margin: 0 }
+      header { display: flex; justify-content: space-between; gap: 4mm;
+        border-bottom: .5mm solid #1B1F24; padding-bottom: 1mm }
+      header p, footer { color: #5B6570; font-size: 8pt } h1, .how { overflow-wrap: anywhere }
+      .facts { text-align: right; max-width: 62% } .facts p:first-child { color: #1B1F24 }
+      .how { font-size: 8pt; margin: 1mm 0 } .how .mind { font-weight: bold }
+      table { table-layout: fixed; border-collapse: separate; border-spacing: 0; width: 100%;
+        border: .4mm solid #1B1F24 }
+      th { background: #0072B2; color: #FFFFFF; font-size: 8pt; line-height: 1.1;
+        text-align: right; vertical-align: bottom; padding: .6mm 1.2mm }
+      td, th { overflow: hidden; text-overflow: ellipsis }
+      col.picture { width: 13mm } col.tick { width: 9mm } col.note { width: 17mm }
+      td { height: var(--row); padding: 0 1.2mm; line-height: 1; text-align: right;
+        white-space: nowrap; border-right: .15mm solid #C8CED4 }
+      tbody tr:nth-child(even) { background: #F4F1EA }
+      tr.change td { border-top: .5mm solid #1B1F24 } tr.plate td { border-top: .15mm solid #1B1F24 }
+      td.hand, td.picture { font-weight: bold } td.picture { font-size: 10pt }
+      th.words, td.words, td.note { text-align: left } tr.plate .words, tr.plate .picture {
+        font-size: 8pt; white-space: normal }
+      th.tick { text-align: center }
+      td.tick { background: #FFFFFF; border-left: .3mm solid #1B1F24;
+        border-right: .3mm solid #1B1F24; border-bottom: .3mm solid #1B1F24 }
+      tr:last-child td.tick { border-bottom: 0 }
+      td.note { color: #5B6570; font-size: 8pt }
+      .cautions { border: .25mm solid #1B1F24; padding: 1mm 1.5mm; margin-top: 1.5mm; font-size: 8pt }
+      footer { margin-top: auto; padding-top: 1mm; display: flex; justify-content: space-between }
+      @media print { th, tr, td { print-color-adjust: exact; -webkit-print-color-adjust: exact } }
+      </style>
+      """;
+
+  private ShootingCards() {}
+
+  /** One page with every card of the shooting plan, in the order of work. */
+  public static String page(FilmSheet film) {
+    List<String> cards = new ArrayList<>();
+    for (SetUp setUp : film.shooting().setUps()) {
+      for (SetUp.Run run : setUp.runs()) {
+        cards.addAll(new ShootingCard(film, setUp, run).sections());
+      }
+    }
+    Html html = new Html();
+    html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+    html.element("title", "Shooting cards · " + film.timing().plan().title());
+    html.raw(style(film)).raw("</head>\n<body>\n");
+    for (int first = 0; first < cards.size(); first += 2) {
+      html.raw("<div class=\"sheet\">\n").raw(cards.get(first));
+      html.raw(first + 1 < cards.size() ? cards.get(first + 1) : "").raw("</div>\n");
+    }
+    return html.raw("</body>\n</html>\n").toString();
+  }
+
+  /** Two cards lie side by side, so the paper lies across. */
+  private static String style(FilmSheet film) {
+    Paper paper = Paper.of(film.timing().plan().film().paper());
+    return STYLE
+        .replace("PAPER", paper.name())
+        .replace("WIDE", Double.toString(paper.high()))
+        .replace("HIGH", Double.toString(paper.wide()));
+  }
+}

@@ -1,0 +1,67 @@
+package org.barsheet.handoff.card;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.PictureMeasures;
+
+/**
+ * A mark of a gauge: where a picture, or several that look alike, is set.
+ *
+ * @param at degrees or millimetres, the very number on the card
+ * @param first number of the first picture set there
+ * @param last number of the last one
+ */
+record Tick(BigDecimal at, int first, int last) {
+
+  /** The marks of a movement by one of its measures, in order of picture. */
+  static List<Tick> of(
+      Movement movement, Function<PictureMeasures, Optional<BigDecimal>> measure) {
+    List<Tick> ticks = new ArrayList<>();
+    for (MovedPicture picture : movement.pictures()) {
+      Optional<BigDecimal> at = measure.apply(picture.measures());
+      if (at.isPresent()) {
+        add(ticks, at.get(), picture.picture().number());
+      }
+    }
+    return ticks;
+  }
+
+  private static void add(List<Tick> ticks, BigDecimal at, int number) {
+    int last = ticks.size() - 1;
+    if (last >= 0 && ticks.get(last).at().compareTo(at) == 0) {
+      ticks.set(last, new Tick(at, ticks.get(last).first(), number));
+    } else {
+      ticks.add(new Tick(at, number, number));
+    }
+  }
+
+  /**
+   * Those of some marks that get a label: every one if that makes no more than the most, else those
+   * of every second picture, every fourth, every eighth …
+   */
+  static List<Tick> labelled(List<Tick> ticks, int most) {
+    int every = 1;
+    List<Tick> labelled = ticks;
+    while (labelled.size() > most) {
+      every *= 2;
+      int step = every;
+      labelled = ticks.stream().filter(tick -> tick.last() / step * step >= tick.first()).toList();
+    }
+    return labelled;
+  }
+
+  /** {@code 14}, or {@code 28-30} where several pictures are set alike. */
+  String label() {
+    return first == last ? Integer.toString(first) : first + "-" + last;
+  }
+
+  /** Whether it is drawn longer, so that tens are found at a glance. */
+  boolean isRound() {
+    return last / 10 * 10 >= first;
+  }
+}

@@ -1,0 +1,123 @@
+package org.barsheet.handoff.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.Exposure;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.exposure.SetUp;
+import org.barsheet.handoff.DemoFilm;
+import org.barsheet.handoff.SampleFilm;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Element;
+
+/** Cards read back by a strict XML parser, held against the film they are printed from. */
+class ShootingCardsTest {
+
+  private static final FilmSheet DEMO = DemoFilm.sheet();
+  private static final PrintedPage CARDS = page(DEMO);
+
+  private static PrintedPage page(FilmSheet film) {
+    return PrintedPage.of(ShootingCards.page(film).replace("<!DOCTYPE html>\n", ""));
+  }
+
+  /** The rows of pictures, by the permanent names they bear. */
+  private static List<Element> rows(PrintedPage page) {
+    return page.all("tr").stream().filter(row -> row.hasAttribute("id")).toList();
+  }
+
+  private static List<String> cells(Element row) {
+    return PrintedPage.all(row, "td").stream().map(Element::getTextContent).toList();
+  }
+
+  @Test
+  void every_picture_of_every_movement_has_one_row_in_the_order_of_work() {
+    List<String> wanted = new ArrayList<>();
+    for (SetUp setUp : DEMO.shooting().setUps()) {
+      for (SetUp.Run run : setUp.runs()) {
+        run.movement().pictures().forEach(picture -> wanted.add(picture.picture().name()));
+      }
+    }
+    assertThat(rows(CARDS)).extracting(row -> row.getAttribute("id")).isEqualTo(wanted);
+    assertThat(wanted).doesNotHaveDuplicates().hasSizeGreaterThan(200);
+  }
+
+  @Test
+  void rows_and_plates_together_are_all_the_photographs_of_the_shooting_plan() {
+    long plates = CARDS.all("tr").stream().filter(r -> r.getAttribute("class").equals("plate")).count();
+    assertThat(rows(CARDS).size() + plates).isEqualTo(DEMO.shooting().pictures());
+  }
+
+  @Test
+  void a_row_says_what_the_film_sheet_says() {
+    Movement lamp = DEMO.movement("bakers-lamp");
+    for (Element row : rows(CARDS)) {
+      for (MovedPicture picture : lamp.pictures()) {
+        if (picture.picture().name().equals(row.getAttribute("id"))) {
+          List<String> cells = cells(row);
+          assertThat(new BigDecimal(cells.get(2)))
+              .isEqualByComparingTo(picture.measures().set());
+          assertThat(cells.get(4)).isEqualTo(picture.measures().height().orElseThrow().toString());
+          assertThat(cells.get(5)).isEqualTo(picture.measures().pull().orElseThrow().toString());
+        }
+      }
+    }
+  }
+
+  /** What the exposure sheet shows stands on a card, with the same percent. */
+  @Test
+  void every_picture_that_is_shown_has_been_photographed() {
+    for (PlannedReveal reveal : DEMO.reveals()) {
+      Movement movement = DEMO.movement(reveal.movement());
+      for (Exposure exposure : reveal.exposures()) {
+        MovedPicture photographed = movement.pictures().get(exposure.picture().number());
+        assertThat(photographed.picture()).isEqualTo(exposure.picture());
+        assertThat(photographed.progress()).isEqualTo(exposure.progress());
+      }
+    }
+  }
+
+  @Test
+  void the_support_changes_under_a_heavy_line() {
+    Element third =
+        rows(CARDS).stream()
+            .filter(row -> row.getAttribute("id").equals("bakers-lamp 003"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(third.getAttribute("class")).isEqualTo("change");
+    assertThat(cells(third)).contains("thread");
+  }
+
+  @Test
+  void a_picture_that_looks_like_the_one_before_says_so() {
+    Element last =
+        rows(CARDS).stream()
+            .filter(row -> row.getAttribute("id").equals("bakers-lamp 030"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(cells(last)).contains("as 029");
+  }
+
+  @Test
+  void a_card_reminds_of_what_fits_its_set_up_and_defers_to_local_codes() {
+    assertThat(CARDS.all("p").stream().map(Element::getTextContent))
+        .anyMatch(text -> text.contains("Thread and wire under tension"))
+        .anyMatch(text -> text.contains("local codes"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("org.barsheet.handoff.HostileTexts#all")
+  void whatever_people_type_stays_text(String text) {
+    PrintedPage page = page(SampleFilm.at(FrameRate.FPS_24).saying(text).sheet());
+    assertThat(page.all("script")).isEmpty();
+    assertThat(rows(page)).hasSize(11);
+  }
+}
