@@ -146,11 +146,7 @@ final class FilmFindings {
 
   private void addFlashes(Way way, String noun) {
     List<Long> frames =
-        reveals.stream()
-            .filter(reveal -> reveal.reveal().way() == way)
-            .map(PlannedReveal::firstGapFrame)
-            .sorted()
-            .toList();
+        reveals.stream().flatMap(reveal -> reveal.turns(way).stream()).sorted().toList();
     for (Stretch stretch : FlashRule.check(frames, plan.film().rate())) {
       addFlash(stretch, noun);
     }

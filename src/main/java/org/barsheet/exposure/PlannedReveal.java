@@ -1,9 +1,11 @@
 package org.barsheet.exposure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.Way;
 
 /**
  * A reveal spread over the frames of its shot.
@@ -38,6 +40,25 @@ public record PlannedReveal(
 
   public PlannedReveal {
     exposures = List.copyOf(exposures);
+  }
+
+  /**
+   * Frames on which it begins to open, or to close: once, or with a cycle again and again.
+   *
+   * @param way which of the two
+   */
+  public List<Long> turns(Way way) {
+    List<Long> turns = new ArrayList<>();
+    int before = 0;
+    for (int i = 1; i < exposures.size(); i++) {
+      double change = exposures.get(i).progress() - exposures.get(i - 1).progress();
+      int direction = way == Way.OPENS ? Double.compare(change, 0) : Double.compare(0, change);
+      if (direction > 0 && before <= 0) {
+        turns.add(exposures.get(i).frames().start());
+      }
+      before = direction == 0 ? before : direction;
+    }
+    return turns;
   }
 
   /**

@@ -9,6 +9,7 @@ import org.barsheet.exposure.PlannedReveal.Squeeze;
 import org.barsheet.exposure.Steps.Step;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.Cycle;
 import org.barsheet.plan.Reveal.Way;
 import org.barsheet.timing.PictureRun;
 import org.barsheet.timing.RevealRoom;
@@ -53,8 +54,20 @@ final class RevealPlanner {
       resting = picture(step.picture());
       start = step.frame();
     }
-    add(exposures, start, part.endExclusive(), resting);
+    long landed = reveal.cycle().isPresent() ? start + way.framesPerPicture() : part.endExclusive();
+    add(exposures, start, Math.min(landed, part.endExclusive()), resting);
+    reveal.cycle().ifPresent(cycle -> addCycle(exposures, cycle, landed, part.endExclusive()));
     return List.copyOf(exposures);
+  }
+
+  /** Repeats pictures to the end; the one that has just been shown is not shown again. */
+  private void addCycle(List<Exposure> exposures, Cycle cycle, long from, long end) {
+    int place = cycle.last() == reveal.pictures() ? cycle.last() - cycle.first() + 1 : 0;
+    for (long frame = from; frame < end; frame += way.framesPerPicture()) {
+      Picture picture = picture(cycle.pictureAt(place % cycle.length()));
+      add(exposures, frame, Math.min(end, frame + way.framesPerPicture()), picture);
+      place++;
+    }
   }
 
   private void add(List<Exposure> exposures, long start, long end, Picture picture) {

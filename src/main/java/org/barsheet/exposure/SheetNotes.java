@@ -92,8 +92,23 @@ final class SheetNotes {
       addAction(reveal.landsFrame(), name + " " + reveal.reveal().lands().words());
     }
     if (reveal.fullyOpenFrame() < shot.frames().endExclusive()) {
-      addAction(reveal.fullyOpenFrame(), name + (opens ? " fully open, hold" : " closed, hold"));
+      addAction(
+          reveal.fullyOpenFrame(), name + (opens ? " fully open, " : " closed, ") + after(reveal));
     }
+  }
+
+  private static String after(PlannedReveal reveal) {
+    return reveal
+        .reveal()
+        .cycle()
+        .map(
+            cycle ->
+                "repeat "
+                    + cycle.first()
+                    + " to "
+                    + cycle.last()
+                    + (cycle.toAndFro() ? " to and fro" : ""))
+        .orElse("hold");
   }
 
   private void addAction(long frame, String text) {

@@ -173,6 +173,7 @@ public final class PlanKeys {
               "What the accent frame shows: fully open, half open, first gap.",
               "fully open"),
           key("lands-on", "The moment it lands on: accent, notes or a place.", "accent"),
+          key("cycle", "Pictures repeated once it has landed: 25-30, 25-30 to and fro.", "25-30"),
           key("photographed", "yes where its pictures are taken and must not change.", "no"));
 
   public static final List<PlanKey> APPEARS =

@@ -1,5 +1,7 @@
 package org.barsheet.plan;
 
+import java.util.Optional;
+
 /**
  * A movement photographed picture by picture.
  *
@@ -11,6 +13,7 @@ package org.barsheet.plan;
  * @param evenIn what grows evenly
  * @param lands what the accent frame shows
  * @param landsOn the moment it lands on
+ * @param cycle pictures repeated once it has landed its last picture, until the shot ends
  * @param photographed whether its pictures have been taken and must not change
  * @param where its place in the plan, for messages
  */
@@ -23,6 +26,7 @@ public record Reveal(
     EvenIn evenIn,
     Lands lands,
     LandsOn landsOn,
+    Optional<Cycle> cycle,
     boolean photographed,
     Where where) {
 
@@ -31,12 +35,42 @@ public record Reveal(
       throw new IllegalArgumentException(
           "a reveal has pictures and shows each for a frame or more");
     }
+    if (cycle.isPresent() && cycle.get().last() > pictures) {
+      throw new IllegalArgumentException("a reveal repeats its own pictures");
+    }
   }
 
   /** Whether a reveal opens or closes its opening. */
   public enum Way {
     OPENS,
     CLOSES
+  }
+
+  /**
+   * Pictures shown again and again.
+   *
+   * @param first the first of them, 0 or more
+   * @param last the last of them, after {@code first}
+   * @param toAndFro whether they go back the way they came; else they begin again
+   */
+  public record Cycle(int first, int last, boolean toAndFro) {
+
+    public Cycle {
+      if (first < 0 || last <= first) {
+        throw new IllegalArgumentException("a cycle goes from one picture to a later one");
+      }
+    }
+
+    /** How many pictures are shown before the first one comes again. */
+    public int length() {
+      return toAndFro ? 2 * (last - first) : last - first + 1;
+    }
+
+    /** The picture at a place of the cycle, from 0 to {@code length() - 1}. */
+    public int pictureAt(int place) {
+      int way = last - first;
+      return place <= way ? first + place : last - (place - way);
+    }
   }
 
   /** What grows evenly when a movement is even. */

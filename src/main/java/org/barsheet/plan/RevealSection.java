@@ -41,15 +41,17 @@ final class RevealSection {
       known.checkMotif(section, "lands-on", on.place());
       PanelSection.checkIntoPanel(section, "lands-on", on.place(), panelsSoFar);
     }
+    int pictures = pictures(section, opening);
     return new Reveal(
         opening,
         section.read("moves", Reveal.Way.OPENS, Words.of(Reveal.Way.values())),
-        pictures(section, opening),
+        pictures,
         section.read("shown", framesPerPicture, Words.SHOWN),
         section.read("slow", Slow.NONE, PanelSection.SLOW),
         section.read("even-in", Reveal.EvenIn.ANGLE, Words.of(Reveal.EvenIn.values())),
         section.read("lands", Reveal.Lands.FULLY_OPEN, LANDS),
         landsOn,
+        section.read("cycle", text -> cycle(text, pictures)),
         section.read("photographed", false, Words.YES_OR_NO),
         section.where());
   }
@@ -119,6 +121,28 @@ final class RevealSection {
           "give a value for each picture, or leave pictures out");
     }
     return pictures;
+  }
+
+  /** {@code 25-30}, {@code 25-30 to and fro}. */
+  private static Reveal.Cycle cycle(String text, int pictures) {
+    String remedy = "write the first and the last picture: 25-30, or 25-30 to and fro";
+    TextCursor cursor = new TextCursor(text);
+    int first = cursor.takeWhole("a picture", remedy);
+    if (!cursor.take("-") && !cursor.take("–")) {
+      throw cursor.faultHere("'-' is expected here", remedy);
+    }
+    int start = cursor.offset();
+    int last = cursor.takeWhole("a picture", remedy);
+    if (first < 0 || last <= first || last > pictures) {
+      String sentence = "a later picture is expected here, up to " + pictures;
+      throw cursor.fault(start, sentence, remedy);
+    }
+    boolean toAndFro = cursor.takeWord("to");
+    if (toAndFro && !(cursor.takeWord("and") && cursor.takeWord("fro"))) {
+      throw cursor.faultHere("'and fro' is expected here", remedy);
+    }
+    cursor.expectEnd(remedy);
+    return new Reveal.Cycle(first, last, toAndFro);
   }
 
   private static int pictureCount(String text) {

@@ -58,6 +58,7 @@ final class Panels {
         reveal.evenIn(),
         reveal.lands(),
         reveal.landsOn(),
+        Optional.empty(),
         reveal.photographed(),
         reveal.where());
   }

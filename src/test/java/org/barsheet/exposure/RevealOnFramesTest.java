@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.barsheet.timing.PlanBuilder.reveal;
 
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.Cycle;
 import org.barsheet.plan.Reveal.Lands;
 import org.barsheet.plan.Slow;
 import org.barsheet.timing.MusicBuilder;
@@ -69,5 +71,72 @@ class RevealOnFramesTest {
     PlannedReveal lamp = sheet(landingOn100(first)).reveals().get(0);
     assertThat(lamp.firstGapFrame()).isEqualTo(100);
     assertThat(lamp.fullyOpenFrame()).isEqualTo(158);
+  }
+
+  private static Reveal cycling(int pictures, Cycle cycle) {
+    Reveal r = reveal("lamp-1", pictures, 2);
+    return new Reveal(
+        r.opening(),
+        r.way(),
+        pictures,
+        2,
+        r.slow(),
+        r.evenIn(),
+        r.lands(),
+        r.landsOn(),
+        Optional.of(cycle),
+        false,
+        r.where());
+  }
+
+  private static List<Integer> numbers(PlannedReveal reveal, long from, int exposures) {
+    return reveal.exposures().stream()
+        .filter(exposure -> exposure.frames().start() >= from)
+        .limit(exposures)
+        .map(exposure -> exposure.picture().number())
+        .toList();
+  }
+
+  @Test
+  void a_cycle_begins_again_after_the_last_picture() {
+    FilmSheet film = sheet(landingOn100(cycling(30, new Cycle(28, 30, false))));
+    PlannedReveal lamp = film.reveals().get(0);
+    assertThat(numbers(lamp, 100, 7)).containsExactly(30, 28, 29, 30, 28, 29, 30);
+    assertThat(shown(lamp, 239).picture().number()).isPositive();
+    assertThat(film.notes()).anyMatch(note -> note.text().endsWith("fully open, repeat 28 to 30"));
+  }
+
+  @Test
+  void a_cycle_to_and_fro_shows_neither_end_twice() {
+    PlannedReveal lamp = sheet(landingOn100(cycling(30, new Cycle(28, 30, true)))).reveals().get(0);
+    assertThat(numbers(lamp, 100, 7)).containsExactly(30, 29, 28, 29, 30, 29, 28);
+  }
+
+  @Test
+  void a_cycle_of_earlier_pictures_begins_at_its_first() {
+    PlannedReveal lamp = sheet(landingOn100(cycling(30, new Cycle(0, 2, false)))).reveals().get(0);
+    assertThat(numbers(lamp, 100, 5)).containsExactly(30, 0, 1, 2, 0);
+  }
+
+  /** Every picture is shown to the end of the shot, and none for longer than it is asked. */
+  @Test
+  void a_cycle_fills_the_shot() {
+    PlannedReveal lamp = sheet(landingOn100(cycling(30, new Cycle(5, 30, true)))).reveals().get(0);
+    long at = 30;
+    for (Exposure exposure : lamp.exposures()) {
+      assertThat(exposure.frames().start()).isEqualTo(at);
+      assertThat(at < 42 || exposure.frames().length() <= 2).isTrue();
+      at = exposure.frames().endExclusive();
+    }
+    assertThat(at).isEqualTo(240);
+  }
+
+  /** Three pictures on twos come again every 6 frames: four times in the second, over the limit. */
+  @Test
+  void a_fast_cycle_is_told_as_flashing() {
+    FilmSheet film = sheet(landingOn100(cycling(30, new Cycle(0, 2, false))));
+    assertThat(film.reveals().get(0).turns(Reveal.Way.OPENS)).contains(42L, 104L, 110L, 116L);
+    assertThat(film.findings())
+        .anyMatch(finding -> finding.sentence().contains("three flashes a second (WCAG 2.3.1)"));
   }
 }

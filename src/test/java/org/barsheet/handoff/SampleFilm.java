@@ -225,6 +225,7 @@ public final class SampleFilm {
         Reveal.EvenIn.ANGLE,
         Reveal.Lands.FULLY_OPEN,
         new Reveal.OnAccent(),
+        Optional.empty(),
         false,
         WHERE);
   }

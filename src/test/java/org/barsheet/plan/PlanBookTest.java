@@ -272,9 +272,9 @@ class PlanBookTest {
             "sheet Panels, row 10: this row has no 'panel'",
             "sheet Panels, cell H3: the cell shows #DIV/0!",
             "sheet Performer: no sheet of a plan is called 'Performer'",
-            "sheet Panels, cell R3: no performer is called cello",
-            "sheet Panels, cell R4: no performer is called no",
-            "sheet Panels, cell S4: no opening is called door");
+            "sheet Panels, cell S3: no performer is called cello",
+            "sheet Panels, cell S4: no performer is called no",
+            "sheet Panels, cell T4: no opening is called door");
   }
 
   @Test

@@ -278,6 +278,7 @@ public final class PlanBuilder {
         Reveal.EvenIn.ANGLE,
         lands,
         new Reveal.OnAccent(),
+        Optional.empty(),
         false,
         where("reveals"));
   }
@@ -293,6 +294,7 @@ public final class PlanBuilder {
         r.evenIn(),
         r.lands(),
         moment,
+        Optional.empty(),
         r.photographed(),
         r.where());
   }

@@ -324,6 +324,7 @@ final class SampleFilm {
         Reveal.EvenIn.ANGLE,
         Reveal.Lands.FULLY_OPEN,
         new Reveal.OnAccent(),
+        Optional.empty(),
         false,
         NOWHERE);
   }

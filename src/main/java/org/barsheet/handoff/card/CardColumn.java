@@ -101,7 +101,8 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
   /** Whether the hand goes by this number: by height on putty, by the thread on thread. */
   boolean isHandled(MovedPicture picture, List<CardColumn> columns) {
     String kind = picture.measures().heldBy().map(Support::kind).orElse("");
-    boolean other = columns.stream().anyMatch(c -> !c.support().isEmpty() && c.support().equals(kind));
+    boolean other =
+        columns.stream().anyMatch(c -> !c.support().isEmpty() && c.support().equals(kind));
     return other ? support.equals(kind) : columns.indexOf(this) == 1;
   }
 }

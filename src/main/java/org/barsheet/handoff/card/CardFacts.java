@@ -54,7 +54,11 @@ final class CardFacts {
 
   private static String model(Artwork.Model model) {
     String enlarged = model.enlarged() == 1 ? "" : " × " + Amounts.tenth(model.enlarged());
-    return "model " + model.name() + enlarged + said("light", model.light()) + said("backing", model.backing());
+    return "model "
+        + model.name()
+        + enlarged
+        + said("light", model.light())
+        + said("backing", model.backing());
   }
 
   private static String said(String what, String word) {

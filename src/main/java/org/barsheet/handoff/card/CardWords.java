@@ -73,7 +73,8 @@ final class CardWords {
           case BOTH -> "Slow at both ends";
         };
     boolean hasAperture =
-        movement.measure() instanceof Measure.Turn || movement.measure() instanceof Measure.Widening;
+        movement.measure() instanceof Measure.Turn
+            || movement.measure() instanceof Measure.Widening;
     return slow + (hasAperture ? " " + IN.get(movement.evenIn()) : "");
   }
 
@@ -86,7 +87,11 @@ final class CardWords {
         };
     return movement.measure() instanceof Measure.Listed
         ? ""
-        : ", set to " + Amounts.plain(BigDecimal.valueOf(unit)) + " " + movement.measure().unit() + ".";
+        : ", set to "
+            + Amounts.plain(BigDecimal.valueOf(unit))
+            + " "
+            + movement.measure().unit()
+            + ".";
   }
 
   /** {@code Half the pictures at 015, half the movement at 009.} */

@@ -85,8 +85,8 @@ public final class Gauge {
   }
 
   /**
-   * The marks as long as they rise: a flap past upright comes down again. Free values that go to and
-   * fro have none.
+   * The marks as long as they rise: a flap past upright comes down again. Free values that go to
+   * and fro have none.
    */
   private List<Tick> rising(Function<PictureMeasures, Optional<BigDecimal>> measure) {
     List<Tick> rising = new ArrayList<>();
@@ -129,7 +129,11 @@ public final class Gauge {
     svg.line("heavy", MARGIN, bar - 2, MARGIN, bar + 2);
     svg.line("heavy", MARGIN + CHECK_BAR, bar - 2, MARGIN + CHECK_BAR, bar + 2);
     svg.text("bold", MARGIN + CHECK_BAR + 4, bar - 0.4, "This bar is 100 mm long.");
-    svg.text("", MARGIN + CHECK_BAR + 4, bar + 3.6, "If not, print again at 100 %, not fitted to the page.");
+    svg.text(
+        "",
+        MARGIN + CHECK_BAR + 4,
+        bar + 3.6,
+        "If not, print again at 100 %, not fitted to the page.");
     return svg;
   }
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import org.barsheet.handoff.text.Svg;
 
 /**
- * A protractor to stand at the end of a hinge: the table is its base, the hinge its middle, and each
- * picture has its angle.
+ * A protractor to stand at the end of a hinge: the table is its base, the hinge its middle, and
+ * each picture has its angle.
  */
 final class Protractor {
 

@@ -19,8 +19,7 @@ import org.barsheet.exposure.PictureMeasures;
 record Tick(BigDecimal at, int first, int last) {
 
   /** The marks of a movement by one of its measures, in order of picture. */
-  static List<Tick> of(
-      Movement movement, Function<PictureMeasures, Optional<BigDecimal>> measure) {
+  static List<Tick> of(Movement movement, Function<PictureMeasures, Optional<BigDecimal>> measure) {
     List<Tick> ticks = new ArrayList<>();
     for (MovedPicture picture : movement.pictures()) {
       Optional<BigDecimal> at = measure.apply(picture.measures());

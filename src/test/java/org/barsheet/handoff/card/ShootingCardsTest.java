@@ -52,7 +52,8 @@ class ShootingCardsTest {
 
   @Test
   void rows_and_plates_together_are_all_the_photographs_of_the_shooting_plan() {
-    long plates = CARDS.all("tr").stream().filter(r -> r.getAttribute("class").equals("plate")).count();
+    long plates =
+        CARDS.all("tr").stream().filter(r -> r.getAttribute("class").equals("plate")).count();
     assertThat(rows(CARDS).size() + plates).isEqualTo(DEMO.shooting().pictures());
   }
 
@@ -63,8 +64,7 @@ class ShootingCardsTest {
       for (MovedPicture picture : lamp.pictures()) {
         if (picture.picture().name().equals(row.getAttribute("id"))) {
           List<String> cells = cells(row);
-          assertThat(new BigDecimal(cells.get(2)))
-              .isEqualByComparingTo(picture.measures().set());
+          assertThat(new BigDecimal(cells.get(2))).isEqualByComparingTo(picture.measures().set());
           assertThat(cells.get(4)).isEqualTo(picture.measures().height().orElseThrow().toString());
           assertThat(cells.get(5)).isEqualTo(picture.measures().pull().orElseThrow().toString());
         }
