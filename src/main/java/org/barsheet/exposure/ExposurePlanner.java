@@ -43,13 +43,15 @@ public final class ExposurePlanner {
     more.addAll(new MovementFindings(plan).of(movements.all()));
     more.addAll(new ArtworkFindings(plan).all());
     more.addAll(new InsertFindings(timing, appearances).all());
+    ShootingPlan shooting = ShootingPlan.of(timing, movements.all(), reveals, states);
+    more.addAll(SetUpFindings.of(shooting));
     FilmFindings findings = new FilmFindings(timing, ruler, reveals, states, appearances);
     return new FilmSheet(
         inputs,
         timing,
         reveals,
         movements.all(),
-        ShootingPlan.of(timing, movements.all(), reveals, states),
+        shooting,
         states,
         appearances,
         new SheetNotes(timing, ruler, reveals).all(),

@@ -1,5 +1,6 @@
 package org.barsheet.exposure;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Hand;
@@ -53,6 +54,15 @@ public record Movement(
     List<MovedPicture> pictures =
         new MovementMeasures(measure, first.heldBy(), hand).pictures(name, slow, evenIn, moved);
     return new Movement(name, first.model(), openings, measure, slow, evenIn, pictures);
+  }
+
+  /** How high its free edge comes above the table in millimetres, 0 where it stays on it. */
+  public double highest() {
+    return pictures.stream()
+        .flatMap(picture -> picture.measures().height().stream())
+        .mapToDouble(BigDecimal::doubleValue)
+        .max()
+        .orElse(0);
   }
 
   /** Its moved pictures: all but picture 0. */

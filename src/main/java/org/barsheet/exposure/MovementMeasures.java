@@ -35,12 +35,22 @@ final class MovementMeasures {
     this.measure = measure;
     this.supports = supports;
     this.unit = unit(measure, hand);
-    this.whole = plain(measure.whole());
+    this.whole = whole(measure);
     this.guide =
         supports.stream()
             .flatMap(one -> one.guideMillimetres().stream())
             .mapToDouble(Double::doubleValue)
             .findFirst();
+  }
+
+  /** Where a way ends on no tenth of a millimetre, no hand can tell. */
+  private BigDecimal whole(Measure measure) {
+    BigDecimal exact = plain(measure.whole());
+    int decimals = unit.map(BigDecimal::scale).orElse(WHOLE_DECIMALS);
+    boolean isWay = measure.unit().equals("mm") && unit.isPresent();
+    return isWay
+        ? exact.setScale(Math.max(LENGTH_DECIMALS, decimals), RoundingMode.HALF_UP)
+        : exact;
   }
 
   /** The smallest amount a hand sets; free values are set as they are given. */

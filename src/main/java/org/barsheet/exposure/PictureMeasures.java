@@ -10,7 +10,7 @@ import org.barsheet.plan.Opening;
  *
  * @param amount how far the movement has gone in its own unit, as worked out
  * @param set the same as the hand sets it, rounded to what a hand can set; on the last picture the
- *     whole movement
+ *     whole movement, a way to the tenth of a millimetre
  * @param step what {@code set} adds to the picture before
  * @param edgeStep way of the free edge from the picture before, where something has an edge
  * @param height of the free edge above the table, where it leaves the table

@@ -173,4 +173,20 @@ class ShootingPlanTest {
     assertThat(shooting.time()).isEmpty();
     assertThat(shooting.setUps().get(0).time()).isEmpty();
   }
+
+  /** 50 mm lens, 36 mm sensor: a field of 152.4 mm is seen from 261.7 mm; the flap is 304.8 mm. */
+  @Test
+  void a_flap_as_high_as_the_lens_is_told() {
+    FilmSheet film =
+        ExposurePlanner.complete(
+            plan()
+                .camera(6000, 4000)
+                .openingAt("gate-2", "quay", new Rect(0, 0, 12, 2))
+                .panel("glimmer 1", "", List.of(evenly("gate-2", 20)))
+                .field(0, 0, 6)
+                .time(),
+            List.of());
+    assertThat(film.findings())
+        .anyMatch(f -> f.sentence().equals("gate-2 stands 305 mm up, and the lens is about 262 mm away"));
+  }
 }

@@ -1,8 +1,12 @@
 package org.barsheet.handoff.card;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.exposure.CameraView;
+import org.barsheet.exposure.Optics;
 import org.barsheet.exposure.SetUp;
 import org.barsheet.exposure.WorkTime;
 import org.barsheet.plan.Artwork;
@@ -26,6 +30,7 @@ final class CardFacts {
     List<String> lines = new ArrayList<>();
     lines.add(purpose());
     lines.add(setUp.view().map(this::view).orElse("no panel gives a field"));
+    looming().ifPresent(lines::add);
     lines.add(model(setUp.model()));
     lines.add(amount());
     return lines;
@@ -50,6 +55,25 @@ final class CardFacts {
     return view.distanceMillimetres().isPresent()
         ? field + lens + ", about " + Math.round(view.distanceMillimetres().getAsDouble()) + " mm"
         : field + lens;
+  }
+
+  /** {@code at its highest 60 mm up: looks 1.3 times as large}; empty where nothing stands up. */
+  private Optional<String> looming() {
+    double highest = run.movement().highest();
+    if (highest == 0 || plan.camera().isEmpty() || setUp.view().isEmpty()) {
+      return Optional.empty();
+    }
+    Optics optics = new Optics(plan.camera().get(), plan.film());
+    double field = setUp.view().get().millimetresWide();
+    String up = "highest " + Amounts.tenth(highest) + " mm up";
+    return Optional.of(
+        highest < optics.distance(field)
+            ? up + ": looks " + hundredth(optics.looming(field, highest)) + " times as large"
+            : up + ": it reaches the lens");
+  }
+
+  private static String hundredth(double number) {
+    return BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_UP).toPlainString();
   }
 
   private static String model(Artwork.Model model) {

@@ -24,7 +24,7 @@ public final class ShootingCards {
       header { display: flex; justify-content: space-between; gap: 4mm;
         border-bottom: .5mm solid #1B1F24; padding-bottom: 1mm }
       header p, footer { color: #5B6570; font-size: 8pt } h1, .how { overflow-wrap: anywhere }
-      .facts { text-align: right; max-width: 62% } .facts p:first-child { color: #1B1F24 }
+      .facts { text-align: right; flex: 0 0 60% } .facts p:first-child { color: #1B1F24 }
       .how { font-size: 8pt; margin: 1mm 0 } .how .mind { font-weight: bold }
       table { table-layout: fixed; border-collapse: separate; border-spacing: 0; width: 100%;
         border: .4mm solid #1B1F24 }
