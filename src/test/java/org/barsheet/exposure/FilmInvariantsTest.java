@@ -2,6 +2,7 @@ package org.barsheet.exposure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -176,10 +177,14 @@ class FilmInvariantsTest {
 
   private static void checkMovement(long seed, Movement movement) {
     double before = -1;
+    BigDecimal sum = BigDecimal.ZERO;
     for (Movement.MovedPicture picture : movement.pictures()) {
+      assertThat(picture.measures().step().signum()).as("seed %d", seed).isNotNegative();
+      sum = sum.add(picture.measures().step());
       assertThat(picture.measures().amount()).as("seed %d", seed).isGreaterThan(before);
       before = picture.measures().amount();
     }
     assertThat(before).as("seed %d", seed).isEqualTo(90);
+    assertThat(sum).as("seed %d: the steps add up", seed).isEqualByComparingTo("90");
   }
 }

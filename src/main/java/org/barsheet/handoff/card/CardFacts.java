@@ -5,22 +5,28 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.barsheet.exposure.CameraView;
+import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Optics;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.SetUp;
 import org.barsheet.exposure.WorkTime;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.Reveal.Way;
 
 /** The upper right corner of a card: what it is for, what the camera sees, how much there is. */
 final class CardFacts {
 
+  private final FilmSheet film;
   private final Plan plan;
   private final SetUp setUp;
   private final SetUp.Run run;
 
-  CardFacts(Plan plan, SetUp setUp, SetUp.Run run) {
-    this.plan = plan;
+  CardFacts(FilmSheet film, SetUp setUp, SetUp.Run run) {
+    this.film = film;
+    this.plan = film.timing().plan();
     this.setUp = setUp;
     this.run = run;
   }
@@ -40,7 +46,21 @@ final class CardFacts {
     return "for "
         + String.join(", ", run.movement().openings())
         + (run.panels().size() == 1 ? " · panel " : " · panels ")
-        + String.join(", ", run.panels());
+        + run.panels().stream().map(this::panel).collect(Collectors.joining(", "));
+  }
+
+  /** A closing shows the pictures backwards; they are taken once all the same. */
+  private String panel(String name) {
+    boolean closes =
+        film.reveals().stream()
+            .filter(reveal -> reveal.movement().equals(run.movement().name()))
+            .filter(reveal -> panelOf(reveal).equals(name))
+            .anyMatch(reveal -> reveal.reveal().way() == Way.CLOSES);
+    return closes ? name + " backwards" : name;
+  }
+
+  private String panelOf(PlannedReveal reveal) {
+    return film.timing().shots().get(reveal.shot()).panel().name();
   }
 
   private String view(CameraView view) {

@@ -38,7 +38,7 @@ final class ShootingCard {
     this.film = film;
     this.setUp = setUp;
     this.run = run;
-    this.facts = new CardFacts(film.timing().plan(), setUp, run);
+    this.facts = new CardFacts(film, setUp, run);
   }
 
   /** Each of them as a section of the page. */

@@ -106,6 +106,13 @@ class ShootingCardsTest {
     assertThat(cells(last)).contains("as 029");
   }
 
+  /** The loft's right shutter closes in panel 20: the same pictures, shown backwards. */
+  @Test
+  void a_card_says_which_panels_show_it_backwards() {
+    assertThat(CARDS.all("p").stream().map(Element::getTextContent))
+        .contains("for loft-shutter-left, loft-shutter-right · panels 10, 20 backwards, 23");
+  }
+
   @Test
   void a_card_reminds_of_what_fits_its_set_up_and_defers_to_local_codes() {
     assertThat(CARDS.all("p").stream().map(Element::getTextContent))
