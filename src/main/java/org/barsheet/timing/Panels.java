@@ -43,6 +43,7 @@ final class Panels {
         reveal.evenIn(),
         reveal.lands(),
         reveal.landsOn(),
+        reveal.cycle(),
         false,
         reveal.where());
   }

@@ -71,7 +71,8 @@ class MovementFindingsTest {
     Plan plan = plan("largest-step: 6 mm", flap("lamp-1", "to: 90 deg"));
     Finding finding = findings(plan, Slow.NONE, 10).get(0);
     assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-    assertThat(finding.sentence()).isEqualTo("lamp-1 jumps 9.4 mm to picture 1; its limit is 6.0 mm");
+    assertThat(finding.sentence())
+        .isEqualTo("lamp-1 jumps 9.4 mm to picture 1; its limit is 6.0 mm");
     assertThat(finding.remedy()).startsWith("take 16 pictures");
   }
 

@@ -187,6 +187,7 @@ class ShootingPlanTest {
                 .time(),
             List.of());
     assertThat(film.findings())
-        .anyMatch(f -> f.sentence().equals("gate-2 stands 305 mm up, and the lens is about 262 mm away"));
+        .anyMatch(
+            f -> f.sentence().equals("gate-2 stands 305 mm up, and the lens is about 262 mm away"));
   }
 }

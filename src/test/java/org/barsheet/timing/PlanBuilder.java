@@ -373,6 +373,7 @@ public final class PlanBuilder {
         r.evenIn(),
         r.lands(),
         r.landsOn(),
+        r.cycle(),
         true,
         r.where());
   }
