@@ -39,13 +39,8 @@ public final class ExposurePlanner {
     timing.shots().forEach(shot -> reveals.addAll(revealsOf(shot)));
     List<OpeningState> states = OpeningStates.of(timing, reveals);
     List<Appearance> appearances = new Appearances(timing, ruler, reveals, states).all();
-    List<Finding> more = new ArrayList<>(new RevealFindings(timing, movements, reveals).all());
-    more.addAll(new MovementFindings(plan).of(movements.all()));
-    more.addAll(new ArtworkFindings(plan).all());
-    more.addAll(new InsertFindings(timing, appearances).all());
     ShootingPlan shooting = ShootingPlan.of(timing, movements.all(), reveals, states);
-    more.addAll(SetUpFindings.of(shooting));
-    FilmFindings findings = new FilmFindings(timing, ruler, reveals, states, appearances);
+    FilmFindings findings = new FilmFindings(timing, reveals, states, appearances);
     return new FilmSheet(
         inputs,
         timing,
@@ -55,7 +50,22 @@ public final class ExposurePlanner {
         states,
         appearances,
         new SheetNotes(timing, ruler, reveals).all(),
-        findings.withTiming(more));
+        findings.withTiming(more(reveals, appearances, shooting)));
+  }
+
+  /** What is found about single parts of the film; each class says what it looks at. */
+  private List<Finding> more(
+      List<PlannedReveal> reveals, List<Appearance> appearances, ShootingPlan shooting) {
+    List<Finding> more = new ArrayList<>(new RevealFindings(timing, movements, reveals).all());
+    more.addAll(new MovementFindings(plan).of(movements.all()));
+    more.addAll(new ArtworkFindings(plan).all());
+    more.addAll(new KeyFindings(plan, appearances).all());
+    more.addAll(new SamenessFindings(timing, reveals, movements.all()).all());
+    more.addAll(new RevealFramingFindings(timing, reveals, shooting).all());
+    more.addAll(SetUpFindings.of(shooting));
+    more.addAll(new FlashFindings(timing, ruler, reveals).all());
+    more.addAll(new InsertFindings(timing, appearances).all());
+    return more;
   }
 
   private List<PlannedReveal> revealsOf(Shot shot) {

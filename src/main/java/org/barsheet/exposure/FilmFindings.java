@@ -3,27 +3,21 @@ package org.barsheet.exposure;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalLong;
-import org.barsheet.exposure.FlashRule.Stretch;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.Reveal.Way;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.Findings;
-import org.barsheet.timing.MusicRuler;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
-import org.barsheet.timing.Words;
 
 /** What is doubtful or wrong about openings, performers and the picture as a whole. */
 final class FilmFindings {
 
   private final TimingSheet timing;
   private final Plan plan;
-  private final MusicRuler ruler;
   private final List<PlannedReveal> reveals;
   private final List<OpeningState> states;
   private final List<Appearance> appearances;
@@ -31,13 +25,11 @@ final class FilmFindings {
 
   FilmFindings(
       TimingSheet timing,
-      MusicRuler ruler,
       List<PlannedReveal> reveals,
       List<OpeningState> states,
       List<Appearance> appearances) {
     this.timing = timing;
     this.plan = timing.plan();
-    this.ruler = ruler;
     this.reveals = reveals;
     this.states = states;
     this.appearances = appearances;
@@ -51,8 +43,6 @@ final class FilmFindings {
     appearances.forEach(this::addAppearance);
     plan.openings().forEach(this::addUnfilled);
     plan.performers().forEach(this::addPerformer);
-    addFlashes(Way.OPENS, "openings");
-    addFlashes(Way.CLOSES, "closings");
     return findings.worstFirst();
   }
 
@@ -142,38 +132,5 @@ final class FilmFindings {
     if (appearances.stream().noneMatch(a -> a.performer().name().equals(performer.name()))) {
       findings.add(Severity.NOTE, Concerns.PLAYERS, "", performer.name() + " is never seen", "");
     }
-  }
-
-  private void addFlashes(Way way, String noun) {
-    List<Long> frames =
-        reveals.stream().flatMap(reveal -> reveal.turns(way).stream()).sorted().toList();
-    for (Stretch stretch : FlashRule.check(frames, plan.film().rate())) {
-      addFlash(stretch, noun);
-    }
-  }
-
-  private void addFlash(Stretch stretch, String noun) {
-    boolean over = stretch.verdict() == FlashRule.Verdict.OVER;
-    String panel =
-        timing.shots().stream()
-            .filter(shot -> shot.frames().contains(stretch.firstFrame()))
-            .map(shot -> shot.panel().name())
-            .findFirst()
-            .orElse("");
-    findings.add(
-        new Finding(
-            over ? Severity.WARNING : Severity.NOTE,
-            Concerns.DIRECTOR,
-            panel,
-            ruler.locateFrame(stretch.firstFrame()).toString(),
-            OptionalLong.of(stretch.firstFrame()),
-            stretch.changes()
-                + " "
-                + noun
-                + " follow one another in "
-                + Words.count(stretch.lastFrame() - stretch.firstFrame(), "frame")
-                + (over ? ": more than" : ": at the limit of")
-                + " three flashes a second (WCAG 2.3.1)",
-            "spread them, and have the finished film analysed; brightness and area are not known here"));
   }
 }

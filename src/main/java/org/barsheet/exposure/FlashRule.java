@@ -2,74 +2,190 @@ package org.barsheet.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 
 /**
- * Counts how fast openings open, or close, one after another. WCAG 2.3.1 (level A) allows no more
- * than three flashes in any one second; a flash is a pair of opposing changes. Openings of the
- * whole picture are counted together, since staggered rectangles add up. Times are known here,
- * brightness and area are not: this warns and never certifies.
+ * Counts how fast the picture may flash. WCAG 2.3.1 (level A) allows no more than three flashes in
+ * any one second; a flash is a pair of opposing changes of brightness. Openings and closings of
+ * the whole picture, and lamps that brighten or go out, are counted together, since rectangles that
+ * go one after another add up. More than three openings, or more than three closings, within a
+ * second may be more than three flashes. Times are known here, brightness is not: this warns and
+ * never certifies.
  */
 final class FlashRule {
 
   /** Flashes that WCAG 2.3.1 allows within a second. */
-  private static final int ALLOWED = 3;
+  static final int ALLOWED = 3;
+
+  /**
+   * Share of the picture that may flash faster: a quarter of 341 by 256 pixels at 1024 by 768 (WCAG
+   * 2.2, definition of general flash and red flash thresholds; Understanding 2.3.1), about 2.8 %.
+   */
+  static final double SMALL_AREA = 341 * 256 / 4.0 / (1024 * 768);
 
   private static final Seconds ONE_SECOND = new Seconds(BigFraction.ONE);
 
   /** How bad a stretch is. */
   enum Verdict {
-    /** One more than allowed in less than a second. */
-    OVER,
     /** One more than allowed in exactly a second. */
-    AT_THE_LIMIT
+    AT_THE_LIMIT,
+    /** One more than allowed in less than a second. */
+    OVER
   }
 
   /**
-   * A stretch of changes that come too fast.
+   * A part of the picture that becomes brighter or darker.
    *
-   * @param verdict how bad its worst part is
-   * @param firstFrame frame of its first change
-   * @param lastFrame frame of its last change
-   * @param changes how many there are in it
+   * @param frame film frame of the change
+   * @param brighter whether an opening opens or a lamp brightens; else it closes or goes out
+   * @param part what changes
+   * @param area its share of the picture, 0 to 1; 1 where it is not known
    */
-  record Stretch(Verdict verdict, long firstFrame, long lastFrame, int changes) {}
-
-  private FlashRule() {}
+  record Change(long frame, boolean brighter, String part, double area) {}
 
   /**
-   * Every stretch in which four changes follow one another within a second.
+   * Changes that come too fast.
    *
-   * @param frames of the changes, in order
+   * @param verdict how bad the worst second is
+   * @param firstFrame frame of the first change
+   * @param lastFrame frame of the last change
+   * @param brighter openings and lamps that brighten in it
+   * @param darker closings and lamps that go out in it
+   * @param worstFrame frame at which the worst second begins
+   * @param worstCount how many of one kind that second holds
+   * @param worstArea share of the picture, 0 to 1, that changes in that second
    */
-  static List<Stretch> check(List<Long> frames, FrameRate rate) {
+  record Stretch(
+      Verdict verdict,
+      long firstFrame,
+      long lastFrame,
+      int brighter,
+      int darker,
+      long worstFrame,
+      int worstCount,
+      double worstArea) {
+
+    /** Whether so little of the picture changes that WCAG allows more flashes. */
+    boolean isSmall() {
+      return worstArea <= SMALL_AREA;
+    }
+  }
+
+  /**
+   * A second that begins with a change.
+   *
+   * @param first index of its first change
+   * @param last index of its last change
+   */
+  private record Window(int first, int last, Verdict verdict, int count) {}
+
+  private final List<Change> changes;
+  private final FrameRate rate;
+
+  /**
+   * A rule for the changes of a film.
+   *
+   * @param changes in order of frame
+   */
+  FlashRule(List<Change> changes, FrameRate rate) {
+    this.changes = List.copyOf(changes);
+    this.rate = rate;
+  }
+
+  /** Most changes of one kind that any second holds, from its first change to its last. */
+  int most() {
+    int most = 0;
+    for (int first = 0; first < changes.size(); first++) {
+      most = Math.max(most, alike(first, lastWithin(first, true)));
+    }
+    return most;
+  }
+
+  /** Every stretch in which four changes of one kind follow one another within a second. */
+  List<Stretch> stretches() {
     List<Stretch> stretches = new ArrayList<>();
-    int lastOfStretch = -1;
-    for (int i = 0; i + ALLOWED < frames.size(); i++) {
-      int last = i + ALLOWED;
-      int against =
-          rate.frameDuration().times(frames.get(last) - frames.get(i)).compareTo(ONE_SECOND);
-      if (against > 0) {
+    List<Window> together = new ArrayList<>();
+    for (int first = 0; first < changes.size(); first++) {
+      Window window = window(first);
+      if (window.count() <= ALLOWED) {
         continue;
       }
-      Verdict verdict = against < 0 ? Verdict.OVER : Verdict.AT_THE_LIMIT;
-      Stretch here = new Stretch(verdict, frames.get(i), frames.get(last), ALLOWED + 1);
-      if (i <= lastOfStretch) {
-        here = joined(stretches.remove(stretches.size() - 1), here, last - lastOfStretch);
+      if (!together.isEmpty() && first > together.get(together.size() - 1).last()) {
+        stretches.add(stretch(together));
+        together.clear();
       }
-      stretches.add(here);
-      lastOfStretch = last;
+      together.add(window);
     }
-    return List.copyOf(stretches);
+    if (!together.isEmpty()) {
+      stretches.add(stretch(together));
+    }
+    return stretches;
   }
 
-  private static Stretch joined(Stretch one, Stretch next, int more) {
-    Verdict worst =
-        one.verdict() == Verdict.OVER || next.verdict() == Verdict.OVER
-            ? Verdict.OVER
-            : Verdict.AT_THE_LIMIT;
-    return new Stretch(worst, one.firstFrame(), next.lastFrame(), one.changes() + more);
+  /** The worse of the time just under a second and the whole second from a change on. */
+  private Window window(int first) {
+    int under = lastWithin(first, false);
+    int whole = lastWithin(first, true);
+    int count = alike(first, under);
+    return count > ALLOWED
+        ? new Window(first, under, Verdict.OVER, count)
+        : new Window(first, whole, Verdict.AT_THE_LIMIT, alike(first, whole));
+  }
+
+  private int lastWithin(int first, boolean whole) {
+    int last = first;
+    while (last + 1 < changes.size()) {
+      long frames = changes.get(last + 1).frame() - changes.get(first).frame();
+      int against = rate.frameDuration().times(frames).compareTo(ONE_SECOND);
+      if (against > 0 || (against == 0 && !whole)) {
+        break;
+      }
+      last++;
+    }
+    return last;
+  }
+
+  /** How many changes from one to another are of the first one's kind. */
+  private int alike(int first, int last) {
+    boolean brighter = changes.get(first).brighter();
+    return (int)
+        changes.subList(first, last + 1).stream()
+            .filter(change -> change.brighter() == brighter)
+            .count();
+  }
+
+  private Stretch stretch(List<Window> windows) {
+    Window worst = windows.get(0);
+    int last = 0;
+    for (Window window : windows) {
+      int worse = window.verdict().compareTo(worst.verdict());
+      worst = worse > 0 || (worse == 0 && window.count() > worst.count()) ? window : worst;
+      last = Math.max(last, window.last());
+    }
+    List<Change> within = changes.subList(windows.get(0).first(), last + 1);
+    int brighter = (int) within.stream().filter(Change::brighter).count();
+    return new Stretch(
+        worst.verdict(),
+        within.get(0).frame(),
+        within.get(within.size() - 1).frame(),
+        brighter,
+        within.size() - brighter,
+        changes.get(worst.first()).frame(),
+        worst.count(),
+        area(changes.subList(worst.first(), worst.last() + 1)));
+  }
+
+  /** Share of the picture that some changes take up together, each part once. */
+  private static double area(List<Change> changes) {
+    Set<String> seen = new TreeSet<>();
+    double area = 0;
+    for (Change change : changes) {
+      area += seen.add(change.part()) ? change.area() : 0;
+    }
+    return Math.min(1, area);
   }
 }

@@ -1,62 +1,125 @@
 package org.barsheet.exposure;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.FlashRule.Change;
+import org.barsheet.exposure.FlashRule.Stretch;
 import org.barsheet.exposure.FlashRule.Verdict;
 import org.junit.jupiter.api.Test;
 
 /**
- * WCAG 2.3.1: no more than three flashes in any one-second period. Four changes within less than a
+ * WCAG 2.3.1: no more than three flashes in any one-second period. Four openings within less than a
  * second are more, in exactly a second at the limit.
  */
 class FlashRuleTest {
 
-  private static List<FlashRule.Stretch> check(FrameRate rate, Long... frames) {
-    return FlashRule.check(List.of(frames), rate);
+  private static List<Stretch> opening(FrameRate rate, long... frames) {
+    return new FlashRule(changes(true, frames), rate).stretches();
+  }
+
+  private static List<Change> changes(boolean brighter, long... frames) {
+    List<Change> changes = new ArrayList<>();
+    for (long frame : frames) {
+      changes.add(new Change(frame, brighter, "lamp-" + frame, 0.02));
+    }
+    return changes;
   }
 
   @Test
   void three_in_a_second_are_allowed() {
-    assertThat(check(FrameRate.FPS_24, 0L, 1L, 2L, 100L, 101L, 102L)).isEmpty();
+    assertThat(opening(FrameRate.FPS_24, 0, 1, 2, 100, 101, 102)).isEmpty();
   }
 
   /** At 24 frames a second three flashes a second are 8 frames apart; 9 apart are safe. */
   @Test
   void four_within_a_second_are_not() {
-    assertThat(check(FrameRate.FPS_24, 0L, 7L, 14L, 21L))
-        .containsExactly(new FlashRule.Stretch(Verdict.OVER, 0, 21, 4));
-    assertThat(check(FrameRate.FPS_24, 0L, 8L, 16L, 24L))
-        .containsExactly(new FlashRule.Stretch(Verdict.AT_THE_LIMIT, 0, 24, 4));
-    assertThat(check(FrameRate.FPS_24, 0L, 9L, 18L, 27L)).isEmpty();
+    assertThat(opening(FrameRate.FPS_24, 0, 7, 14, 21))
+        .extracting(Stretch::verdict)
+        .containsExactly(Verdict.OVER);
+    assertThat(opening(FrameRate.FPS_24, 0, 8, 16, 24))
+        .extracting(Stretch::verdict)
+        .containsExactly(Verdict.AT_THE_LIMIT);
+    assertThat(opening(FrameRate.FPS_24, 0, 9, 18, 27)).isEmpty();
+  }
+
+  /** A flash is a pair of opposing changes: an opening that closes again is one. */
+  @Test
+  void openings_and_closings_are_pairs() {
+    List<Change> pairs = new ArrayList<>();
+    for (int at = 0; at < 3; at++) {
+      pairs.addAll(changes(true, 8L * at));
+      pairs.addAll(changes(false, 8L * at + 4));
+    }
+    assertThat(new FlashRule(pairs, FrameRate.FPS_24).stretches()).isEmpty();
+    pairs.addAll(changes(true, 23));
+    assertThat(new FlashRule(pairs, FrameRate.FPS_24).stretches())
+        .containsExactly(new Stretch(Verdict.OVER, 0, 23, 4, 3, 0, 4, 0.14));
   }
 
   @Test
-  void a_long_stretch_is_told_once() {
-    assertThat(check(FrameRate.FPS_25, 0L, 5L, 10L, 15L, 20L, 25L, 300L))
-        .containsExactly(new FlashRule.Stretch(Verdict.OVER, 0, 25, 6));
+  void a_long_stretch_is_told_once_with_its_worst_second() {
+    assertThat(opening(FrameRate.FPS_25, 0, 5, 10, 15, 16, 17, 18, 300))
+        .containsExactly(new Stretch(Verdict.OVER, 0, 18, 7, 0, 0, 7, 0.14));
   }
 
-  /** An independent sliding window: every change looks one second ahead. */
   @Test
-  void it_agrees_with_counting_ahead_from_every_change() {
+  void one_part_that_opens_again_and_again_counts_its_area_once() {
+    List<Change> same =
+        List.of(
+            new Change(0, true, "lamp", 0.02),
+            new Change(5, true, "lamp", 0.02),
+            new Change(10, true, "lamp", 0.02),
+            new Change(15, true, "lamp", 0.02));
+    Stretch stretch = new FlashRule(same, FrameRate.FPS_24).stretches().get(0);
+    assertThat(stretch.worstArea()).isEqualTo(0.02);
+    assertThat(stretch.isSmall()).isTrue();
+  }
+
+  /**
+   * WCAG 2.2, Understanding 2.3.1: 21,824 of the pixels of 1024 by 768 may flash, a quarter of a
+   * field of 341 by 256.
+   */
+  @Test
+  void the_small_area_is_that_of_wcag() {
+    assertThat(FlashRule.SMALL_AREA * 1024 * 768).isCloseTo(21_824, offset(0.5));
+  }
+
+  /** An independent sliding window: from every frame of the film it counts one second ahead. */
+  @Test
+  void it_agrees_with_a_window_that_slides_frame_by_frame() {
     Random random = new Random(7);
     for (int round = 0; round < 500; round++) {
-      List<Long> frames = new ArrayList<>();
-      for (long at = 0; frames.size() < 12; at += random.nextInt(14)) {
-        frames.add(at);
+      List<Change> changes = new ArrayList<>();
+      for (long at = 0; changes.size() < 14; at += random.nextInt(12)) {
+        changes.add(new Change(at, random.nextInt(3) > 0, "lamp-" + changes.size(), 0.1));
       }
       boolean over = false;
-      for (long from : frames) {
-        over |= frames.stream().filter(f -> f >= from && f < from + 24).count() > 3;
+      boolean atLimit = false;
+      for (long from = 0; from < 200; from++) {
+        over |= mostAlike(changes, from, from + 23) > 3;
+        atLimit |= mostAlike(changes, from, from + 24) > 3;
       }
-      boolean told =
-          FlashRule.check(frames, FrameRate.FPS_24).stream()
-              .anyMatch(stretch -> stretch.verdict() == Verdict.OVER);
-      assertThat(told).as("%s", frames).isEqualTo(over);
+      List<Stretch> stretches = new FlashRule(changes, FrameRate.FPS_24).stretches();
+      assertThat(stretches.stream().anyMatch(s -> s.verdict() == Verdict.OVER))
+          .as("%s", changes)
+          .isEqualTo(over);
+      assertThat(!stretches.isEmpty()).as("%s", changes).isEqualTo(atLimit);
     }
+  }
+
+  private static long mostAlike(List<Change> changes, long first, long last) {
+    long brighter = count(changes, true, first, last);
+    return Math.max(brighter, count(changes, false, first, last));
+  }
+
+  private static long count(List<Change> changes, boolean brighter, long first, long last) {
+    return changes.stream()
+        .filter(c -> c.brighter() == brighter && c.frame() >= first && c.frame() <= last)
+        .count();
   }
 }
