@@ -22,6 +22,9 @@ final class RevealFramingFindings {
   /** A tip that looks larger than the flap by more than this share is told. */
   private static final double LOOMS = 0.1;
 
+  /** Room for the rounding of binary fractions. */
+  private static final double ROUNDING = 1e-9;
+
   private final TimingSheet timing;
   private final Plan plan;
   private final Film film;
@@ -53,15 +56,18 @@ final class RevealFramingFindings {
   private void add(PlannedReveal reveal, Shot shot, Framing framing) {
     Rect rect = reveal.opening().rect();
     double share = 1;
+    double most = 0;
     double shorter = Double.POSITIVE_INFINITY;
     for (long frame = reveal.firstGapFrame(); frame <= reveal.fullyOpenFrame(); frame++) {
       PictureRect seen = framing.inPicture(rect, frame);
-      share = Math.min(share, seen.shareWithin(film.width(), film.height()));
+      double here = seen.shareWithin(film.width(), film.height());
+      share = Math.min(share, here);
+      most = Math.max(most, here);
       shorter = Math.min(shorter, Math.min(seen.wide(), seen.high()));
     }
     String name = reveal.opening().name();
-    if (share < 1 - 1e-9) {
-      addCut(shot, name, share, reveal);
+    if (share < 1 - ROUNDING) {
+      addCut(shot, name, share, most);
     }
     if (shorter < TINY * film.height()) {
       String sentence =
@@ -73,22 +79,28 @@ final class RevealFramingFindings {
     }
   }
 
-  private void addCut(Shot shot, String name, double share, PlannedReveal reveal) {
+  private void addCut(Shot shot, String name, double least, double most) {
     String sentence =
-        share == 0
+        most == 0
             ? name + " moves outside the picture"
-            : "the picture cuts off part of " + name + " as it moves: " + percent(share) + " is seen";
+            : least == 0
+                ? name + " goes out of the picture as it moves"
+                : "the picture cuts off part of "
+                    + name
+                    + " as it moves: "
+                    + percent(least)
+                    + " is seen";
     findings.add(
-        share == 0 ? Severity.WARNING : Severity.NOTE,
+        least == 0 ? Severity.WARNING : Severity.NOTE,
         Concerns.DIRECTOR,
         shot,
         sentence,
-        "move or widen the field of panel " + timing.shots().get(reveal.shot()).panel().name());
+        "move or widen the field of panel " + shot.panel().name());
   }
 
   private void addView(SetUp setUp, CameraView view) {
     double enlargement = view.enlargement().orElse(0);
-    if (enlargement > 1 + 1e-9) {
+    if (enlargement > 1 + ROUNDING) {
       findings.add(
           Severity.WARNING,
           Concerns.ANIMATOR,

@@ -17,6 +17,10 @@ import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.exposure.WorkTime;
+import org.barsheet.exposure.ShootingPlan;
+import org.barsheet.exposure.SetUp;
+import org.barsheet.exposure.CameraView;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Rect;
@@ -75,6 +79,7 @@ public final class TimingJson {
     array("openings", sheet.timing().plan().openings(), this::opening);
     array("movements", sheet.movements(), movement -> MovementJson.write(json, movement));
     array("appearances", sheet.appearances(), this::appearance);
+    shooting(sheet.shooting());
     array("findings", sheet.findings(), this::finding);
     json.endObject();
     json.flush();
@@ -242,6 +247,38 @@ public final class TimingJson {
     json.name("startFrame").value(appearance.frames().start());
     json.name("endFrameExclusive").value(appearance.frames().endExclusive());
     json.name("sounding").value(FilmWords.decimal(appearance.sounding()));
+    json.endObject();
+  }
+
+  private void shooting(ShootingPlan shooting) throws IOException {
+    json.name("shooting").beginObject();
+    json.name("pictures").value(shooting.pictures());
+    json.name("plates").value(shooting.plates());
+    hours(shooting.time());
+    array("setUps", shooting.setUps(), this::setUp);
+    json.endObject();
+  }
+
+  private void hours(Optional<WorkTime> time) throws IOException {
+    json.name("hours");
+    if (time.isPresent()) {
+      json.value(FilmWords.decimal(time.get().hours()));
+    } else {
+      json.nullValue();
+    }
+  }
+
+  private void setUp(SetUp setUp) throws IOException {
+    json.beginObject();
+    json.name("number").value(setUp.number());
+    json.name("name").value(setUp.name());
+    json.name("model").value(setUp.model().name());
+    json.name("closedAgain").value(setUp.closedAgain());
+    rect("field", setUp.view().map(CameraView::field));
+    json.name("pictures").value(setUp.pictures());
+    hours(setUp.time());
+    array("movements", setUp.runs(), run -> json.value(run.movement().name()));
+    array("plates", setUp.runs().stream().flatMap(run -> run.plates().stream()).toList(), plate -> json.value(plate.name()));
     json.endObject();
   }
 

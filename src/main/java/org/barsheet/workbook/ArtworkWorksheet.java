@@ -8,6 +8,8 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.barsheet.exposure.ArtworkMap;
 import org.barsheet.exposure.ArtworkMeasures;
 import org.barsheet.exposure.ArtworkMeasures.OpeningMeasure;
+import org.barsheet.exposure.ColourWords;
+import org.barsheet.exposure.KeyColour;
 import org.barsheet.exposure.ModelScale;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening;
@@ -105,6 +107,7 @@ final class ArtworkWorksheet {
     book.name(
         "Artwork_openings", new Address(NAME, SheetFrame.HEADING_ROW, OPENING), last, ROW_NAME);
     models();
+    backings();
     facts();
     map();
     frame.finish(
@@ -197,6 +200,29 @@ final class ArtworkWorksheet {
         .filter(opening -> opening.model().equals(model.name()))
         .map(Opening::name)
         .collect(Collectors.joining(", "));
+  }
+
+  private void backings() {
+    List<KeyColour> candidates = KeyColour.candidates(plan.artwork().palette());
+    if (candidates.isEmpty()) {
+      return;
+    }
+    section("Backing to key out, the best first");
+    for (KeyColour candidate : candidates) {
+      pen.row(row++, ROW_POINTS);
+      pen.text(OPENING, candidate.word(), WORDS.inBold());
+      pen.joined(
+          MODEL,
+          ROW_NAME - 1,
+          Words.plain(Words.rounded(candidate.distance(), 1))
+              + " steps of colour difference from the nearest colour of the palette, "
+              + ColourWords.named(candidate.nearest())
+              + (candidate.isTooNear() ? ": too near" : ""),
+          WORDS);
+    }
+    paragraph(
+        "Steps are those of Cb and Cr in 8 bits (ITU-R BT.709). They compare printed colours: light,"
+            + " paper and camera change them, so try a sheet of it under the camera first.");
   }
 
   private void facts() {

@@ -2,9 +2,11 @@ package org.barsheet.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.plan.Opening;
+import org.barsheet.timing.Shot;
 
 /** How far an opening stands open from panel to panel, in words. */
 final class OpeningStates {
@@ -34,6 +36,66 @@ final class OpeningStates {
     return String.join("\n", lines);
   }
 
+  /** What stands open on a shot's first frame, and how far. */
+  static String atCut(FilmSheet film, Shot shot) {
+    List<String> open = new ArrayList<>();
+    List<String> closed = new ArrayList<>();
+    for (OpeningState state : of(film, shot)) {
+      if (isClosed(state.atFirstFrame())) {
+        closed.add(state.opening());
+      } else {
+        open.add(named(state.opening(), state.atFirstFrame()));
+      }
+    }
+    if (open.isEmpty()) {
+      return "all closed at the cut";
+    } else if (closed.isEmpty()) {
+      return "all open at the cut" + partly(open);
+    } else if (open.size() > closed.size()) {
+      return "all open at the cut but " + String.join(", ", closed) + partly(open);
+    }
+    return "open at the cut: " + String.join(", ", open);
+  }
+
+  /** Those of many that stand open only in part. */
+  private static String partly(List<String> open) {
+    List<String> partly = open.stream().filter(words -> words.endsWith(" %")).toList();
+    return partly.isEmpty() ? "" : "; partly: " + String.join(", ", partly);
+  }
+
+  /**
+   * What a shot leaves half done: how far those openings stand open on its last frame. Any other
+   * that moves ends open or closed, as its movement says, and the rest stays as at the cut.
+   */
+  static Optional<String> atEnd(FilmSheet film, Shot shot) {
+    List<String> changed = new ArrayList<>();
+    for (OpeningState state : of(film, shot)) {
+      boolean moves = Math.abs(state.atFirstFrame() - state.atLastFrame()) >= HALF_PERCENT;
+      if (moves && !isOpen(state.atLastFrame()) && !isClosed(state.atLastFrame())) {
+        changed.add(state.opening() + " " + far(state.atLastFrame()));
+      }
+    }
+    return changed.isEmpty()
+        ? Optional.empty()
+        : Optional.of("at the end: " + String.join(", ", changed));
+  }
+
+  private static List<OpeningState> of(FilmSheet film, Shot shot) {
+    return film.states().stream().filter(state -> state.shot() == shot.index()).toList();
+  }
+
+  private static String named(String opening, double share) {
+    return isOpen(share) ? opening : opening + " " + percent(share) + " %";
+  }
+
+  private static boolean isClosed(double share) {
+    return share < HALF_PERCENT;
+  }
+
+  private static boolean isOpen(double share) {
+    return share > 1 - HALF_PERCENT;
+  }
+
   private static String panel(FilmSheet film, OpeningState state) {
     return film.timing().shots().get(state.shot()).panel().name();
   }
@@ -48,10 +110,10 @@ final class OpeningStates {
   }
 
   private static String far(double share) {
-    if (share < HALF_PERCENT) {
+    if (isClosed(share)) {
       return "closed";
     }
-    return share > 1 - HALF_PERCENT ? "open" : "open " + percent(share) + " %";
+    return isOpen(share) ? "open" : "open " + percent(share) + " %";
   }
 
   private static long percent(double share) {

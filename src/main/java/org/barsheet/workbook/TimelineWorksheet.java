@@ -2,7 +2,6 @@ package org.barsheet.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.exposure.OpeningState;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
@@ -97,7 +96,9 @@ final class TimelineWorksheet {
     totals(last + 1);
     book.name("Timeline_panels", new Address(NAME, SheetFrame.FIRST_ROW, PANEL), last, ROW_NAME);
     book.name("Timeline_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
-    frame.finish("lengths are counted to the next cut; seconds and frames are the film's");
+    frame.finish(
+        "lengths run to the next cut; seconds and frames are the film's; what does not move stands at"
+            + " the end as at the cut");
   }
 
   private void line(Shot shot) {
@@ -140,7 +141,8 @@ final class TimelineWorksheet {
     shot.panel()
         .appears()
         .forEach(appears -> lines.add(appears.performer() + " in " + appears.opening()));
-    lines.add(openAtCut(shot));
+    lines.add(OpeningStates.atCut(book.film(), shot));
+    OpeningStates.atEnd(book.film(), shot).ifPresent(lines::add);
     return String.join("\n", lines);
   }
 
@@ -160,24 +162,6 @@ final class TimelineWorksheet {
                     + (rival.isFreeChoice() ? Signs.QUESTION + " free choice: " : "")
                     + rival.sentence())
         .orElse(shot.reason());
-  }
-
-  private String openAtCut(Shot shot) {
-    List<String> open = new ArrayList<>();
-    List<String> closed = new ArrayList<>();
-    for (OpeningState state : book.film().states()) {
-      if (state.shot() == shot.index()) {
-        (state.atFirstFrame() > 0 ? open : closed).add(state.opening());
-      }
-    }
-    if (open.isEmpty()) {
-      return "all closed at the cut";
-    } else if (closed.isEmpty()) {
-      return "all open at the cut";
-    } else if (open.size() > closed.size()) {
-      return "all open at the cut but " + String.join(", ", closed);
-    }
-    return "open at the cut: " + String.join(", ", open);
   }
 
   private static String orNothing(String asked) {

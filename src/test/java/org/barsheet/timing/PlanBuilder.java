@@ -51,6 +51,7 @@ public final class PlanBuilder {
   private Film.MusicFrom musicFrom = Film.MusicFrom.TICK_0;
   private Seconds tail = Seconds.ZERO;
   private int pictureLead;
+  private List<String> palette = List.of();
   private Optional<Camera> camera = Optional.empty();
   private Optional<Shoot> shoot = Optional.empty();
 
@@ -82,6 +83,12 @@ public final class PlanBuilder {
 
   public PlanBuilder pictureLead(int frames) {
     pictureLead = frames;
+    return this;
+  }
+
+  /** The artwork's colours, RRGGBB. */
+  public PlanBuilder palette(String... colours) {
+    palette = List.of(colours);
     return this;
   }
 
@@ -324,7 +331,7 @@ public final class PlanBuilder {
         film,
         TempoRequest.DEFAULT,
         motifs.stream().map(PlanBuilder::motif).toList(),
-        new Artwork(25.4, 24, 13.5, List.of(), 0, models),
+        new Artwork(25.4, 24, 13.5, palette, 0, models),
         camera,
         shoot,
         Hand.DEFAULT,
