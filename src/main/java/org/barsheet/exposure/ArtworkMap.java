@@ -27,6 +27,9 @@ public record ArtworkMap(
   /** Room around the artwork for the numbers of its squares. */
   private static final double RULER = 6;
 
+  /** Half the width of an arrow's head. */
+  private static final double ARROW = 0.8;
+
   private static final double HAIR = 0.1;
   private static final double THIN = 0.18;
   private static final double HEAVY = 0.5;
@@ -110,11 +113,32 @@ public record ArtworkMap(
       Rect sheet =
           new Rect(RULER, RULER, artwork.squaresWide() * square, artwork.squaresHigh() * square);
       List<Rect> rects = openings.stream().map(opening -> onPaper(opening.rect())).toList();
-      MapNames names = new MapNames(sheet, rects);
+      MapNames names = new MapNames(sheet, withSigns(openings, rects));
       for (int i = 0; i < openings.size(); i++) {
         boolean beside = MotionMarks.isUpright(openings.get(i).motion());
         marks.addAll(names.place(openings.get(i).name(), rects.get(i), beside));
       }
+    }
+
+    /** What names keep off: openings, and the arrows that reach out of them. */
+    private static List<Rect> withSigns(List<Opening> openings, List<Rect> rects) {
+      List<Rect> taken = new ArrayList<>(rects);
+      for (int i = 0; i < rects.size(); i++) {
+        for (MapMark mark : MotionMarks.of(openings.get(i).motion(), rects.get(i))) {
+          if (mark instanceof MapMark.Stroke stroke) {
+            taken.add(around(stroke));
+          }
+        }
+      }
+      return taken;
+    }
+
+    private static Rect around(MapMark.Stroke stroke) {
+      return new Rect(
+          Math.min(stroke.fromX(), stroke.toX()) - ARROW,
+          Math.min(stroke.fromY(), stroke.toY()) - ARROW,
+          Math.abs(stroke.toX() - stroke.fromX()) + 2 * ARROW,
+          Math.abs(stroke.toY() - stroke.fromY()) + 2 * ARROW);
     }
 
     private Rect onPaper(Rect squares) {

@@ -36,6 +36,18 @@ final class MovementWorks {
     return movements.stream().map(this::work).toList();
   }
 
+  /** Panels in which nothing of the artwork itself is moved, in story order. */
+  List<String> atRest() {
+    return timing.shots().stream()
+        .filter(shot -> reveals.stream().noneMatch(r -> r.shot() == shot.index() && isArtwork(r)))
+        .map(shot -> shot.panel().name())
+        .toList();
+  }
+
+  private boolean isArtwork(PlannedReveal reveal) {
+    return plan.artwork().model(reveal.opening().model()).orElseThrow().enlarged() == 1;
+  }
+
   private MovementWork work(Movement movement) {
     List<PlannedReveal> shown =
         reveals.stream().filter(reveal -> reveal.movement().equals(movement.name())).toList();

@@ -13,13 +13,16 @@ import org.barsheet.timing.TimingSheet;
  * @param fewest whether the number of set-ups is known to be the smallest: models with very many
  *     movements are ordered by rule instead
  * @param movedApart pictures there would be to take if no two reveals shared any, plates left out
+ * @param atRest panels in which nothing of the artwork itself is moved: each stands on a picture of
+ *     the artwork as it is then, which is not counted here
  * @param time for all of it, where the plan gives rates of work
  */
 public record ShootingPlan(
-    List<SetUp> setUps, boolean fewest, int movedApart, Optional<WorkTime> time) {
+    List<SetUp> setUps, boolean fewest, int movedApart, List<String> atRest, Optional<WorkTime> time) {
 
   public ShootingPlan {
     setUps = List.copyOf(setUps);
+    atRest = List.copyOf(atRest);
   }
 
   /**
@@ -35,10 +38,9 @@ public record ShootingPlan(
       List<Movement> movements,
       List<PlannedReveal> reveals,
       List<OpeningState> states) {
-    ShootingPlanner planner =
-        ShootingPlanner.of(timing.plan(), new MovementWorks(timing, reveals, states).of(movements));
+    MovementWorks works = new MovementWorks(timing, reveals, states);
     int apart = reveals.stream().mapToInt(reveal -> reveal.reveal().pictures()).sum();
-    return planner.plan(apart);
+    return ShootingPlanner.of(timing.plan(), works.of(movements)).plan(apart, works.atRest());
   }
 
   /** Photographs in all, plates with them. */

@@ -35,8 +35,8 @@ final class ShootingPlanner {
     return planner;
   }
 
-  ShootingPlan plan(int movedApart) {
-    return new ShootingPlan(setUps, fewest, movedApart, clock.total());
+  ShootingPlan plan(int movedApart, List<String> atRest) {
+    return new ShootingPlan(setUps, fewest, movedApart, atRest, clock.total());
   }
 
   private void addModel(List<MovementWork> model) {

@@ -269,6 +269,12 @@ final class ShootingWorksheet {
         shooting.time().isPresent()
             ? "Hours are the plan's own rates; days follow one another, without days of rest."
             : "Give the plan its rates (shoot: pictures-an-hour, minutes-a-set-up), and hours stand here.");
+    if (!shooting.atRest().isEmpty()) {
+      paragraph(
+          "Not counted: pictures of the artwork at rest, with what stands open then, for panels "
+              + String.join(", ", shooting.atRest())
+              + ". One picture may serve several.");
+    }
     shooting.setUps().stream()
         .flatMap(setUp -> setUp.runs().stream())
         .flatMap(run -> run.plates().stream())

@@ -127,4 +127,14 @@ class ArtworkMapTest {
         && text.y() > rect.top()
         && text.y() < rect.top() + rect.high();
   }
+
+  @Test
+  void a_name_keeps_off_the_arrow_of_a_shutter_that_slides_down() {
+    Opening shutter =
+        opening("shutter", new Rect(3, 7, 0.6, 1), new Opening.Slides(Side.BOTTOM, 0));
+    ArtworkMap map = ArtworkMap.within(QUAY, List.of(shutter), 273, 200);
+    MapMark.Stroke arrow =
+        marks(map, MapMark.Stroke.class).stream().filter(MapMark.Stroke::arrow).findFirst().orElseThrow();
+    assertThat(text(map, "shutter").y()).isLessThan(arrow.fromY());
+  }
 }

@@ -190,4 +190,14 @@ class ShootingPlanTest {
         .anyMatch(
             f -> f.sentence().equals("gate-2 stands 305 mm up, and the lens is about 262 mm away"));
   }
+
+  @Test
+  void panels_that_stand_on_the_artwork_at_rest_are_named() {
+    ShootingPlan shooting =
+        shooting(
+            plan()
+                .panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))
+                .panel("glimmer 3", "", List.of(evenly("gate", 20))));
+    assertThat(shooting.atRest()).containsExactly("1", "2");
+  }
 }
