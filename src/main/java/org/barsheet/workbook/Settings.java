@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.barsheet.motif.Form;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Camera;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.MotifRequest;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.Shoot;
 import org.barsheet.pulse.TempoRequest;
 
 /** Every setting in force, under the name the plan gives it. */
@@ -36,6 +39,9 @@ final class Settings {
     settings.film(plan.film());
     settings.music(plan.music());
     plan.motifs().forEach(settings::motif);
+    settings.artwork(plan.artwork());
+    plan.camera().ifPresent(settings::camera);
+    plan.shoot().ifPresent(settings::shoot);
     settings.hand(plan.hand());
     return settings.list;
   }
@@ -83,6 +89,33 @@ final class Settings {
     String forms =
         motif.forms().stream().sorted().map(Form::word).collect(Collectors.joining(", "));
     add(key + "forms", forms.isEmpty() ? "none besides" : forms);
+  }
+
+  private void artwork(Artwork artwork) {
+    add("artwork.square", Words.plain(artwork.squareMillimetres()) + " mm");
+    add(
+        "artwork.squares",
+        Words.plain(artwork.squaresWide())
+            + "x"
+            + Words.plain(Words.hundredths(artwork.squaresHigh())));
+    add(
+        "artwork.smallest-workable",
+        artwork.smallestWorkableMillimetres() > 0
+            ? Words.plain(artwork.smallestWorkableMillimetres()) + " mm"
+            : "none");
+  }
+
+  private void camera(Camera camera) {
+    add("camera.lens", Words.plain(camera.lensMillimetres()) + " mm");
+    add("camera.sensor", Words.plain(camera.sensorMillimetres()) + " mm");
+    add("camera.picture", camera.pictureWidth() + "x" + camera.pictureHeight());
+  }
+
+  private void shoot(Shoot shoot) {
+    add("shoot.pictures-an-hour", Words.plain(shoot.picturesAnHour()));
+    add("shoot.minutes-a-set-up", Words.plain(shoot.minutesASetUp()));
+    add("shoot.starts", shoot.starts().map(Object::toString).orElse("no day given"));
+    add("shoot.hours-a-day", shoot.hoursADay().map(Words::plain).orElse("not given"));
   }
 
   private static String words(String name) {

@@ -9,6 +9,8 @@ import java.util.Locale;
 import org.barsheet.exposure.ExposurePlanner;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.exposure.SetUp;
+import org.barsheet.exposure.ShootingPlan;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanReader;
@@ -106,5 +108,22 @@ class DemoFilmTest {
     assertThat(PLAN.panels())
         .filteredOn(panel -> panel.cue().toString().equals("glimmer"))
         .hasSize(2);
+  }
+
+  @Test
+  void an_opening_is_too_small_and_a_performer_wears_the_colour_that_is_keyed() {
+    assertThat(FILM.findings())
+        .extracting(Finding::sentence)
+        .anyMatch(sentence -> sentence.startsWith("hatch is 25.4 by 17.8 mm on quay"))
+        .anyMatch(sentence -> sentence.startsWith("violins wears #2E8C4A"));
+  }
+
+  @Test
+  void the_shooting_plan_shares_pictures_has_a_set_up_for_several_and_days() {
+    ShootingPlan shooting = FILM.shooting();
+    assertThat(shooting.moved()).isLessThan(shooting.movedApart());
+    assertThat(shooting.setUps()).anyMatch(setUp -> setUp.runs().size() > 1);
+    assertThat(shooting.setUps()).anyMatch(SetUp::closedAgain);
+    assertThat(shooting.time().orElseThrow().ends()).isPresent();
   }
 }
