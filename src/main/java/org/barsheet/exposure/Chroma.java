@@ -2,8 +2,9 @@ package org.barsheet.exposure;
 
 /**
  * What a keyer sees of a colour: its two colour differences, without its brightness. They are those
- * of ITU-R BT.709 in 8 bits, {@code Cb = 224·(B′ − Y′)/1.8556} and {@code Cr = 224·(R′ − Y′)/1.5748}
- * with {@code Y′ = 0.2126 R′ + 0.7152 G′ + 0.0722 B′}, not rounded, and 0 instead of 128 for grey.
+ * of ITU-R BT.709 in 8 bits, {@code Cb = 224·(B′ − Y′)/1.8556} and {@code Cr = 224·(R′ −
+ * Y′)/1.5748} with {@code Y′ = 0.2126 R′ + 0.7152 G′ + 0.0722 B′}, not rounded, and 0 instead of
+ * 128 for grey.
  *
  * @param cb blue less brightness, −112 to 112
  * @param cr red less brightness, −112 to 112

@@ -66,9 +66,7 @@ final class FlashFindings {
     Optional<Framing> framing = Framing.of(timing, shot);
     return Arrays.stream(Way.values())
         .flatMap(
-            way ->
-                reveal.turns(way).stream()
-                    .map(frame -> change(reveal, way, frame, framing)));
+            way -> reveal.turns(way).stream().map(frame -> change(reveal, way, frame, framing)));
   }
 
   private Change change(PlannedReveal reveal, Way way, long frame, Optional<Framing> framing) {

@@ -10,11 +10,11 @@ import org.barsheet.clock.Seconds;
 
 /**
  * Counts how fast the picture may flash. WCAG 2.3.1 (level A) allows no more than three flashes in
- * any one second; a flash is a pair of opposing changes of brightness. Openings and closings of
- * the whole picture, and lamps that brighten or go out, are counted together, since rectangles that
- * go one after another add up. More than three openings, or more than three closings, within a
- * second may be more than three flashes. Times are known here, brightness is not: this warns and
- * never certifies.
+ * any one second; a flash is a pair of opposing changes of brightness. Openings and closings of the
+ * whole picture, and lamps that brighten or go out, are counted together, since rectangles that go
+ * one after another add up. More than three openings, or more than three closings, within a second
+ * may be more than three flashes. Times are known here, brightness is not: this warns and never
+ * certifies.
  */
 final class FlashRule {
 

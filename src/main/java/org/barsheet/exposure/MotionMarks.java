@@ -35,6 +35,7 @@ final class MotionMarks {
     return towards == Side.TOP || towards == Side.BOTTOM;
   }
 
+  /** The sign for a motion, in the lower right part of a rectangle on paper. */
   static List<MapMark> of(Opening.Motion motion, Rect rect) {
     if (motion instanceof Hinged hinged) {
       return hinged(hinged.hinge(), rect);
@@ -73,7 +74,7 @@ final class MotionMarks {
   }
 
   /**
-   * An arrow towards a side, along the opposite long edge's foot.
+   * An arrow towards a side: along the foot of the rectangle, or upright along its right side.
    *
    * @param from where it begins, as a share of the way from that side across the rectangle
    * @param to where it ends

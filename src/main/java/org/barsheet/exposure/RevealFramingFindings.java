@@ -32,8 +32,7 @@ final class RevealFramingFindings {
   private final ShootingPlan shooting;
   private final Findings findings = new Findings();
 
-  RevealFramingFindings(
-      TimingSheet timing, List<PlannedReveal> reveals, ShootingPlan shooting) {
+  RevealFramingFindings(TimingSheet timing, List<PlannedReveal> reveals, ShootingPlan shooting) {
     this.timing = timing;
     this.plan = timing.plan();
     this.film = plan.film();

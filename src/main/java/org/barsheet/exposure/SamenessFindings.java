@@ -64,7 +64,8 @@ final class SamenessFindings {
       return;
     }
     FrameRate rate = plan.film().rate();
-    Seconds apart = rate.startOf(later.firstGapFrame()).minus(rate.startOf(earlier.firstGapFrame()));
+    Seconds apart =
+        rate.startOf(later.firstGapFrame()).minus(rate.startOf(earlier.firstGapFrame()));
     if (apart.compareTo(SOON) > 0) {
       return;
     }

@@ -18,7 +18,11 @@ import org.barsheet.timing.TimingSheet;
  * @param time for all of it, where the plan gives rates of work
  */
 public record ShootingPlan(
-    List<SetUp> setUps, boolean fewest, int movedApart, List<String> atRest, Optional<WorkTime> time) {
+    List<SetUp> setUps,
+    boolean fewest,
+    int movedApart,
+    List<String> atRest,
+    Optional<WorkTime> time) {
 
   public ShootingPlan {
     setUps = List.copyOf(setUps);

@@ -12,15 +12,15 @@ import java.util.List;
 import java.util.Optional;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.CameraView;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.exposure.WorkTime;
-import org.barsheet.exposure.ShootingPlan;
 import org.barsheet.exposure.SetUp;
-import org.barsheet.exposure.CameraView;
+import org.barsheet.exposure.ShootingPlan;
+import org.barsheet.exposure.WorkTime;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Rect;
@@ -278,7 +278,10 @@ public final class TimingJson {
     json.name("pictures").value(setUp.pictures());
     hours(setUp.time());
     array("movements", setUp.runs(), run -> json.value(run.movement().name()));
-    array("plates", setUp.runs().stream().flatMap(run -> run.plates().stream()).toList(), plate -> json.value(plate.name()));
+    array(
+        "plates",
+        setUp.runs().stream().flatMap(run -> run.plates().stream()).toList(),
+        plate -> json.value(plate.name()));
     json.endObject();
   }
 

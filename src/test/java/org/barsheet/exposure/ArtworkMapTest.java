@@ -134,7 +134,10 @@ class ArtworkMapTest {
         opening("shutter", new Rect(3, 7, 0.6, 1), new Opening.Slides(Side.BOTTOM, 0));
     ArtworkMap map = ArtworkMap.within(QUAY, List.of(shutter), 273, 200);
     MapMark.Stroke arrow =
-        marks(map, MapMark.Stroke.class).stream().filter(MapMark.Stroke::arrow).findFirst().orElseThrow();
+        marks(map, MapMark.Stroke.class).stream()
+            .filter(MapMark.Stroke::arrow)
+            .findFirst()
+            .orElseThrow();
     assertThat(text(map, "shutter").y()).isLessThan(arrow.fromY());
   }
 }

@@ -41,7 +41,8 @@ class KeyColourTest {
     assertThat(KeyColour.backing("blue", PALETTE).orElseThrow().distance())
         .isCloseTo(51.38, offset(0.005));
     List<KeyColour> candidates = KeyColour.candidates(PALETTE);
-    assertThat(candidates).isSortedAccordingTo((a, b) -> Double.compare(b.distance(), a.distance()));
+    assertThat(candidates)
+        .isSortedAccordingTo((a, b) -> Double.compare(b.distance(), a.distance()));
     for (KeyColour candidate : candidates) {
       double least =
           PALETTE.stream()

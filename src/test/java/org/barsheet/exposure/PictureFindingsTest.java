@@ -21,7 +21,9 @@ import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;
 
-/** What is found about pictures: their backing, sameness, framing and flashing. A bar has 60 frames. */
+/**
+ * What is found about pictures: their backing, sameness, framing and flashing. A bar has 60 frames.
+ */
 class PictureFindingsTest {
 
   private static PlanBuilder plan() {
@@ -127,20 +129,17 @@ class PictureFindingsTest {
   /** The gate is 2 squares wide; the field ends in its middle. */
   @Test
   void a_reveal_that_the_picture_cuts_off_is_told() {
-    PlanBuilder cut =
-        plan().panel("glimmer 2", "", List.of(evenly("gate", 20))).field(3, 3, 8);
+    PlanBuilder cut = plan().panel("glimmer 2", "", List.of(evenly("gate", 20))).field(3, 3, 8);
     assertThat(told(cut, Severity.NOTE))
         .contains("the picture cuts off part of gate as it moves: 50 % is seen");
-    PlanBuilder outside =
-        plan().panel("glimmer 2", "", List.of(evenly("gate", 20))).field(0, 0, 8);
+    PlanBuilder outside = plan().panel("glimmer 2", "", List.of(evenly("gate", 20))).field(0, 0, 8);
     assertThat(told(outside, Severity.WARNING)).contains("gate moves outside the picture");
   }
 
   /** A push-in that loses the gate on the way: the worst frame of the movement counts. */
   @Test
   void a_moving_camera_is_followed_frame_by_frame() {
-    Field pushIn =
-        new Field(new Rect(0, 0, 24, 13.5), new Rect(20, 11, 4, 2.25), Slow.NONE);
+    Field pushIn = new Field(new Rect(0, 0, 24, 13.5), new Rect(20, 11, 4, 2.25), Slow.NONE);
     PlanBuilder plan =
         plan()
             .panel("glimmer 2", "", List.of(evenly("gate", 20)))
@@ -228,6 +227,7 @@ class PictureFindingsTest {
         plan()
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20), evenly("gate", 20)))
             .field(0, 0, 24);
-    assertThat(told(plan, Severity.NOTE)).anyMatch(w -> w.startsWith("no second holds more than 2"));
+    assertThat(told(plan, Severity.NOTE))
+        .anyMatch(w -> w.startsWith("no second holds more than 2"));
   }
 }
