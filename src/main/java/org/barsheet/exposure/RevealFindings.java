@@ -43,10 +43,12 @@ final class RevealFindings {
     for (PlannedReveal reveal : reveals) {
       Shot shot = timing.shots().get(reveal.shot());
       reveal.squeeze().ifPresent(squeeze -> addSqueezed(shot, reveal, squeeze));
+      addFasterOnly(shot, reveal);
       addResampled(shot, reveal);
       addClosing(shot, reveal);
       Reveal asked = reveal.reveal();
-      if (told.add(List.of(asked.pictures(), asked.framesPerPicture()))) {
+      String tempo = tempo(barAt(reveal.landsFrame()));
+      if (told.add(List.of(asked.pictures(), asked.framesPerPicture(), tempo))) {
         addRoomNeeded(shot, reveal);
       }
     }
@@ -124,14 +126,53 @@ final class RevealFindings {
     }
   }
 
+  /** A reveal that would fit only with its pictures shown for fewer frames: what is missing. */
+  private void addFasterOnly(Shot shot, PlannedReveal reveal) {
+    PictureRun asked = PictureRun.asAsked(reveal.reveal());
+    boolean faster =
+        reveal.squeeze().filter(squeeze -> squeeze.pictures() == asked.shown()).isPresent();
+    if (!faster || reveal.reveal().landsOn() instanceof Reveal.OnNotes) {
+      return;
+    }
+    long before = shot.frames().start() - (reveal.landsFrame() - asked.before());
+    long after = reveal.landsFrame() + asked.from() - shot.frames().endExclusive();
+    long missing = Math.max(0, before) + Math.max(0, after);
+    FilmBar bar = barAt(reveal.landsFrame());
+    String sentence =
+        reveal.opening().name()
+            + " fits "
+            + SqueezeWords.on(reveal.squeeze().get().framesPerPicture())
+            + ", not "
+            + SqueezeWords.on(asked.framesPerPicture())
+            + ": "
+            + Words.count(missing, "frame")
+            + (missing == 1 ? " is" : " are")
+            + " missing, "
+            + bars(missing, bar)
+            + tempo(bar);
+    String remedy = "give it that much more music before the panel after, or a slower tempo";
+    findings.add(Severity.NOTE, Concerns.COMPOSER, shot, sentence, remedy);
+  }
+
+  /** {@code 1.6 bars at }. */
+  private static String bars(long frames, FilmBar bar) {
+    String amount =
+        BigDecimal.valueOf(frames)
+            .divide(BigDecimal.valueOf(Math.max(1, bar.lengthFrames())), 2, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString();
+    return amount + (amount.equals("1") ? " bar at " : " bars at ");
+  }
+
+  private static String tempo(FilmBar bar) {
+    return bar.beatsPerMinute().setScale(1, RoundingMode.HALF_UP).toPlainString()
+        + " beats a minute";
+  }
+
   /** How many bars a reveal of this size fills at the tempo where it lands. */
   private void addRoomNeeded(Shot shot, PlannedReveal reveal) {
     long frames = PictureRun.asAsked(reveal.reveal()).frames();
     FilmBar bar = barAt(reveal.landsFrame());
-    BigDecimal bars =
-        BigDecimal.valueOf(frames)
-            .divide(BigDecimal.valueOf(Math.max(1, bar.lengthFrames())), 2, RoundingMode.HALF_UP);
-    String amount = bars.stripTrailingZeros().toPlainString();
     String sentence =
         Words.count(reveal.reveal().pictures(), "picture")
             + " "
@@ -139,10 +180,8 @@ final class RevealFindings {
             + " fill "
             + Words.count(frames, "frame")
             + ", "
-            + amount
-            + (amount.equals("1") ? " bar at " : " bars at ")
-            + bar.beatsPerMinute().setScale(1, RoundingMode.HALF_UP).toPlainString()
-            + " beats a minute";
+            + bars(frames, bar)
+            + tempo(bar);
     findings.add(Severity.NOTE, Concerns.COMPOSER, shot, sentence, "");
   }
 

@@ -1,6 +1,7 @@
 package org.barsheet.timing;
 
 import java.util.List;
+import java.util.Set;
 import org.barsheet.clock.Seconds;
 
 /**
@@ -16,6 +17,7 @@ import org.barsheet.clock.Seconds;
  * @param kind why it is a candidate
  * @param wantedCut the frame the plan's own cut falls on; earlier than {@code cut} where it gives
  *     way
+ * @param held cues that panels before it sit on and that panels after it could take as well
  */
 record Candidate(
     Cue cue,
@@ -26,7 +28,8 @@ record Candidate(
     long cost,
     long afterCut,
     Kind kind,
-    long wantedCut) {
+    long wantedCut,
+    Set<String> held) {
 
   /** The panel before may begin anywhere. */
   static final long ANY = -1;
@@ -66,6 +69,13 @@ record Candidate(
 
   Candidate {
     rooms = List.copyOf(rooms);
+  }
+
+  /** The same with other cues held. */
+  Candidate holding(Set<String> cues) {
+    return cues.equals(held)
+        ? this
+        : new Candidate(cue, cutAt, cut, anchor, rooms, cost, afterCut, kind, wantedCut, cues);
   }
 
   boolean isLate() {

@@ -218,20 +218,31 @@ final class PanelAligner {
     return reach;
   }
 
+  private List<Stage> stagesOf(SharedCues shared) {
+    List<List<Candidate>> places = shared.toldApart();
+    List<Stage> stages = new ArrayList<>();
+    for (int p = 0; p < panels.size(); p++) {
+      Panel panel = input.panels().get(p);
+      stages.add(
+          new Stage(
+              p, panel, places.get(p), shared, input.lockOf(panel), lengths, input.meanLength()));
+    }
+    return stages;
+  }
+
   /**
    * The places of every panel.
    *
    * @param besides one further place for each panel, or none at all
    */
   private List<Stage> stages(List<Candidate> besides) {
-    List<Stage> stages = new ArrayList<>();
+    List<List<Candidate>> places = new ArrayList<>();
     List<Candidate> before = List.of();
     for (int p = 0; p < panels.size(); p++) {
-      Panel panel = input.panels().get(p);
       before = panels.get(p).after(before);
       before = besides.isEmpty() ? before : PanelCuts.inFilm(before, besides.get(p));
-      stages.add(new Stage(panel, before, input.lockOf(panel), lengths, input.meanLength()));
+      places.add(before);
     }
-    return stages;
+    return stagesOf(new SharedCues(places));
   }
 }

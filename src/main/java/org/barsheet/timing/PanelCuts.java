@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Length;
@@ -229,6 +230,7 @@ final class PanelCuts {
         origin.cost() + lateCost,
         origin.afterCut(),
         lock.isPresent() ? Candidate.Kind.LOCKED : origin.kind(),
-        wantedCut);
+        wantedCut,
+        Set.of());
   }
 }

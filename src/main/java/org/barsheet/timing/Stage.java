@@ -3,6 +3,7 @@ package org.barsheet.timing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.barsheet.clock.FrameSpan;
@@ -15,8 +16,12 @@ import org.barsheet.plan.Panel;
  */
 final class Stage {
 
+  private final int index;
   private final Panel panel;
   private final List<Candidate> candidates;
+  private final SharedCues shared;
+  private final List<Set<String>> carried;
+  private final boolean holdsCues;
   private final Optional<FrameSpan> lock;
   private final LengthTable lengths;
   private final double meanLength;
@@ -36,13 +41,21 @@ final class Stage {
   private final double mostWanted;
 
   Stage(
+      int index,
       Panel panel,
       List<Candidate> candidates,
+      SharedCues shared,
       Optional<FrameSpan> lock,
       LengthTable lengths,
       double meanLength) {
+    this.index = index;
     this.panel = panel;
     this.candidates = candidates;
+    this.shared = shared;
+    this.carried = candidates.stream().map(place -> shared.carried(index, place)).toList();
+    this.holdsCues =
+        carried.stream().anyMatch(cues -> !cues.isEmpty())
+            || candidates.stream().anyMatch(place -> !place.held().isEmpty());
     this.lock = lock;
     this.lengths = lengths;
     this.meanLength = meanLength;
@@ -140,7 +153,7 @@ final class Stage {
   Stage only(boolean[] kept) {
     List<Candidate> some =
         IntStream.range(0, kept.length).filter(i -> kept[i]).mapToObj(candidates::get).toList();
-    return new Stage(panel, some, lock, lengths, meanLength);
+    return new Stage(index, panel, some, shared, lock, lengths, meanLength);
   }
 
   Panel panel() {
@@ -171,8 +184,21 @@ final class Stage {
     if (afterCuts[i] != Candidate.ANY && afterCuts[i] != before.cuts[j]) {
       return false;
     }
-    return cueFrames[i] != before.cueFrames[j]
-        || !candidate(i).cue().id().equals(before.candidate(j).cue().id());
+    if (cueFrames[i] == before.cueFrames[j]
+        && candidate(i).cue().id().equals(before.candidate(j).cue().id())) {
+      return false;
+    }
+    return !(holdsCues || before.holdsCues) || holdsWhatIsLeft(i, before, j);
+  }
+
+  /** Whether no panel before holds its cue, and it is the one told apart by what they hold. */
+  private boolean holdsWhatIsLeft(int i, Stage before, int j) {
+    Set<String> held = candidate(i).held();
+    Set<String> left = before.carried.get(j);
+    if (before.candidate(j).held().contains(candidate(i).cue().id())) {
+      return false;
+    }
+    return left.isEmpty() ? held.isEmpty() : held.equals(shared.stillHeld(index, cuts[i], left));
   }
 
   /** The cost of choosing a place, whatever comes after. */

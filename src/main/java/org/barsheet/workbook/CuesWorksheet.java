@@ -87,10 +87,23 @@ final class CuesWorksheet {
     book.name("Cues_table", new Address(NAME, SheetFrame.HEADING_ROW, MOTIF), last, ROW_NAME);
     book.name("Cues_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, MOTIF, PANEL));
+    forTheComposer(row + 1);
     frame.finish(
         "place and frame are those of the first note; seconds are the score's; "
             + Signs.QUESTION
             + " marks what is only likely");
+  }
+
+  private void forTheComposer(int firstRow) {
+    int row = firstRow;
+    pen.row(row++, 26);
+    Look heading = Look.SECTION.edged(Edges.NONE.bottom(Line.HEAVY));
+    pen.blanks(MOTIF, NOTES + 1, heading);
+    pen.text(MOTIF, "For the composer", heading);
+    for (String sentence : ComposerSection.lines(book.film())) {
+      pen.row(row++, ROW_POINTS);
+      pen.joined(CUE, NOTES, sentence, Look.BODY.atTop().wrapped());
+    }
   }
 
   private void line(int row, Cue cue) {

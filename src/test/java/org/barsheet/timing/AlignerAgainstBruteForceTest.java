@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.stream.IntStream;
 import org.barsheet.input.InputException;
 import org.junit.jupiter.api.Tag;
@@ -27,29 +28,60 @@ class AlignerAgainstBruteForceTest {
     check(1000, 10_000);
   }
 
+  /** One panel on a return's first note, another within it, a third on its last note. */
+  @Test
+  void on_plans_whose_returns_are_longer_than_a_shot() {
+    int shared = 0;
+    for (long seed = 1; seed <= 300; seed++) {
+      shared += check(seed, onLongReturns(new Random(seed)));
+    }
+    assertThat(shared).isGreaterThan(100);
+    assertThat(possible).isGreaterThan(150);
+  }
+
+  private static PlanBuilder onLongReturns(Random random) {
+    MusicBuilder music =
+        new MusicBuilder()
+            .tempo(120)
+            .bars(8)
+            .longMotif("glimmer", 2, 8 + random.nextInt(5))
+            .longMotif("glimmer", 4 + random.nextInt(2), 8)
+            .motif("glimmer", 7, 1);
+    PlanBuilder plan = new PlanBuilder(music).opening("lamp-1", "small-lamp").panel("", "");
+    for (int p = 0; p < 4; p++) {
+      if (random.nextInt(3) == 0) {
+        plan.panel("glimmer", "", List.of(PlanBuilder.reveal("lamp-1", 3, 2)));
+      } else {
+        List<String> cues = List.of("glimmer", "1 beats into panel " + (p + 1), "");
+        plan.panel(cues.get(random.nextInt(cues.size())), random.nextBoolean() ? "" : "2 beats");
+      }
+    }
+    return plan;
+  }
+
   /** So many plans that can be kept, and those between them that cannot. */
   private void check(long firstSeed, int count) {
     for (long seed = firstSeed; possible < count; seed++) {
-      check(seed, new RandomPlans(seed, 6, 4, seed % 3 == 0));
+      check(seed, new RandomPlans(seed, 6, 4, seed % 3 == 0).next());
     }
   }
 
-  private void check(long seed, RandomPlans plans) {
-    PlanBuilder plan = plans.next();
+  /** Checks one plan; returns how often panels that are no neighbours wanted one return. */
+  private int check(long seed, PlanBuilder plan) {
     AlignerInput input;
     List<Stage> stages;
     try {
       input = plan.input();
       stages = new PanelAligner(input).stages();
     } catch (InputException unfound) {
-      return;
+      return 0;
     }
     BruteForce all = new BruteForce(input, stages);
     AlignerTable table = new AlignerTable(stages, input.filmFrames());
     if (all.answers().isEmpty()) {
       impossible++;
       assertThat(table.best()).as("seed %d", seed).isEqualTo(Costs.IMPOSSIBLE);
-      return;
+      return all.shared();
     }
     possible++;
     long least = all.answers().stream().mapToLong(BruteForce.Whole::cost).min().orElseThrow();
@@ -70,6 +102,7 @@ class AlignerAgainstBruteForceTest {
             .isEqualTo(through.getOrDefault(List.of(p, i), Costs.IMPOSSIBLE));
       }
     }
+    return all.shared();
   }
 
   private static List<Long> cuts(List<Stage> stages, int[] answer) {

@@ -5,6 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
 
@@ -17,6 +20,7 @@ final class BruteForce {
   private final AlignerInput input;
   private final List<Stage> stages;
   private final List<Whole> answers = new ArrayList<>();
+  private int shared;
 
   BruteForce(AlignerInput input, List<Stage> stages) {
     this.input = input;
@@ -26,6 +30,11 @@ final class BruteForce {
 
   List<Whole> answers() {
     return answers;
+  }
+
+  /** How often a panel had to leave a return to one that is not its neighbour. */
+  int shared() {
+    return shared;
   }
 
   /** The cheapest answers with each place of each panel. */
@@ -55,7 +64,10 @@ final class BruteForce {
         boolean follows = here.afterCut() == -1 || here.afterCut() == before.cut();
         boolean sameCue =
             here.cue().id().equals(before.cue().id()) && here.cue().frame() == before.cue().frame();
-        shot = follows && !sameCue ? shot(p - 1, before, here.cut()) : Optional.empty();
+        boolean taken = !isFree(here, chosen);
+        shared += taken && !sameCue && follows ? 1 : 0;
+        boolean free = !sameCue && !taken && holds(here, chosen);
+        shot = follows && free ? shot(p - 1, before, here.cut()) : Optional.empty();
       }
       if (shot.isPresent()) {
         chosen.add(i);
@@ -63,6 +75,34 @@ final class BruteForce {
         chosen.remove(chosen.size() - 1);
       }
     }
+  }
+
+  /** Whether no panel before, neighbour or not, sits on the same return. */
+  private boolean isFree(Candidate here, List<Integer> chosen) {
+    return here.cue().kind() != Cue.Kind.OCCURRENCE || !returnsOf(chosen).contains(here.cue().id());
+  }
+
+  private Set<String> returnsOf(List<Integer> chosen) {
+    return IntStream.range(0, chosen.size())
+        .mapToObj(p -> place(p, chosen.get(p)).cue())
+        .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE)
+        .map(Cue::id)
+        .collect(Collectors.toSet());
+  }
+
+  /**
+   * Of a place that stands there several times, told apart by the returns held before it, the one
+   * these panels lead to: it holds what they sit on and some later panel could still take.
+   */
+  private boolean holds(Candidate here, List<Integer> chosen) {
+    Set<String> wanted =
+        stages.subList(chosen.size() + 1, stages.size()).stream()
+            .flatMap(stage -> IntStream.range(0, stage.size()).mapToObj(stage::candidate))
+            .filter(later -> later.cut() > here.cut())
+            .map(later -> later.cue().id())
+            .collect(Collectors.toSet());
+    wanted.retainAll(returnsOf(chosen));
+    return here.held().equals(wanted);
   }
 
   private Candidate place(int p, int i) {

@@ -113,6 +113,11 @@ public final class MusicBuilder {
     return motif(name, tick(bar, beat), 5, 4, certainty, score);
   }
 
+  /** A certain return of so many quarter notes, its accent the last one. */
+  public MusicBuilder longMotif(String name, int bar, int quarters) {
+    return motif(name, tick(bar, 1), quarters, quarters - 1, Certainty.CERTAIN, 1.0);
+  }
+
   /** A certain return whose accent is its first note. */
   public MusicBuilder motifOnFirst(String name, int bar, double beat) {
     return motif(name, tick(bar, beat), 5, 0, Certainty.CERTAIN, 1.0);

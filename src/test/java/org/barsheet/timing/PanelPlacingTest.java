@@ -44,6 +44,21 @@ class PanelPlacingTest {
   }
 
   @Test
+  void panels_that_are_no_neighbours_do_not_share_a_return_either() {
+    MusicBuilder drawnOut = new MusicBuilder().tempo(96).bars(16).longMotif("glimmer", 3, 21);
+    PlanBuilder plan =
+        new PlanBuilder(drawnOut.motif("glimmer", 11, 1))
+            .opening("lamp-1", "small-lamp")
+            .panel("", "")
+            .panel("glimmer", "")
+            .panel("bar 5", "")
+            .panel("glimmer", "", List.of(PlanBuilder.reveal("lamp-1", 20, 2)));
+    // Bars 7 and 8 would suit the last panel better: its accent there is that of the long return.
+    assertThat(plan.time().shots().stream().map(shot -> shot.cue().id()).toList())
+        .containsExactly("free-1", "glimmer-1", "bar-5", "glimmer-2");
+  }
+
+  @Test
   void a_length_in_bars_counts_from_the_music() {
     TimingSheet sheet =
         new PlanBuilder(music())
