@@ -24,10 +24,10 @@ import picocli.CommandLine.Spec;
     description = {
       "",
       "From a MIDI file to a sheet the animator can work from:",
-      "  barsheet about score.mid                what is in the file?",
-      "  barsheet begin score.mid --out plan.yaml a first plan to fill in",
-      "  barsheet check plan.yaml                is the plan possible, and is anything doubtful?",
-      "  barsheet make plan.yaml                 write the workbook and the cue files",
+      "  barsheet about score.mid                   what is in the file?",
+      "  barsheet begin score.mid --out plan.yaml   a first plan to fill in",
+      "  barsheet check plan.yaml                   is it possible, and is anything doubtful?",
+      "  barsheet make plan.yaml                    write the workbook and the cue files",
       "",
       "Results go to standard output, everything else to standard error.",
       "",
@@ -44,9 +44,12 @@ import picocli.CommandLine.Spec;
       BeatsCommand.class,
       WhereCommand.class,
       BeginCommand.class,
+      CompletionCommand.class,
       HelpCommand.class,
     })
 public final class Barsheet implements Runnable {
+
+  private static final int HELP_WIDTH = 100;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -92,6 +95,7 @@ public final class Barsheet implements Runnable {
             .setOut(out)
             .setErr(err)
             .setCaseInsensitiveEnumValuesAllowed(true)
+            .setUsageHelpWidth(HELP_WIDTH)
             .setParameterExceptionHandler(Barsheet::wrongUsage)
             .setExecutionExceptionHandler(
                 (fault, command, parsed) -> report(fault, command.getErr()))

@@ -150,7 +150,7 @@ final class RevealFindings {
             + " missing, "
             + bars(missing, bar)
             + tempo(bar);
-    String remedy = "give it that much more music before the panel after, or a slower tempo";
+    String remedy = "leave it that much more music, or a slower tempo";
     findings.add(Severity.NOTE, Concerns.COMPOSER, shot, sentence, remedy);
   }
 

@@ -8,6 +8,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.IntStream;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 
@@ -89,6 +90,12 @@ final class PlanFile {
    * @throws InputException if the bytes are no text
    */
   static String text(Path file, byte[] bytes) {
+    if (startsWith(bytes, 'M', 'T', 'h', 'd')) {
+      throw problem(
+          file.toString(),
+          "this is a MIDI file, not a plan",
+          "write a plan for it: barsheet begin " + file);
+    }
     Charset charset = StandardCharsets.UTF_8;
     if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
       charset = StandardCharsets.UTF_16;
@@ -110,8 +117,9 @@ final class PlanFile {
     return lines;
   }
 
-  private static boolean startsWith(byte[] bytes, int first, int second) {
-    return bytes.length >= 2 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
+  private static boolean startsWith(byte[] bytes, int... start) {
+    return bytes.length >= start.length
+        && IntStream.range(0, start.length).allMatch(i -> (bytes[i] & 0xFF) == start[i]);
   }
 
   /** Lines whose bytes decode alone come before the first that does not. */

@@ -17,6 +17,8 @@ final class YamlFault {
   private static final Pattern KEY_AND_TEXT =
       Pattern.compile("^\\s*(?:- )*(?<key>[^\\s:'\"\\[{][^:]*):\\s+(?<text>[^'\"\\[{].*)$");
   private static final Pattern APOSTROPHE = Pattern.compile("'(?<text>[^']*'[^\\s,}\\]:#][^']*)'");
+  private static final Pattern OPEN_QUOTE =
+      Pattern.compile("(?:[:,\\[{]\\s+|^\\s*-\\s+|[\\[{])(?<quote>[\"'])(?:(?!\\k<quote>).)*$");
   private static final Pattern AFTER_QUOTE =
       Pattern.compile("\"(?<text>[^\"]*\"\\s*[^\\s,}\\]:#].*)$");
 
@@ -50,6 +52,7 @@ final class YamlFault {
             this::lostHash,
             this::backslash,
             this::openQuote,
+            this::quoteOverLines,
             this::apostrophe,
             this::textBehindQuote,
             this::openBracket,
@@ -112,6 +115,23 @@ final class YamlFault {
                 "the quote that opens here is never closed",
                 "close it, or put the text in double quotes if it holds an apostrophe"))
         : Optional.empty();
+  }
+
+  /** A quote left open ends at the next one, lines below, and what follows there fits nowhere. */
+  private Optional<Problem> quoteOverLines() {
+    String before = lines[line].substring(0, Math.min(column, lines[line].length()));
+    for (int i = line - 1; i >= 0; i--) {
+      Matcher open = OPEN_QUOTE.matcher(lines[i]);
+      if (open.find() && before.contains(open.group("quote"))) {
+        return Optional.of(
+            at(
+                i,
+                columnOf(i, open.start("quote")),
+                "the quote that opens here is not closed on its line",
+                "close it: " + shown(lines[i].strip() + open.group("quote"))));
+      }
+    }
+    return Optional.empty();
   }
 
   private Optional<Problem> apostrophe() {

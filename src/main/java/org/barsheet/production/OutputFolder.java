@@ -7,12 +7,13 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,14 +59,40 @@ final class OutputFolder implements AutoCloseable {
                 "wait until it is done, or give another folder with --out"));
       }
       return new OutputFolder(folder, channel);
-    } catch (IOException e) {
-      throw unwritable(folder, e);
+    } catch (IOException | ReadOnlyFileSystemException refused) {
+      throw new InputException(problem(folder, refused));
     }
+  }
+
+  private static Problem problem(Path folder, Exception refused) {
+    String name = folder.toString();
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      return Problem.ofFile(
+          name, "a file stands where this folder is to go", "give another folder with --out");
+    }
+    if (refused instanceof AccessDeniedException
+        || refused instanceof ReadOnlyFileSystemException) {
+      return mayNotWrite(name);
+    }
+    boolean readOnly = Files.isDirectory(folder) && !Files.isWritable(folder);
+    return readOnly
+        ? mayNotWrite(name)
+        : Problem.ofFile(
+            name,
+            "this folder cannot be written into (" + refused.getMessage() + ")",
+            "check that the disk has room, or give another folder with --out");
+  }
+
+  private static Problem mayNotWrite(String folder) {
+    return Problem.ofFile(
+        folder, "this folder may not be written into", "give another folder with --out");
   }
 
   /**
    * Whether we hold the lock, on the file that stands there now: its last holder may have removed
-   * the one we opened, so we write our name through the channel and look for it by path.
+   * the one we opened. So we make ours as long as our process's number, and ask how long the one
+   * that stands there is. It must not be opened once more: closing it again would let go of the
+   * lock (POSIX, fcntl).
    */
   private static boolean holds(FileChannel channel, Path lock) throws IOException {
     try {
@@ -75,9 +102,9 @@ final class OutputFolder implements AutoCloseable {
     } catch (OverlappingFileLockException heldByThisProgram) {
       return false;
     }
-    byte[] name = Long.toString(ProcessHandle.current().pid()).getBytes(StandardCharsets.US_ASCII);
-    channel.truncate(0).write(ByteBuffer.wrap(name));
-    return Files.exists(lock) && Arrays.equals(Files.readAllBytes(lock), name);
+    long number = ProcessHandle.current().pid();
+    channel.truncate(0).write(ByteBuffer.allocate(1), number - 1);
+    return Files.exists(lock) && Files.size(lock) == number;
   }
 
   Path folder() {
@@ -110,8 +137,17 @@ final class OutputFolder implements AutoCloseable {
     return parent == null ? folder : parent;
   }
 
-  /** Moves every file written so far into its place. */
+  /**
+   * Moves every file written so far into its place.
+   *
+   * @throws InputException if a folder stands in the place of one; then none is moved
+   */
   List<Path> publish() {
+    for (Path target : staged.keySet()) {
+      if (Files.isDirectory(target)) {
+        throw unwritable(target, new FileAlreadyExistsException(target.toString()));
+      }
+    }
     for (Map.Entry<Path, Path> file : staged.entrySet()) {
       try {
         Files.move(file.getValue(), file.getKey(), StandardCopyOption.REPLACE_EXISTING);

@@ -48,10 +48,7 @@ record ScoreFile(String name, byte[] bytes) {
     try (InputStream in = Files.newInputStream(path)) {
       return in.readNBytes(MOST_BYTES + 1);
     } catch (IOException unreadable) {
-      throw problem(
-          path.toString(),
-          "the file cannot be read (" + unreadable.getClass().getSimpleName() + ")",
-          "check that you may read it");
+      throw problem(path.toString(), "the file cannot be read", "check that you may read it");
     }
   }
 

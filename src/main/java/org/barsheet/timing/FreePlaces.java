@@ -28,6 +28,15 @@ final class FreePlaces {
 
   private static Candidate at(Cue cue, Candidate.Kind kind, long cost) {
     return new Candidate(
-        cue, cue.at(), cue.frame(), cue.frame(), List.of(), cost, Candidate.ANY, kind, cue.frame(), Set.of());
+        cue,
+        cue.at(),
+        cue.frame(),
+        cue.frame(),
+        List.of(),
+        cost,
+        Candidate.ANY,
+        kind,
+        cue.frame(),
+        Set.of());
   }
 }

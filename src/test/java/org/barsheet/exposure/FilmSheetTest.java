@@ -1,6 +1,7 @@
 package org.barsheet.exposure;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.barsheet.timing.PlanBuilder.on;
 import static org.barsheet.timing.PlanBuilder.reveal;
 
@@ -14,6 +15,7 @@ import org.barsheet.plan.Reveal.Lands;
 import org.barsheet.plan.Reveal.Way;
 import org.barsheet.plan.Slow;
 import org.barsheet.timing.Finding;
+import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
@@ -144,12 +146,30 @@ class FilmSheetTest {
     assertThat(squeezed(90)).isEqualTo("61 of 90 pictures, on ones");
   }
 
+  @Test
+  void the_composer_is_told_what_would_let_a_reveal_be_shown_on_twos() {
+    // 40 pictures on twos go 78 frames before the landing, and 60 frames are there.
+    assertThat(squeezedFilm(40).findings())
+        .extracting(Finding::concerns, Finding::sentence)
+        .contains(
+            tuple(
+                Concerns.COMPOSER,
+                "lamp-1 fits on ones, not on twos: 18 frames are missing, 0.3 bars at 96.0 beats"
+                    + " a minute"));
+    assertThat(squeezedFilm(90).findings())
+        .extracting(Finding::sentence)
+        .noneMatch(sentence -> sentence.contains("not on twos"));
+  }
+
+  private static FilmSheet squeezedFilm(int pictures) {
+    return sheet(
+        plan()
+            .panel("glimmer 1", "", List.of(reveal("lamp-1", pictures, 2)))
+            .cut(new Panel.OnCue()));
+  }
+
   private static String squeezed(int pictures) {
-    FilmSheet film =
-        sheet(
-            plan()
-                .panel("glimmer 1", "", List.of(reveal("lamp-1", pictures, 2)))
-                .cut(new Panel.OnCue()));
+    FilmSheet film = squeezedFilm(pictures);
     return film.reveals().get(0).squeeze().map(PlannedReveal.Squeeze::sentence).orElse("as asked");
   }
 

@@ -4,8 +4,10 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -88,12 +90,57 @@ class OutputFolderTest {
     }
   }
 
+  /** Where the classes of some class's source folder lie. */
+  private static String classes(Class<?> one) {
+    return Path.of(URI.create(one.getProtectionDomain().getCodeSource().getLocation().toString()))
+        .toString();
+  }
+
+  @Test
+  void two_programs_do_not_write_into_it_at_once() throws IOException, InterruptedException {
+    Process other =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                classes(OutputFolder.class) + File.pathSeparator + classes(FolderHolder.class),
+                FolderHolder.class.getName(),
+                folder.toString())
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    try {
+      assertThat(other.getInputStream().read()).as("the other program holds it").isEqualTo('h');
+      assertThatThrownBy(() -> OutputFolder.open(folder))
+          .isInstanceOf(InputException.class)
+          .hasMessageContaining("another barsheet is writing into this folder");
+    } finally {
+      other.getOutputStream().close();
+      other.waitFor();
+    }
+    try (OutputFolder next = OutputFolder.open(folder)) {
+      assertThat(next).isNotNull();
+    }
+  }
+
   @Test
   void a_file_in_the_place_of_the_folder_is_named() throws IOException {
     Files.writeString(folder, "not a folder", UTF_8);
     assertThatThrownBy(() -> OutputFolder.open(folder))
         .isInstanceOf(InputException.class)
-        .hasMessageContaining("cannot be written");
+        .hasMessageContaining("a file stands where this folder is to go");
+  }
+
+  @Test
+  void a_folder_in_the_place_of_a_file_stops_all_of_them() throws IOException {
+    Files.createDirectories(folder.resolve("b.txt"));
+    OutputFolder out = OutputFolder.open(folder);
+    try (out) {
+      out.write("a.txt", stream -> stream.write('a'));
+      out.write("b.txt", stream -> stream.write('b'));
+      assertThatThrownBy(out::publish)
+          .isInstanceOf(InputException.class)
+          .hasMessageContaining("b.txt: a folder stands where this file is to go");
+    }
+    assertThat(names()).containsExactly("b.txt");
   }
 
   private List<String> names() throws IOException {
