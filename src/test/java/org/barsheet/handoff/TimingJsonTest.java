@@ -84,6 +84,15 @@ class TimingJsonTest {
         .contains("\"startSeconds\":{\"exact\":\"5/8\",\"decimal\":0.625},\"startFrame\":63");
   }
 
+  /** Slow at the end, picture 1 of 10 stands at 90 · (1 − 0.9²) = 17.1 degrees, set to the half. */
+  @Test
+  void says_what_the_hand_sets_for_each_picture() {
+    String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());
+    assertThat(json.replaceAll("\\s+", ""))
+        .contains("\"unit\":\"deg\",\"slow\":\"end\",\"evenIn\":\"angle\"")
+        .contains("\"picture\":\"small-lamp001\",\"progress\":0.19,\"set\":17,");
+  }
+
   @Test
   void says_the_rate_exactly() {
     assertThat(written(SampleFilm.at(FrameRate.FPS_29_97_DF).from("01:00:00;00").sheet()))

@@ -24,6 +24,7 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
 
   /** The columns a movement has use for, in the order they stand. */
   static List<CardColumn> of(Movement movement) {
+    int decimals = decimals(movement);
     List<CardColumn> columns = new ArrayList<>();
     columns.add(new CardColumn("done", "%", "", CardColumn::percent));
     columns.add(
@@ -31,8 +32,8 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
             setName(movement.measure()),
             movement.measure().unit(),
             "",
-            picture -> plain(picture.measures().set(), movement)));
-    columns.add(step(movement));
+            picture -> plain(picture.measures().set(), decimals)));
+    columns.add(step(movement, decimals));
     addIfAny(columns, movement, new Length("height", "putty", PictureMeasures::height));
     addIfAny(columns, movement, new Length("thread", "thread", PictureMeasures::pull));
     return columns;
@@ -53,12 +54,12 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
     }
   }
 
-  private static CardColumn step(Movement movement) {
+  private static CardColumn step(Movement movement, int decimals) {
     boolean edge = movement.moved().get(0).measures().edgeStep().isPresent();
     return edge
-        ? new CardColumn("step", "mm", "", picture -> edgeStep(picture))
+        ? new CardColumn("step", "mm", "", CardColumn::edgeStep)
         : new CardColumn(
-            "step", movement.measure().unit(), "", picture -> ownStep(picture, movement));
+            "step", movement.measure().unit(), "", picture -> ownStep(picture, decimals));
   }
 
   private static String edgeStep(MovedPicture picture) {
@@ -67,8 +68,8 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
         : picture.measures().edgeStep().map(BigDecimal::toPlainString).orElse("");
   }
 
-  private static String ownStep(MovedPicture picture, Movement movement) {
-    return picture.picture().number() == 0 ? "" : plain(picture.measures().step(), movement);
+  private static String ownStep(MovedPicture picture, int decimals) {
+    return picture.picture().number() == 0 ? "" : plain(picture.measures().step(), decimals);
   }
 
   private static String setName(Measure measure) {
@@ -88,13 +89,15 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
         .toPlainString();
   }
 
-  /** All amounts of a movement with the same number of decimals, so that they stand in line. */
-  private static String plain(BigDecimal amount, Movement movement) {
-    int decimals =
-        movement.pictures().stream()
-            .mapToInt(picture -> Math.max(0, picture.measures().set().scale()))
-            .max()
-            .orElse(0);
+  /** All amounts of a movement have the same number of decimals, so that they stand in line. */
+  private static int decimals(Movement movement) {
+    return movement.pictures().stream()
+        .mapToInt(picture -> Math.max(0, picture.measures().set().scale()))
+        .max()
+        .orElse(0);
+  }
+
+  private static String plain(BigDecimal amount, int decimals) {
     return amount.setScale(decimals, RoundingMode.UNNECESSARY).toPlainString();
   }
 

@@ -115,7 +115,26 @@ final class CardWords {
         + ".";
   }
 
-  /** {@code Putty, from 007 thread.} */
+  /** {@code Largest step 6.3 mm, to 001.} */
+  String largestStep() {
+    MovedPicture largest = movement.moved().get(0);
+    for (MovedPicture picture : movement.moved()) {
+      largest = step(picture).compareTo(step(largest)) > 0 ? picture : largest;
+    }
+    boolean hasEdge = largest.measures().edgeStep().isPresent();
+    return "Largest step "
+        + step(largest).toPlainString()
+        + (hasEdge ? " mm" : " " + movement.measure().unit())
+        + ", to "
+        + digits(largest)
+        + ".";
+  }
+
+  private static BigDecimal step(MovedPicture picture) {
+    return picture.measures().edgeStep().orElse(picture.measures().step().abs());
+  }
+
+  /** {@code Held by putty, from 007 thread.} */
   String supports() {
     List<String> words = new ArrayList<>();
     Optional<Support> before = Optional.empty();

@@ -56,8 +56,7 @@ public final class Gauge {
 
   private List<Strip> strips() {
     List<Strip> strips = new ArrayList<>();
-    boolean rests = movement.measure() instanceof Measure.Turn;
-    if (rests) {
+    if (movement.measure() instanceof Measure.Turn) {
       add(strips, "height", "Height of the free edge", "on the table", PictureMeasures::height);
       add(strips, "thread", "Thread pulled in", "at the guide when closed", PictureMeasures::pull);
     } else if (movement.measure().unit().equals("mm")) {

@@ -22,12 +22,12 @@ final class ShootingCard {
   private static final double AROUND = 12 + 3 + 2 + 9 + 4.5 + 6;
 
   /** Letters of small print in a line across a card, and in one beside its title. */
-  private static final int LETTERS = 86;
+  private static final int LETTERS = 80;
 
-  private static final int LETTERS_BESIDE = 48;
+  private static final int LETTERS_BESIDE = 46;
 
   /** Room for rows that words never take away, in millimetres. */
-  private static final double MOST_WORDS = 60;
+  private static final double LEAST_ROOM = 60;
 
   private final FilmSheet film;
   private final SetUp setUp;
@@ -75,7 +75,7 @@ final class ShootingCard {
             + lines(how(), LETTERS)
             + lines(List.of(String.join(" ", setUp.cautions())), LETTERS);
     double high = Paper.of(film.timing().plan().film().paper()).wide();
-    return Math.max(MOST_WORDS, high - AROUND - lines * LINE);
+    return Math.max(LEAST_ROOM, high - AROUND - lines * LINE);
   }
 
   private static int lines(List<String> texts, int letters) {
@@ -96,7 +96,9 @@ final class ShootingCard {
     CardWords words = new CardWords(film.timing().plan(), run.movement());
     List<String> lines = new ArrayList<>();
     lines.add(words.motion());
-    lines.add((words.supports() + " " + words.halves()).strip());
+    lines.add((words.supports() + " " + words.largestStep()).strip());
+    lines.add(words.halves());
+    lines.removeIf(String::isEmpty);
     lines.addAll(CardWords.minded(setUp, run));
     return lines;
   }

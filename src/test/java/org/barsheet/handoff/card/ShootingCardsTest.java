@@ -113,6 +113,14 @@ class ShootingCardsTest {
         .contains("for loft-shutter-left, loft-shutter-right · panels 10, 20 backwards, 23");
   }
 
+  /** 2 · 114.3 · sin 3° = 11.96 mm: the first of the baker's steps, slow at the end. */
+  @Test
+  void a_card_names_the_largest_step_and_where_half_is_done() {
+    assertThat(CARDS.all("p").stream().map(Element::getTextContent))
+        .contains("Held by putty, from 003 thread. Largest step 12.0 mm, to 001.")
+        .contains("Half the pictures at 015 of 030, half the movement at 009.");
+  }
+
   @Test
   void a_card_reminds_of_what_fits_its_set_up_and_defers_to_local_codes() {
     assertThat(CARDS.all("p").stream().map(Element::getTextContent))
