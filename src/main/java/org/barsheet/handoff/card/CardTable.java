@@ -29,7 +29,7 @@ final class CardTable {
    * @param millimetres height of a row
    */
   void write(List<CardRow> rows, double millimetres) {
-    html.raw("<table style=\"--row: " + Math.round(millimetres * 10) / 10.0 + "mm\">\n");
+    html.raw("<table style=\"--row: " + Math.floor(millimetres * 20) / 20 + "mm\">\n");
     html.raw("<colgroup><col class=\"picture\"/>");
     html.raw("<col/>".repeat(columns.size() + (isHeld ? 1 : 0)));
     html.raw("<col class=\"tick\"/><col class=\"note\"/></colgroup>\n<thead><tr>");

@@ -19,12 +19,14 @@ final class ShootingCard {
   /** What a line of small print takes, and what stands around the lines, in millimetres. */
   private static final double LINE = 3.6;
 
-  private static final double AROUND = 12 + 3 + 2 + 9 + 4.5 + 6;
+  private static final double AROUND = 12 + 3 + 2 + 9 + 4 + 3;
 
-  /** Letters of small print in a line across a card, and in one beside its title. */
-  private static final int LETTERS = 80;
+  /** Letters of small print to a millimetre, and the share of a card's width beside its title. */
+  private static final double LETTERS = 0.63;
 
-  private static final int LETTERS_BESIDE = 46;
+  private static final double BESIDE = 0.6;
+
+  private static final double PADDING = 14;
 
   /** Room for rows that words never take away, in millimetres. */
   private static final double LEAST_ROOM = 60;
@@ -47,7 +49,7 @@ final class ShootingCard {
     List<List<CardRow>> parts = CardRow.cards(CardRow.of(run), most);
     List<String> sections = new ArrayList<>();
     for (int part = 0; part < parts.size(); part++) {
-      String number = parts.size() == 1 ? "" : ", " + (part + 1) + " of " + parts.size();
+      String number = parts.size() == 1 ? "" : " · part " + (part + 1) + " of " + parts.size();
       sections.add(section(parts.get(part), number));
     }
     return sections;
@@ -70,23 +72,25 @@ final class ShootingCard {
 
   /** Height left for rows, from how many lines the words above and below are likely to take. */
   private double room() {
+    Paper paper = Paper.of(film.timing().plan().film().paper());
+    double across = paper.high() / 2 - PADDING;
     int lines =
-        lines(facts.lines(), LETTERS_BESIDE)
-            + lines(how(), LETTERS)
-            + lines(List.of(String.join(" ", setUp.cautions())), LETTERS);
-    double high = Paper.of(film.timing().plan().film().paper()).wide();
-    return Math.max(LEAST_ROOM, high - AROUND - lines * LINE);
+        lines(facts.lines(), BESIDE * across)
+            + lines(how(), across)
+            + lines(List.of(String.join(" ", setUp.cautions())), across);
+    return Math.max(LEAST_ROOM, paper.wide() - AROUND - lines * LINE);
   }
 
-  private static int lines(List<String> texts, int letters) {
+  private static int lines(List<String> texts, double millimetres) {
+    int letters = (int) (LETTERS * millimetres);
     return texts.stream().mapToInt(text -> 1 + text.length() / letters).sum();
   }
 
   private void heading(Html html, String number) {
     Plan plan = film.timing().plan();
     html.raw("<header><div>\n");
-    html.element("h1", "Card " + setUp.number() + " · " + run.movement().name() + number);
-    html.element("p", plan.title());
+    html.element("h1", "Card " + setUp.number() + " · " + run.movement().name());
+    html.element("p", plan.title() + number);
     html.raw("</div><div class=\"facts\">\n");
     facts.lines().forEach(line -> html.element("p", line));
     html.raw("</div></header>\n");

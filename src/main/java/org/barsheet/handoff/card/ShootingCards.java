@@ -57,7 +57,7 @@ public final class ShootingCards {
     List<String> cards = new ArrayList<>();
     for (SetUp setUp : film.shooting().setUps()) {
       for (SetUp.Run run : setUp.runs()) {
-        cards.addAll(new ShootingCard(film, setUp, run).sections());
+        add(cards, new ShootingCard(film, setUp, run).sections());
       }
     }
     Html html = new Html();
@@ -69,6 +69,14 @@ public final class ShootingCards {
       html.raw(first + 1 < cards.size() ? cards.get(first + 1) : "").raw("</div>\n");
     }
     return html.raw("</body>\n</html>\n").toString();
+  }
+
+  /** The parts of one card begin on a sheet of their own, so that the first two lie together. */
+  private static void add(List<String> cards, List<String> parts) {
+    if (parts.size() > 1 && cards.size() % 2 == 1) {
+      cards.add("");
+    }
+    cards.addAll(parts);
   }
 
   /** Two cards lie side by side, so the paper lies across. */
