@@ -8,6 +8,7 @@ import org.barsheet.production.ScoreSummary;
 import org.barsheet.production.ScoreSummary.MarkAt;
 import org.barsheet.production.ScoreSummary.MeterFrom;
 import org.barsheet.production.ScoreSummary.PartSize;
+import org.barsheet.pulse.TempoEvidence;
 import org.barsheet.score.Division;
 import org.barsheet.score.ReadingNote;
 import org.barsheet.score.Score;
@@ -92,6 +93,17 @@ final class AboutJson {
     json.addProperty("score", about.music().evidence().score());
     json.addProperty("verdict", about.music().evidence().verdict().name().toLowerCase(Locale.ROOT));
     json.addProperty("sentence", about.music().evidence().sentence());
+    JsonArray parts = new JsonArray();
+    for (TempoEvidence.PartScore own : about.music().evidence().parts()) {
+      JsonObject part = new JsonObject();
+      part.addProperty("part", own.part().name());
+      part.addProperty("score", own.score());
+      parts.add(part);
+    }
+    json.add("parts", parts);
+    JsonArray doubts = new JsonArray();
+    about.music().doubts().forEach(doubt -> doubts.add(doubt.sentence()));
+    json.add("doubts", doubts);
     return json;
   }
 

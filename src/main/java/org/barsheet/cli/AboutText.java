@@ -1,6 +1,7 @@
 package org.barsheet.cli;
 
 import java.io.PrintWriter;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
 import org.barsheet.motif.Suggestion;
@@ -11,6 +12,7 @@ import org.barsheet.production.ScoreSummary.MeterFrom;
 import org.barsheet.production.ScoreSummary.PartSize;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Division;
+import org.barsheet.score.Part;
 import org.barsheet.score.ReadingNote;
 import org.barsheet.score.Score;
 
@@ -30,6 +32,7 @@ final class AboutText {
             + about.meters().stream().map(AboutText::meter).collect(Collectors.joining(", ")));
     out.println("  bars     " + bars(about));
     out.println("  followed " + about.music().sentence());
+    about.music().doubts().forEach(doubt -> out.println("         ? " + doubt.sentence()));
     section(out, "Parts", parts(about));
     section(out, "Marks", marks(about));
     section(out, "Likely motifs, to name in a plan", suggestions(about));
@@ -101,11 +104,25 @@ final class AboutText {
 
   /** A row a part. */
   static Table parts(ScoreSummary about) {
-    Table table = new Table("part", "notes", "channel", "instrument");
+    Table table = new Table("part", "notes", "channel", "on the beats", "instrument");
     for (PartSize part : about.parts()) {
-      table.add(part.part().name(), part.notes(), part.part().channel(), part.part().instrument());
+      table.add(
+          part.part().name(),
+          part.notes(),
+          part.part().channel(),
+          onTheBeats(about, part.part()),
+          part.part().instrument());
     }
     return table;
+  }
+
+  /** "0.98" where 1 is every onset on the written grid; "" for a part of few notes. */
+  private static String onTheBeats(ScoreSummary about, Part part) {
+    return about.music().evidence().parts().stream()
+        .filter(score -> score.part().equals(part))
+        .map(score -> String.format(Locale.ROOT, "%.2f", score.score()))
+        .findFirst()
+        .orElse("");
   }
 
   private static Table marks(ScoreSummary about) {

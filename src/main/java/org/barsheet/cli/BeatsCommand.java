@@ -1,5 +1,6 @@
 package org.barsheet.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,10 +13,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
 import org.barsheet.production.Production;
 import org.barsheet.pulse.Beat;
+import org.barsheet.pulse.Doubt;
 import org.barsheet.pulse.Music;
+import org.barsheet.pulse.Reading;
 import org.barsheet.pulse.TempoRequest;
 import org.barsheet.pulse.TempoRequest.Pin;
 import org.barsheet.score.Meter;
+import org.barsheet.score.ReadingNote;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,9 +40,13 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  barsheet beats score.mid",
       "  barsheet beats played.mid --meter 3/4 --bpm 92",
+      "  barsheet beats played.mid --rivals    twice as fast, or another first beat?",
       "  barsheet beats score.mid --pin 1=0.52 --pin 33=61.04 --as csv",
     })
 final class BeatsCommand implements Callable<Integer> {
+
+  private static final BigFraction SLOWEST = BigFraction.of(10);
+  private static final BigFraction FASTEST = BigFraction.of(999);
 
   private static final Pattern METER = Pattern.compile("(\\d{1,3})/(\\d{1,3})");
   private static final Pattern PIN = Pattern.compile("(\\d{1,6})=(\\d{1,7}(?:\\.\\d{1,9})?)");
@@ -70,12 +78,45 @@ final class BeatsCommand implements Callable<Integer> {
       description = "A bar that begins at a known second; any number of them.")
   private List<String> pins = List.of();
 
+  @Option(
+      names = "--rivals",
+      description = "Instead of beats, the other ways to hear them, and what asks for each.")
+  private boolean rivals;
+
   @Mixin private AsOption form = new AsOption();
 
   @Override
   public Integer call() {
-    Music music = Production.music(score, request());
-    spec.commandLine().getErr().println(music.sentence());
+    PrintWriter out = spec.commandLine().getOut();
+    if (rivals) {
+      List<Reading> readings = Production.readings(score, request());
+      remark(readings.get(0).music());
+      ReadingsTable.of(readings).print(form.as, out);
+    } else {
+      Music music = Production.music(score, request());
+      remark(music);
+      beats(music).print(form.as, out);
+    }
+    return ExitStatus.DONE;
+  }
+
+  /** What was followed and what is doubtful about it. */
+  private void remark(Music music) {
+    PrintWriter err = spec.commandLine().getErr();
+    err.println(music.sentence());
+    for (Doubt doubt : music.doubts()) {
+      err.println("  ? " + doubt.sentence());
+    }
+    for (ReadingNote note : music.score().readingNotes()) {
+      err.println("  byte " + note.byteOffset() + ": " + note.sentence());
+    }
+    boolean hinted = meter.isPresent() || bpm.isPresent();
+    if (hinted && music.source() != Music.Source.PLAYED) {
+      err.println("  --meter and --bpm count for playing only; --tempo played asks for it");
+    }
+  }
+
+  private static Table beats(Music music) {
     Table table = new Table("bar", "beat", "quarter", "seconds", "downbeat");
     for (Beat beat : music.beats()) {
       table.add(
@@ -85,8 +126,7 @@ final class BeatsCommand implements Callable<Integer> {
           beat.seconds().toDecimal(6),
           beat.isDownbeat() && beat.bar().number() > 0 ? 1 : 0);
     }
-    table.print(form.as, spec.commandLine().getOut());
-    return ExitStatus.DONE;
+    return table;
   }
 
   private TempoRequest request() {
@@ -125,13 +165,13 @@ final class BeatsCommand implements Callable<Integer> {
   private BigFraction beatsPerMinute(String text) {
     try {
       BigFraction beats = Seconds.parse(text).value();
-      if (beats.signum() > 0) {
+      if (beats.compareTo(SLOWEST) >= 0 && beats.compareTo(FASTEST) <= 0) {
         return beats;
       }
     } catch (IllegalArgumentException noNumber) {
       // told below
     }
-    throw wrong("--bpm '" + text + "' is no tempo; write beats a minute, 92");
+    throw wrong("--bpm '" + text + "' is no tempo; write beats a minute, 10 to 999");
   }
 
   private List<Pin> pinned() {

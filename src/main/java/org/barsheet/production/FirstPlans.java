@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.motif.MotifSuggestions;
 import org.barsheet.motif.Suggestion;
 import org.barsheet.plan.FirstPlan;
 import org.barsheet.plan.FirstPlan.FirstMotif;
@@ -45,7 +44,7 @@ final class FirstPlans {
 
   private static List<FirstMotif> motifs(Music music) {
     List<FirstMotif> motifs = new ArrayList<>();
-    for (Suggestion suggestion : MotifSuggestions.of(music.score())) {
+    for (Suggestion suggestion : Suggestions.of(music)) {
       if (motifs.size() < MOTIFS) {
         String part = music.score().parts().get(suggestion.part()).name();
         int bar = music.bars().barAt(suggestion.returns().get(0)).number();

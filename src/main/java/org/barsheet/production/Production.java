@@ -22,7 +22,6 @@ import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SafeFile;
 import org.barsheet.input.SyntaxException;
-import org.barsheet.motif.MotifSuggestions;
 import org.barsheet.plan.FirstPlan;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
@@ -31,6 +30,8 @@ import org.barsheet.plan.PlanWriter;
 import org.barsheet.plan.Reveal;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
+import org.barsheet.pulse.Reading;
+import org.barsheet.pulse.Readings;
 import org.barsheet.pulse.TempoRequest;
 import org.barsheet.review.ReviewPage;
 import org.barsheet.score.ScoreReader;
@@ -53,13 +54,22 @@ public final class Production {
   /** What is in a score file, with motifs nobody named yet. */
   public static ScoreSummary about(Path score) {
     Music music = music(score, TempoRequest.DEFAULT);
-    return ScoreSummary.of(score, music, MotifSuggestions.of(music.score()));
+    return ScoreSummary.of(score, music, Suggestions.of(music));
   }
 
   /** A score with the tempo and the bars it is followed by. */
   public static Music music(Path score, TempoRequest request) {
     try {
       return MusicFinder.follow(ScoreReader.read(score), request);
+    } catch (InputException refused) {
+      throw refused.inFile(score.toString());
+    }
+  }
+
+  /** The ways to hear a score: the one that is followed first, then its rivals. */
+  public static List<Reading> readings(Path score, TempoRequest request) {
+    try {
+      return Readings.of(ScoreReader.read(score), request);
     } catch (InputException refused) {
       throw refused.inFile(score.toString());
     }

@@ -18,6 +18,8 @@ public record Doubt(Kind kind, Bar from, Bar to, String sentence) {
     UNTRUE_TEMPO,
     /** Some bars do not keep to the written beats. */
     PARTLY_UNTRUE,
+    /** Pins put the music's start before the recording's. */
+    BEFORE_RECORDING,
     /** Bars and beats were found in the playing and not read. */
     FOUND_BARS,
     /** The beat might as well be twice or half as fast. */

@@ -3,8 +3,11 @@ package org.barsheet.pulse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.PinnedTempo.PinnedBar;
 import org.barsheet.pulse.PulseFinder.Pulse;
 import org.barsheet.pulse.TempoEvidence.Verdict;
@@ -62,7 +65,7 @@ public final class MusicFinder {
     BarGrid bars = numbering.number(numbering.feel(writtenBars()), pickup);
     List<PinnedBar> pins = PinnedTempo.locate(bars, request.pins());
     TempoMap tempo = pins.isEmpty() ? score.tempo() : PinnedTempo.bend(score.tempo(), pins);
-    addWrittenDoubts(bars, playedWanted);
+    addWrittenDoubts(bars, tempo, playedWanted);
     Music.Source source = pins.isEmpty() ? Music.Source.WRITTEN : Music.Source.PINNED;
     return new Music(score, tempo, bars, pickup, source, evidence, writtenSentence(pins), doubts);
   }
@@ -82,28 +85,33 @@ public final class MusicFinder {
         && request.feltBeat().isEmpty();
   }
 
-  private void addWrittenDoubts(BarGrid bars, boolean playedWanted) {
+  private void addWrittenDoubts(BarGrid bars, TempoMap tempo, boolean playedWanted) {
+    String unheard =
+        "beats cannot be found in the playing, so bars are as written: too few notes, or more than"
+            + " 30 minutes";
     if (evidence.verdict() == Verdict.UNTRUE) {
-      doubts.add(
-          new Doubt(
-              Doubt.Kind.UNTRUE_TEMPO,
-              bars.first(),
-              bars.last(),
-              "the written tempo looks untrue: " + evidence.sentence()));
+      String untrue = "the written tempo looks untrue: " + evidence.sentence();
+      addOfAll(Doubt.Kind.UNTRUE_TEMPO, bars, untrue + (playedWanted ? "; " + unheard : ""));
     } else if (playedWanted) {
-      doubts.add(
-          new Doubt(
-              Doubt.Kind.UNTRUE_TEMPO,
-              bars.first(),
-              bars.last(),
-              "beats cannot be found in the playing, so bars are as written: too few notes, or"
-                  + " more than 30 minutes"));
+      addOfAll(Doubt.Kind.UNTRUE_TEMPO, bars, unheard);
+    }
+    Seconds start = tempo.secondsAt(bars.first().startTick());
+    if (start.signum() < 0) {
+      String early = Seconds.ZERO.minus(start).toDecimal(3).toPlainString();
+      addOfAll(
+          Doubt.Kind.BEFORE_RECORDING,
+          bars,
+          "with these pins the music begins " + early + " s before the recording does");
     }
     for (TempoEvidence.WeakStretch weak : evidence.weakStretches()) {
       if (evidence.verdict() == Verdict.MIXED) {
         addWeak(bars.barAt(weak.fromTick()), bars.barAt(weak.toTick() - 1));
       }
     }
+  }
+
+  private void addOfAll(Doubt.Kind kind, BarGrid bars, String sentence) {
+    doubts.add(new Doubt(kind, bars.first(), bars.last(), sentence));
   }
 
   private void addWeak(Bar from, Bar to) {
@@ -148,9 +156,19 @@ public final class MusicFinder {
         "bars and beats found in the playing: %d bars, mostly of %d beats, %.0f beats to the"
             + " minute in the middle; %s",
         bars.bars().size(),
-        pulse.size(),
+        usualSize(bars),
         60 / pulse.beatSeconds(),
         evidence.sentence());
+  }
+
+  /** Felt beats of most bars. */
+  static int usualSize(BarGrid bars) {
+    Map<Integer, Integer> counts = new TreeMap<>();
+    bars.bars().forEach(bar -> counts.merge(bar.beatTicks().size(), 1, Integer::sum));
+    return counts.entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey)
+        .orElseThrow();
   }
 
   private static String confirm(Music music) {

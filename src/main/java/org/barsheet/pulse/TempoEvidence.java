@@ -86,8 +86,7 @@ public record TempoEvidence(
     int factor = score.ticksPerQuarter() / division.ticks();
     long[] onsets = onsets(score.notes(), factor);
     if (onsets.length < GridConcentration.FEWEST_ONSETS) {
-      return new TempoEvidence(
-          0, Verdict.NONE, "too few notes (" + onsets.length + " onsets) to judge the tempo by");
+      return new TempoEvidence(0, Verdict.NONE, tooFew(onsets.length));
     }
     double whole = GridConcentration.score(onsets, division.ticks());
     double closeness = GridConcentration.closeness(onsets, division.ticks());
@@ -95,6 +94,15 @@ public record TempoEvidence(
     Verdict verdict = verdict(whole, closeness, weakShare(weak, score.endTick()), weak);
     String sentence = sentence(verdict, whole, closeness, onsets.length);
     return new TempoEvidence(whole, verdict, sentence, weak, parts(score, division, factor));
+  }
+
+  private static String tooFew(int onsets) {
+    return onsets == 0
+        ? "the file holds no notes to judge the tempo by"
+        : "too few notes ("
+            + onsets
+            + (onsets == 1 ? " onset" : " onsets")
+            + ") to judge the tempo by";
   }
 
   private static Verdict verdict(

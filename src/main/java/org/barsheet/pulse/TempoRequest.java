@@ -44,6 +44,24 @@ public record TempoRequest(
     pins = List.copyOf(pins);
   }
 
+  /** The same, trusting another. */
+  public TempoRequest withTempo(Mode other) {
+    return new TempoRequest(
+        other, firstBar, pickup, playedOrder, pins, meter, beatsPerMinute, feltBeat);
+  }
+
+  /** The same with these pins alone. */
+  public TempoRequest withPins(List<Pin> others) {
+    return new TempoRequest(
+        tempo, firstBar, pickup, playedOrder, others, meter, beatsPerMinute, feltBeat);
+  }
+
+  /** The same, expecting another tempo in playing. */
+  public TempoRequest withBeatsPerMinute(BigFraction other) {
+    return new TempoRequest(
+        tempo, firstBar, pickup, playedOrder, pins, meter, Optional.of(other), feltBeat);
+  }
+
   /** Whom to trust for the tempo. */
   public enum Mode {
     AUTO,

@@ -129,7 +129,7 @@ final class PlaceResolver {
     if (found.isEmpty()) {
       throw new Unfound(
           "no return of " + place.motif() + " was found in the score",
-          "check the motif's notes, allow more forms, or name a bar");
+          "check the motif's notes, allow more forms, or name a bar; find says how near it comes");
     }
     if (place.number().isPresent()) {
       return List.of(numbered(place, found));

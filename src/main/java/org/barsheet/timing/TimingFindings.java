@@ -42,14 +42,26 @@ final class TimingFindings {
   private void addDoubt(Doubt doubt) {
     Severity severity =
         switch (doubt.kind()) {
-          case UNTRUE_TEMPO, PARTLY_UNTRUE, FOUND_BARS -> Severity.WARNING;
+          case UNTRUE_TEMPO, PARTLY_UNTRUE, FOUND_BARS, BEFORE_RECORDING -> Severity.WARNING;
           case BEAT_LEVEL, BAR_PHASE, PICKUP -> Severity.NOTE;
         };
     int from = doubt.from().number();
     int to = doubt.to().number();
     String place = from == to ? "bar " + from : "bars " + from + " to " + to;
-    String remedy = "listen to the first bars; pin bars to times where they are wrong";
-    findings.add(severity, Concerns.DIRECTOR, place, doubt.sentence(), remedy);
+    findings.add(severity, Concerns.DIRECTOR, place, doubt.sentence(), remedy(doubt.kind()));
+  }
+
+  private static String remedy(Doubt.Kind kind) {
+    return switch (kind) {
+      case UNTRUE_TEMPO -> "listen to the first bars; music.tempo: played or music.pins help";
+      case PARTLY_UNTRUE ->
+          "listen to these bars; pin them to times (music.pins) where they are off";
+      case FOUND_BARS -> "listen; where a bar is wrong, pin it to its time (music.pins)";
+      case BEAT_LEVEL -> "tap along; if it is the other, say so in music.bpm";
+      case BAR_PHASE -> "count along; if it is the other, pin bar 1 to its time (music.pins)";
+      case PICKUP -> "if it is none, write music.pickup: no";
+      case BEFORE_RECORDING -> "check the pins, or let the recording begin earlier";
+    };
   }
 
   private void addReadingNote(ReadingNote note) {

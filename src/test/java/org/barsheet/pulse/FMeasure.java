@@ -3,12 +3,12 @@ package org.barsheet.pulse;
 import java.util.List;
 
 /** The F-measure of beat tracking: an estimate hits one beat within a tolerance, one to one. */
-final class FMeasure {
+public final class FMeasure {
 
   private FMeasure() {}
 
   /** Twice the hits over all beats and estimates; both in order of time, in seconds. */
-  static double of(List<Double> beats, List<Double> estimates, double tolerance) {
+  public static double of(List<Double> beats, List<Double> estimates, double tolerance) {
     int hits = 0;
     int beat = 0;
     int estimate = 0;

@@ -45,7 +45,8 @@ class MotifFindingsTest {
     assertThat(findings)
         .extracting(Finding::sentence)
         .contains(
-            "3 certain returns of tide carry no panel: tide 1 (bar 1), tide 2 (bar 5), tide 4 (bar 63)");
+            "3 certain returns of tide carry no panel: tide 1 (bar 1), tide 2 (bar 5), tide 4 (bar"
+                + " 63)");
   }
 
   private List<Finding> findings(String motif) throws IOException {

@@ -1,0 +1,30 @@
+package org.barsheet.production;
+
+import java.util.List;
+import org.barsheet.motif.MotifSuggestions;
+import org.barsheet.motif.Suggestion;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.Quantised;
+
+/** Motifs nobody named, in written music and in playing. */
+final class Suggestions {
+
+  private Suggestions() {}
+
+  /** The most telling first; those of playing in the note values that its beats make likely. */
+  static List<Suggestion> of(Music music) {
+    boolean played = music.source() == Music.Source.PLAYED && Quantised.isPossible(music);
+    if (!played) {
+      return MotifSuggestions.of(music.score());
+    }
+    Quantised quantised = Quantised.of(music);
+    return MotifSuggestions.of(quantised.score()).stream()
+        .map(
+            found ->
+                new Suggestion(
+                    found.notes(),
+                    found.part(),
+                    found.returns().stream().map(quantised::playedTick).toList()))
+        .toList();
+  }
+}
