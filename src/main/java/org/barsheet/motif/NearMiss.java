@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
 import org.barsheet.score.Score;
 
 /**
@@ -28,8 +30,11 @@ public record NearMiss(
     String description,
     String spoiled) {
 
-  /** Share of its notes that a motif may lose and still be called near. */
-  private static final double NEARLY_NOTHING = 0.6;
+  /**
+   * Shares of its notes that a motif may lose and still be called near, looked for one after the
+   * other: what is nearer is found sooner.
+   */
+  private static final double[] NEAR = {0.2, 0.35, 0.6};
 
   /** The nearest first. */
   static final Comparator<Chain> NEAREST =
@@ -37,9 +42,20 @@ public record NearMiss(
           .thenComparingInt(chain -> chain.pattern().transform().changes())
           .thenComparingLong(Chain::start);
 
-  /** The most that a chain may cost and still be called near, in thousandths of a note. */
-  static int budget(Pattern pattern) {
-    return (int) (NEARLY_NOTHING * pattern.weight());
+  /**
+   * The nearest of all chains.
+   *
+   * @param within the nearest of those that lose no more than a share of the motif
+   */
+  static <T> Optional<T> nearest(DoubleFunction<Optional<T>> within) {
+    return DoubleStream.of(NEAR).mapToObj(within).flatMap(Optional::stream).findFirst();
+  }
+
+  /**
+   * The most that a chain may cost which loses a share of its pattern, in thousandths of a note.
+   */
+  static int budget(Pattern pattern, double share) {
+    return (int) (share * pattern.weight());
   }
 
   /** What a chain is, as a return or nearly one. */

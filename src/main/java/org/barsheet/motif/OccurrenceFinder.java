@@ -79,16 +79,25 @@ public final class OccurrenceFinder implements MotifFinder {
   @Override
   public Optional<NearMiss> nearest(Motif motif, long fromTick, long toTick) {
     MatchRules rules = MatchRules.of(motif.match() == Match.FREE ? Match.FREE : Match.TONAL);
-    return patterns(motif).parallelStream()
-        .flatMap(pattern -> nearest(pattern, rules, fromTick, toTick).stream())
-        .min(NearMiss.NEAREST)
+    List<Pattern> patterns = patterns(motif);
+    return NearMiss.nearest(
+            share ->
+                patterns.parallelStream()
+                    .flatMap(one -> nearest(one, rules, share, fromTick, toTick).stream())
+                    .min(NearMiss.NEAREST))
         .map(chain -> NearMiss.of(score, field, motif, chain, spoiled(chain)));
   }
 
-  private Optional<Chain> nearest(Pattern pattern, MatchRules rules, long fromTick, long toTick) {
+  private Optional<Chain> nearest(
+      Pattern pattern, MatchRules rules, double share, long fromTick, long toTick) {
     ChainSearch search =
         new ChainSearch(
-            field, pattern, rules, Leeway.NEAR, NearMiss.budget(pattern), tolerance(pattern));
+            field,
+            pattern,
+            rules,
+            Leeway.NEAR,
+            NearMiss.budget(pattern, share),
+            tolerance(pattern));
     Optional<Chain> best = Optional.empty();
     for (long start : starts(pattern, fromTick, toTick)) {
       search.searchAt(start);

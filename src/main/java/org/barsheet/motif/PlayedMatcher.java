@@ -105,6 +105,10 @@ final class PlayedMatcher {
         }
       }
       levels.add(cheapest(ways));
+      boolean lost = ways.isEmpty() && levels.get(Math.max(0, i - 1)).isEmpty();
+      if (lost && i > skips) {
+        return;
+      }
     }
     finish(levels.get(size - 1), 0, found);
     if (rules.notesMayBeMissing()) {

@@ -95,11 +95,17 @@ public final class PlayedOccurrenceFinder implements MotifFinder {
     MatchRules rules = MatchRules.of(motif.match() == Match.FREE ? Match.FREE : Match.TONAL);
     int from = field.firstNoteAt(field.onsetFrom(fromTick));
     int to = field.firstNoteAt(field.onsetFrom(toTick));
-    return patterns(motif).parallelStream()
-        .map(pattern -> matcher(pattern, rules, NearMiss.budget(pattern)).chains(from, to))
-        .flatMap(List::stream)
-        .min(Comparator.comparing(PlayedChain::chain, NearMiss.NEAREST))
+    List<Pattern> patterns = patterns(motif);
+    return NearMiss.nearest(share -> nearest(patterns, rules, share, from, to))
         .map(near -> NearMiss.of(score, field, motif, near.chain(), spoiled(near)));
+  }
+
+  private Optional<PlayedChain> nearest(
+      List<Pattern> patterns, MatchRules rules, double share, int from, int to) {
+    return patterns.parallelStream()
+        .map(one -> matcher(one, rules, NearMiss.budget(one, share)).chains(from, to))
+        .flatMap(List::stream)
+        .min(Comparator.comparing(PlayedChain::chain, NearMiss.NEAREST));
   }
 
   private String spoiled(PlayedChain near) {
