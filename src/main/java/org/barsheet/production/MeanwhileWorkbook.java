@@ -3,9 +3,11 @@ package org.barsheet.production;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.workbook.TypedCells;
 import org.barsheet.workbook.WorkbookWriter;
 
 /** A workbook that is made while the other files are written: it takes as long as all of them. */
@@ -17,9 +19,22 @@ final class MeanwhileWorkbook {
     this.bytes = bytes;
   }
 
-  /** Begins to make the workbook of a film. */
-  static MeanwhileWorkbook of(FilmSheet film) {
-    return new MeanwhileWorkbook(CompletableFuture.supplyAsync(() -> WorkbookWriter.bytes(film)));
+  /**
+   * Begins to make the workbook of a film.
+   *
+   * @param before the workbook it takes the place of, where there is one: what people typed into it
+   *     is carried over
+   */
+  static MeanwhileWorkbook of(FilmSheet film, Path before) {
+    return new MeanwhileWorkbook(CompletableFuture.supplyAsync(() -> bytes(film, before)));
+  }
+
+  private static byte[] bytes(FilmSheet film, Path before) {
+    try {
+      return WorkbookWriter.bytes(film, TypedCells.read(before));
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
   }
 
   /**

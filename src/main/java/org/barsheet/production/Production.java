@@ -231,7 +231,7 @@ public final class Production {
     FilmSheet film = film(planFile, folder, progress);
     String name = name(planFile);
     try (OutputFolder out = OutputFolder.open(folder)) {
-      MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film);
+      MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, folder.resolve(name + ".xlsx"));
       progress.step("writing the review page");
       out.write(name + ".html", stream -> ReviewPage.write(film, name, stream));
       for (HandoffFile file : handedOver(film, name, extras)) {

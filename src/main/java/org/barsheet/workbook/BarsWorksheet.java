@@ -96,7 +96,7 @@ final class BarsWorksheet {
     pen.text(MARKS, marks(bar), WORDS.inBold());
     pen.text(CUES, cues(bar), WORDS);
     panel(filmBar);
-    pen.text(ROW_NAME, "bar " + bar.number() + " time " + bar.time(), Look.PENCIL);
+    pen.rowName(ROW_NAME, "bar " + bar.number() + " time " + bar.time());
   }
 
   private void tempo(FilmBar bar) {

@@ -27,6 +27,7 @@ final class Book implements Closeable {
   private static final Date NO_DATE = new Date(0);
 
   private final FilmSheet film;
+  private final TypedCells typed;
   private final FilmIndex index;
   private final XSSFWorkbook document = new XSSFWorkbook();
   private final SXSSFWorkbook stream = new SXSSFWorkbook(document, WINDOW);
@@ -34,8 +35,12 @@ final class Book implements Closeable {
   private final ExposureColumns exposureColumns;
   private final ExposureSheets exposures;
 
-  Book(FilmSheet film) {
+  /**
+   * @param typed what people typed into the workbook that this one takes the place of
+   */
+  Book(FilmSheet film, TypedCells typed) {
     this.film = film;
+    this.typed = typed;
     this.index = new FilmIndex(film);
     this.exposureColumns = new ExposureColumns(index, film.movements());
     this.exposures = new ExposureSheets(film, index, exposureColumns, exposurePage());
@@ -53,6 +58,10 @@ final class Book implements Closeable {
 
   FilmSheet film() {
     return film;
+  }
+
+  TypedCells typed() {
+    return typed;
   }
 
   FilmIndex index() {

@@ -44,6 +44,11 @@ final class Columns {
     return columns.get(index);
   }
 
+  /** What stands over a column; over the row names it tells which columns people fill in. */
+  String heading(int index) {
+    return at(index).isHidden() ? RowNames.heading(columns) : at(index).heading();
+  }
+
   /** Width of a column in points. */
   double points(int index) {
     return points[index];

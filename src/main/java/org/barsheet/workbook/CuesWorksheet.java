@@ -118,7 +118,7 @@ final class CuesWorksheet {
     pen.text(PARTS, book.index().parts(cue), WORDS.edged(WORDS.edges().left(Line.HAIR)));
     panel(cue);
     pen.blank(NOTES, Look.TO_FILL_IN);
-    pen.text(ROW_NAME, cue.id(), Look.PENCIL);
+    pen.rowName(ROW_NAME, cue.id());
   }
 
   private void place(Cue cue) {

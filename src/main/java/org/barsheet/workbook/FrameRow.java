@@ -43,7 +43,7 @@ final class FrameRow {
     pen.blank(columns.tick(), ExposureLooks.toFillIn(ground));
     pen.blank(columns.notes(), ExposureLooks.toFillIn(ground));
     pen.label(columns.panel(), shot.panel().name(), Look.PENCIL.size(8));
-    pen.text(columns.rowName(), rowName(shot, inShot), Look.PENCIL);
+    pen.rowName(columns.rowName(), rowName(shot, inShot));
   }
 
   /** The permanent name of a frame: it moves with its shot. */

@@ -84,7 +84,7 @@ final class OpeningsWorksheet {
     pen.text(STATES, OpeningStates.of(book.film(), opening), WORDS);
     pen.text(PERFORMERS, performers(opening), WORDS);
     pen.blank(NOTES, Look.TO_FILL_IN);
-    pen.text(ROW_NAME, opening.name(), Look.PENCIL);
+    pen.rowName(ROW_NAME, opening.name());
   }
 
   private String panels(Opening opening) {

@@ -38,7 +38,7 @@ final class SheetFrame {
     this.sheet = book.addSheet(name);
     this.page = page;
     this.columns = new Columns(columns, page.width());
-    this.pen = new SheetPen(sheet, book.styles(), this.columns, page.height());
+    this.pen = new SheetPen(sheet, book, this.columns, page.height());
     this.columns.applyTo(sheet);
     setUpPrint();
   }
@@ -110,10 +110,10 @@ final class SheetFrame {
   /** Writes the columns' headings into the present row. */
   void heading() {
     for (int index = 0; index < columns.count(); index++) {
-      String heading = columns.at(index).heading();
+      String heading = columns.heading(index);
       boolean numbers = columns.at(index).kind() == Column.Kind.NUMBERS;
-      pen.text(
-          index, numbers ? heading + " " : heading, numbers ? Look.HEADING.right() : Look.HEADING);
+      Look look = columns.at(index).isHidden() ? Look.HEADING.unwrapped() : Look.HEADING;
+      pen.text(index, numbers ? heading + " " : heading, numbers ? look.right() : look);
     }
   }
 

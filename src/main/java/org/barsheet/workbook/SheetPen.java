@@ -1,5 +1,7 @@
 package org.barsheet.workbook;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.Hyperlink;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -12,6 +14,8 @@ final class SheetPen {
 
   private final SXSSFSheet sheet;
   private final Styles styles;
+  private final TypedCells typed;
+  private final Map<Integer, Look> leftBlank = new HashMap<>();
   private final Columns columns;
   private final double pageRoom;
   private SXSSFRow row;
@@ -23,10 +27,11 @@ final class SheetPen {
    *
    * @param pageRoom height in points of a printed page between its margins
    */
-  SheetPen(SXSSFSheet sheet, Styles styles, Columns columns, double pageRoom) {
+  SheetPen(SXSSFSheet sheet, Book book, Columns columns, double pageRoom) {
     this.pageRoom = pageRoom;
     this.sheet = sheet;
-    this.styles = styles;
+    this.styles = book.styles();
+    this.typed = book.typed();
     this.columns = columns;
     this.row = sheet.createRow(0);
   }
@@ -41,6 +46,7 @@ final class SheetPen {
       leaveRow();
       row = sheet.createRow(index);
       rowPoints = 0;
+      leftBlank.clear();
     }
     setHeight(leastPoints);
     return this;
@@ -130,8 +136,25 @@ final class SheetPen {
 
   /** A cell without content. */
   SheetPen blank(int column, Look look) {
+    leftBlank.put(column, look);
     row.createCell(column).setCellStyle(styles.of(look));
     return this;
+  }
+
+  /**
+   * The permanent name of the row, in the hidden column. What people typed into the row's cells in
+   * the workbook before stands in them again.
+   */
+  SheetPen rowName(int column, String name) {
+    Map<String, String> texts = typed.in(sheet.getSheetName(), SafeText.of(name));
+    for (int index = 0; index < columns.count() && !texts.isEmpty(); index++) {
+      String text = texts.get(columns.at(index).heading());
+      Look look = leftBlank.get(index);
+      if (text != null && look != null && columns.at(index).kind() == Column.Kind.TO_FILL_IN) {
+        label(index, text, look);
+      }
+    }
+    return text(column, name, Look.PENCIL);
   }
 
   SheetPen blanks(int from, int toExclusive, Look look) {

@@ -118,7 +118,7 @@ final class TimelineWorksheet {
     pen.text(REASON, reason(shot), ground.look(DIVIDED));
     pen.text(OPEN, openings(shot), ground.look(DIVIDED));
     pen.blank(NOTES, Look.TO_FILL_IN);
-    pen.text(ROW_NAME, "panel " + shot.panel().name(), Look.PENCIL);
+    pen.rowName(ROW_NAME, "panel " + shot.panel().name());
     drawings.place(shot, pen.rowIndex(), DRAWING, pen.rowPoints());
   }
 

@@ -34,13 +34,23 @@ public final class WorkbookWriter {
   }
 
   /**
-   * The workbook as a file holds it.
+   * The workbook as a file holds it, without anything typed by people.
    *
    * @throws UncheckedIOException if the disk does not take what is set aside meanwhile
    */
   public static byte[] bytes(FilmSheet film) {
+    return bytes(film, TypedCells.NONE);
+  }
+
+  /**
+   * The workbook as a file holds it.
+   *
+   * @param typed what people typed into the workbook that this one takes the place of
+   * @throws UncheckedIOException if the disk does not take what is set aside meanwhile
+   */
+  public static byte[] bytes(FilmSheet film, TypedCells typed) {
     try (WorkingFiles working = new WorkingFiles()) {
-      return SealedWorkbook.seal(TempFile.withStrategy(working, () -> raw(film)));
+      return SealedWorkbook.seal(TempFile.withStrategy(working, () -> raw(film, typed)));
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
@@ -60,9 +70,9 @@ public final class WorkbookWriter {
     }
   }
 
-  private static byte[] raw(FilmSheet film) {
+  private static byte[] raw(FilmSheet film, TypedCells typed) {
     ByteArrayOutputStream raw = new ByteArrayOutputStream(1 << 18);
-    try (Book book = new Book(film)) {
+    try (Book book = new Book(film, typed)) {
       FilmWorksheet.write(book);
       TimelineWorksheet.write(book);
       MusicWorksheet.write(book);

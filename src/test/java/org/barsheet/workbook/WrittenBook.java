@@ -51,10 +51,14 @@ final class WrittenBook implements AutoCloseable {
     return names;
   }
 
-  /** The column under a heading in the row of headings; line breaks count as spaces. */
+  /**
+   * The column under a heading in the row of headings; line breaks count as spaces, and what the
+   * hidden heading says after its name does not count.
+   */
   int column(String sheet, String heading) {
     for (Cell cell : sheet(sheet).getRow(SheetFrame.HEADING_ROW)) {
-      if (cell.getStringCellValue().replace('\n', ' ').strip().equals(heading)) {
+      String text = cell.getStringCellValue().replace('\n', ' ').strip();
+      if (text.equals(heading) || text.startsWith(heading + ";")) {
         return cell.getColumnIndex();
       }
     }

@@ -1,0 +1,155 @@
+package org.barsheet.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.barsheet.exposure.FilmSheet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TypedCellsTest {
+
+  private static final FilmSheet FILM = SampleFilm.harbour().make();
+  private static final byte[] BYTES = WorkbookWriter.bytes(FILM);
+
+  @TempDir private Path folder;
+
+  private interface Typing {
+    void into(WrittenBook book);
+  }
+
+  /** The workbook made anew after somebody typed into it and saved it. */
+  private WrittenBook madeAgain(Typing typing) throws IOException {
+    Path saved = folder.resolve("quay.xlsx");
+    try (WrittenBook book = WrittenBook.of(BYTES);
+        OutputStream out = Files.newOutputStream(saved)) {
+      typing.into(book);
+      book.book().write(out);
+    }
+    return WrittenBook.of(WorkbookWriter.bytes(FILM, TypedCells.read(saved)));
+  }
+
+  private static Row panelRow(WrittenBook book, String name) {
+    return row(book, "Timeline", "panel " + name);
+  }
+
+  private static Row row(WrittenBook book, String sheet, String rowName) {
+    for (Row row : book.sheet(sheet)) {
+      for (Cell cell : row) {
+        if (cell.toString().equals(rowName)) {
+          return row;
+        }
+      }
+    }
+    throw new AssertionError("no row " + rowName + " on " + sheet);
+  }
+
+  private static Cell notes(WrittenBook book, Row row) {
+    return row.getCell(book.column(row.getSheet().getSheetName(), "notes"));
+  }
+
+  private static String panel(int index) {
+    return FILM.timing().shots().get(index).panel().name();
+  }
+
+  @Test
+  void notes_and_ticks_on_every_sheet_stand_in_the_next_workbook() throws IOException {
+    String frame = "panel " + panel(1) + " frame 3";
+    try (WrittenBook again =
+        madeAgain(
+            book -> {
+              notes(book, panelRow(book, panel(0))).setCellValue("too dark");
+              notes(book, row(book, "Exposure", frame)).setCellValue("blinked");
+              row(book, "Exposure", frame)
+                  .getCell(book.column("Exposure", Signs.DONE))
+                  .setCellValue(Signs.DONE);
+              notes(book, row(book, "Openings", "lamp-1")).setCellValue(12);
+            })) {
+      assertThat(notes(again, panelRow(again, panel(0)))).hasToString("too dark");
+      assertThat(notes(again, panelRow(again, panel(1)))).hasToString("");
+      Row shown = row(again, "Exposure", frame);
+      assertThat(notes(again, shown)).hasToString("blinked");
+      assertThat(shown.getCell(again.column("Exposure", Signs.DONE))).hasToString(Signs.DONE);
+      assertThat(notes(again, row(again, "Openings", "lamp-1")).getNumericCellValue())
+          .isEqualTo(12);
+    }
+  }
+
+  @Test
+  void what_was_typed_survives_a_second_run_and_gives_the_same_bytes() throws IOException {
+    Path saved = folder.resolve("quay.xlsx");
+    try (WrittenBook book = WrittenBook.of(BYTES);
+        OutputStream out = Files.newOutputStream(saved)) {
+      notes(book, panelRow(book, panel(0))).setCellValue("=HYPERLINK(\"x\")");
+      book.book().write(out);
+    }
+    byte[] once = WorkbookWriter.bytes(FILM, TypedCells.read(saved));
+    Files.write(saved, once);
+    byte[] twice = WorkbookWriter.bytes(FILM, TypedCells.read(saved));
+    assertThat(twice).isEqualTo(once);
+    try (WrittenBook book = WrittenBook.of(twice)) {
+      assertThat(notes(book, panelRow(book, panel(0))).getStringCellValue())
+          .isEqualTo("=HYPERLINK(\"x\")");
+    }
+  }
+
+  @Test
+  void a_row_is_known_by_its_hidden_name_wherever_people_sorted_it_to() throws IOException {
+    try (WrittenBook again =
+        madeAgain(
+            book -> {
+              notes(book, panelRow(book, panel(0))).setCellValue("first");
+              swap(panelRow(book, panel(0)), panelRow(book, panel(1)));
+            })) {
+      assertThat(notes(again, panelRow(again, panel(0)))).hasToString("first");
+      assertThat(notes(again, panelRow(again, panel(1)))).hasToString("");
+    }
+  }
+
+  private static void swap(Row one, Row other) {
+    for (int column = 0; column < one.getLastCellNum(); column++) {
+      String text = String.valueOf(one.getCell(column));
+      type(one.getCell(column), String.valueOf(other.getCell(column)));
+      type(other.getCell(column), text);
+    }
+  }
+
+  private static void type(Cell cell, String text) {
+    cell.setBlank();
+    cell.setCellValue(text);
+  }
+
+  @Test
+  void a_column_is_known_by_its_heading_wherever_people_moved_it_to() throws IOException {
+    try (WrittenBook again =
+        madeAgain(
+            book -> {
+              notes(book, panelRow(book, panel(0))).setCellValue("moved");
+              XSSFSheet timeline = book.sheet("Timeline");
+              int last = timeline.getRow(SheetFrame.HEADING_ROW).getLastCellNum();
+              timeline.shiftColumns(2, last - 1, 1);
+            })) {
+      assertThat(notes(again, panelRow(again, panel(0)))).hasToString("moved");
+    }
+  }
+
+  @Test
+  void no_workbook_and_a_file_that_is_none_hold_nothing_typed() throws IOException {
+    Path file = folder.resolve("quay.xlsx");
+    assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
+    Files.write(file, new byte[0]);
+    assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
+    Files.writeString(file, "not a workbook");
+    assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
+    Files.write(file, Arrays.copyOf(BYTES, BYTES.length / 2));
+    assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
+    assertThat(WorkbookWriter.bytes(FILM, TypedCells.read(file))).isEqualTo(BYTES);
+  }
+}
