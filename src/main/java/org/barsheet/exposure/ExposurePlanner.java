@@ -31,10 +31,21 @@ public final class ExposurePlanner {
    * @param inputs the files the film was made from: the plan, then the score
    */
   public static FilmSheet complete(TimingSheet timing, List<InputFile> inputs) {
-    return new ExposurePlanner(timing).sheet(inputs);
+    return complete(timing, inputs, List.of());
   }
 
-  private FilmSheet sheet(List<InputFile> inputs) {
+  /**
+   * The same, with what has come of the performers' clips.
+   *
+   * @param inputs the files the film was made from: the plan, then the score
+   * @param clips one a performer whose clip was looked for
+   */
+  public static FilmSheet complete(
+      TimingSheet timing, List<InputFile> inputs, List<ReceivedClip> clips) {
+    return new ExposurePlanner(timing).sheet(inputs, clips);
+  }
+
+  private FilmSheet sheet(List<InputFile> inputs, List<ReceivedClip> clips) {
     List<PlannedReveal> reveals = new ArrayList<>();
     timing.shots().forEach(shot -> reveals.addAll(revealsOf(shot)));
     List<OpeningState> states = OpeningStates.of(timing, reveals);
@@ -49,13 +60,17 @@ public final class ExposurePlanner {
         shooting,
         states,
         appearances,
+        clips,
         new SheetNotes(timing, ruler, reveals).all(),
-        findings.withTiming(more(reveals, appearances, shooting)));
+        findings.withTiming(more(reveals, appearances, clips, shooting)));
   }
 
   /** What is found about single parts of the film; each class says what it looks at. */
   private List<Finding> more(
-      List<PlannedReveal> reveals, List<Appearance> appearances, ShootingPlan shooting) {
+      List<PlannedReveal> reveals,
+      List<Appearance> appearances,
+      List<ReceivedClip> clips,
+      ShootingPlan shooting) {
     List<Finding> more = new ArrayList<>(new RevealFindings(timing, movements, reveals).all());
     more.addAll(new MovementFindings(plan).of(movements.all()));
     more.addAll(new ArtworkFindings(plan).all());
@@ -65,6 +80,7 @@ public final class ExposurePlanner {
     more.addAll(SetUpFindings.of(shooting));
     more.addAll(new FlashFindings(timing, ruler, reveals).all());
     more.addAll(new InsertFindings(timing, appearances).all());
+    more.addAll(new ClipFindings(timing, appearances, clips).all());
     return more;
   }
 

@@ -14,6 +14,7 @@ import org.barsheet.timing.TimingSheet;
  * @param shooting the movements in the order of work
  * @param states every opening in every shot, in order of shot
  * @param appearances in order of shot
+ * @param clips what has come of the performers' clips, in the plan's order; empty where nobody looked
  * @param notes what is written beside the frames, in order of frame and column
  * @param findings all findings about the film, worst first
  */
@@ -25,6 +26,7 @@ public record FilmSheet(
     ShootingPlan shooting,
     List<OpeningState> states,
     List<Appearance> appearances,
+    List<ReceivedClip> clips,
     List<SheetNote> notes,
     List<Finding> findings) {
 
@@ -34,6 +36,7 @@ public record FilmSheet(
     movements = List.copyOf(movements);
     states = List.copyOf(states);
     appearances = List.copyOf(appearances);
+    clips = List.copyOf(clips);
     notes = List.copyOf(notes);
     findings = List.copyOf(findings);
   }

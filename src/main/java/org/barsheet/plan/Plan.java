@@ -23,6 +23,7 @@ import org.barsheet.pulse.TempoRequest;
  * @param hand what the animator's hand can set
  * @param openings in the order written
  * @param performers in the order written
+ * @param clips folder of the performers' clips, resolved against the plan's folder, where given
  * @param panels in story order
  * @param given the settings the plan states itself ({@code film.tail}); all others are defaults
  * @param notes what was set aside or assumed while reading: an unknown column of a table, say
@@ -41,6 +42,7 @@ public record Plan(
     Hand hand,
     List<Opening> openings,
     List<Performer> performers,
+    Optional<Path> clips,
     List<Panel> panels,
     Set<String> given,
     List<PlanNote> notes,
@@ -53,6 +55,28 @@ public record Plan(
     panels = List.copyOf(panels);
     given = Collections.unmodifiableSet(new TreeSet<>(given));
     notes = List.copyOf(notes);
+  }
+
+  /** The same plan with what was learned about its performers. */
+  public Plan with(List<Performer> known) {
+    return new Plan(
+        file,
+        title,
+        score,
+        film,
+        music,
+        motifs,
+        artwork,
+        camera,
+        shoot,
+        hand,
+        openings,
+        known,
+        clips,
+        panels,
+        given,
+        notes,
+        table);
   }
 
   /** The opening of a name, if the plan has it. */

@@ -9,6 +9,7 @@ public final class PlanKeys {
       List.of(
           key("title", "The film's title.", "Lamplighters' Quay"),
           key("score", "The MIDI file, seen from the plan's folder.", "lamplighters-quay.mid"),
+          key("clips", "The folder of the clips that performers deliver.", "clips"),
           key("film", "Settings of the film as a whole.", ""),
           key("music", "What is asked about tempo and bars.", ""),
           key("motifs", "Short figures whose returns the panels sit on.", ""),

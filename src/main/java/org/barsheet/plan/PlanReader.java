@@ -82,6 +82,7 @@ public final class PlanReader {
         HandSection.read(root.section("hand", PlanKeys.HAND)),
         openings,
         performers,
+        root.read("clips", Texts::file).map(folder -> reading.file().resolveSibling(folder)),
         new PanelSection(reading, filmSection, fields, reveals, known).read(root),
         reading.given(),
         reading.notes(),

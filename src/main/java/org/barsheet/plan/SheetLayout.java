@@ -78,6 +78,7 @@ record SheetLayout(String sheet, Kind kind, List<String> root, String name, List
     rows.add(Column.own(PlanKeys.ROOT.get(0), "title"));
     rows.add(Column.own(PlanKeys.ROOT.get(1), "score"));
     PlanKeys.FILM.forEach(key -> rows.add(Column.own(key, "film", key.name())));
+    rows.add(Column.own(PlanKeys.ROOT.get(2), "clips"));
     return new SheetLayout("Film", Kind.SETTINGS, List.of("film"), SETTING, rows);
   }
 

@@ -15,6 +15,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.ExposurePlanner;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
+import org.barsheet.exposure.ReceivedClip;
 import org.barsheet.handoff.Handoff;
 import org.barsheet.handoff.HandoffFile;
 import org.barsheet.handoff.TimingJsonReader;
@@ -174,13 +175,15 @@ public final class Production {
    */
   public static FilmSheet film(Path planFile, Path folder, Progress progress) {
     progress.step("reading the plan");
-    Plan plan = PlanReader.read(planFile);
+    Plan asked = PlanReader.read(planFile);
+    List<ReceivedClip> clips = Clips.of(asked);
+    Plan plan = Clips.known(asked, clips);
     progress.step("reading the score");
     Music music = music(plan);
     progress.step("finding motifs and placing panels");
     TimingSheet timing = TimingPlanner.plan(plan, music, kept(plan, folder));
     progress.step("spreading reveals over their frames");
-    return ExposurePlanner.complete(timing, inputs(plan));
+    return ExposurePlanner.complete(timing, inputs(plan), clips);
   }
 
   private static Music music(Plan plan) {

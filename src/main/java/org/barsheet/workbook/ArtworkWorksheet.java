@@ -136,7 +136,7 @@ final class ArtworkWorksheet {
     } else {
       pen.blanks(CLOSEST_PIXELS, ROW_NAME, WORDS);
     }
-    pen.text(ROW_NAME, opening.name(), Look.PENCIL);
+    pen.rowName(ROW_NAME, opening.name());
   }
 
   private void pair(int column, double one, double other, Look look) {

@@ -120,7 +120,7 @@ final class ShootingWorksheet {
     pen.number(PICTURES, setUp.pictures(), SET_UP_LOOK.number(Look.WHOLE));
     pen.joined(STANDING, PANELS, setUp.view().map(this::view).orElse(""), SET_UP_LOOK.size(8));
     time(setUp.time(), SET_UP_LOOK);
-    pen.text(ROW_NAME, "set-up " + setUp.name(), Look.PENCIL);
+    pen.rowName(ROW_NAME, "set-up " + setUp.name());
   }
 
   private static String modelOf(SetUp setUp) {
@@ -223,7 +223,7 @@ final class ShootingWorksheet {
   private void toFillIn(String rowName) {
     pen.blank(DONE, Look.TO_FILL_IN.centred());
     pen.blank(NOTES, Look.TO_FILL_IN);
-    pen.text(ROW_NAME, rowName, Look.PENCIL);
+    pen.rowName(ROW_NAME, rowName);
   }
 
   /** What stands open beside the movement; what is closed is not worth a word. */

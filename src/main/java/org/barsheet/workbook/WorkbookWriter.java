@@ -81,6 +81,7 @@ public final class WorkbookWriter {
       OpeningsWorksheet.write(book);
       ArtworkWorksheet.write(book);
       ShootingWorksheet.write(book);
+      PlayersWorksheet.write(book);
       BarsWorksheet.write(book);
       book.writeTo(raw);
     } catch (IOException broken) {

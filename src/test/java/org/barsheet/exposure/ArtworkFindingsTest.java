@@ -61,6 +61,7 @@ class ArtworkFindingsTest {
             Hand.DEFAULT,
             List.of(openings),
             List.of(),
+            Optional.empty(),
             List.of(),
             Set.of(),
             List.of(),

@@ -145,6 +145,7 @@ class EditDecisionListTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of());
   }
 }

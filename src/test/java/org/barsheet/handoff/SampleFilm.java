@@ -133,6 +133,7 @@ public final class SampleFilm {
                 plan.openings().get(0),
                 new FrameSpan(reveals.get(0).firstGapFrame(), shots.get(1).frames().endExclusive()),
                 0.75)),
+        List.of(),
         List.of(
             new SheetNote(
                 shots.get(1).cue().accentFrame(), SheetNote.Column.SOUND, "A", true, "glimmer 1")),
@@ -176,6 +177,7 @@ public final class SampleFilm {
         Hand.DEFAULT,
         List.of(opening("lamp-1", 3), opening("lamp-2", 8)),
         List.of(performer()),
+        Optional.empty(),
         List.of(
             panel(
                 "1",

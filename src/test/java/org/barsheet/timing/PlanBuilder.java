@@ -337,6 +337,7 @@ public final class PlanBuilder {
         Hand.DEFAULT,
         openings,
         performers,
+        Optional.empty(),
         panels,
         Set.of(),
         List.of(),

@@ -227,6 +227,7 @@ final class SampleFilm {
         ShootingPlan.of(timing, movements, reveals, states),
         states,
         SampleReveals.appearances(plan, shots, reveals),
+        List.of(),
         notes(music, clock, filmBars, shots, reveals),
         findings);
   }
@@ -275,6 +276,7 @@ final class SampleFilm {
                 0,
                 List.of(),
                 NOWHERE)),
+        Optional.empty(),
         panels,
         Set.of("film.frame-rate", "film.first-frame"),
         List.of(),

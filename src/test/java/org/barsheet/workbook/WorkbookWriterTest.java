@@ -50,6 +50,7 @@ class WorkbookWriterTest {
             "Openings",
             "Artwork",
             "Shooting",
+            "Players",
             "Bars");
   }
 

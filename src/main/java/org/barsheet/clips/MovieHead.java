@@ -1,0 +1,79 @@
+package org.barsheet.clips;
+
+import java.io.IOException;
+import java.util.Optional;
+import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clock.Seconds;
+
+/** The movie box of an MP4 or MOV file, wherever it stands. */
+final class MovieHead {
+
+  private static final int MOST_TRACKS = 100;
+
+  private final ClipBytes bytes;
+  private final Box movie;
+
+  private MovieHead(ClipBytes bytes, Box movie) {
+    this.bytes = bytes;
+    this.movie = movie;
+  }
+
+  static ClipFacts read(ClipBytes bytes) throws IOException, UnreadableClipException {
+    boolean known = false;
+    long place = 0;
+    // Box by box, so that a file cut short after its movie box is still read.
+    while (place + 8 <= bytes.length()) {
+      known |= bytes.fourLetters(place + 4).matches("ftyp|moov|mdat|wide|free|skip|pnot");
+      if (!known) {
+        break;
+      }
+      Box box = Box.first(bytes, place, bytes.length());
+      if (box.name().equals("moov")) {
+        return new MovieHead(bytes, box).facts();
+      }
+      place = box.end();
+    }
+    throw new UnreadableClipException(
+        known
+            ? "was not closed by the camera: its index is missing"
+            : "is neither a WAV nor an MP4 or MOV file");
+  }
+
+  private ClipFacts facts() throws IOException, UnreadableClipException {
+    Optional<Picture> picture = Optional.empty();
+    Seconds length = Seconds.ZERO;
+    Seconds start = Seconds.ZERO;
+    int samplesPerSecond = 0;
+    int tracks = 0;
+    for (Box box : Box.between(bytes, movie.body(), movie.end())) {
+      if (box.name().equals("trak") && tracks++ < MOST_TRACKS) {
+        MovieTrack track = MovieTrack.of(bytes, box);
+        if (track.isPicture() && picture.isEmpty()) {
+          picture = Optional.of(track.picture());
+          start = track.startAt(movieTicksPerSecond());
+          length = longer(length, track.length());
+        } else if (track.isSound()) {
+          samplesPerSecond = Math.max(samplesPerSecond, track.ticksPerSecond());
+          length = longer(length, track.length());
+        }
+      }
+    }
+    if (length.signum() == 0) {
+      throw new UnreadableClipException("has neither picture nor sound in its index");
+    }
+    return new ClipFacts(length, picture, samplesPerSecond, start);
+  }
+
+  private long movieTicksPerSecond() throws IOException, UnreadableClipException {
+    Optional<Box> head = movie.child(bytes, "mvhd");
+    if (head.isEmpty()) {
+      return 0;
+    }
+    boolean wide = bytes.at(head.get().body(), 1).get() == 1;
+    return bytes.unsigned32(head.get().body() + (wide ? 20 : 12));
+  }
+
+  private static Seconds longer(Seconds one, Seconds other) {
+    return one.compareTo(other) >= 0 ? one : other;
+  }
+}

@@ -1,0 +1,170 @@
+package org.barsheet.workbook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.ClipCheck;
+import org.barsheet.exposure.ClipFault;
+import org.barsheet.exposure.ReceivedClip;
+import org.barsheet.plan.Film;
+import org.barsheet.timing.FilmClock;
+import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.MusicRuler;
+import org.barsheet.timing.Shot;
+
+/** Every appearance in the order of the film, and what has come of the clip it needs. */
+final class PlayersWorksheet {
+
+  static final String NAME = "Players";
+
+  private static final int PANEL = 0;
+  private static final int STARTS = 1;
+  private static final int FRAMES = 2;
+  private static final int SECONDS = 3;
+  private static final int BARS = 4;
+  private static final int PLAYER = 5;
+  private static final int PART = 6;
+  private static final int OPENING = 7;
+  private static final int CLIP = 8;
+  private static final int CLIP_FRAMES = 9;
+  private static final int STATE = 10;
+  private static final int REMARK = 11;
+  private static final int CALLED = 12;
+  private static final int RECEIVED = 13;
+  private static final int USABLE = 14;
+  private static final int NOTES = 15;
+  private static final int ROW_NAME = 16;
+
+  private static final List<Column> COLUMNS =
+      List.of(
+          Column.words("panel", 32),
+          Column.numbers("seen from", 56),
+          Column.numbers("frames", 38),
+          Column.numbers("seconds", 42),
+          Column.words("bars", 38),
+          Column.words("player", 52, 1),
+          Column.words("part, share\nthat sounds", 56, 1),
+          Column.words("in", 60, 1),
+          Column.words("clip", 62, 1),
+          Column.words("its frames,\nwith handles", 60),
+          Column.words("file", 44),
+          Column.words("what is wrong with it", 60, 2),
+          Column.toFillIn("called", 36),
+          Column.toFillIn("received", 42),
+          Column.toFillIn("usable", 36),
+          Column.toFillIn("notes", 50, 1),
+          Column.rowName());
+
+  private static final double ROW_POINTS = 14;
+  private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
+
+  private final Book book;
+  private final SheetFrame frame;
+  private final SheetPen pen;
+  private final Film film;
+  private final FilmClock clock;
+  private final MusicRuler ruler;
+  private final List<Appearance> seen;
+
+  private PlayersWorksheet(Book book) {
+    this.book = book;
+    this.film = book.film().timing().plan().film();
+    this.clock = book.film().timing().clock();
+    this.ruler = new MusicRuler(book.film().timing().music(), clock);
+    this.seen =
+        book.film().appearances().stream()
+            .sorted(Comparator.comparingLong(appearance -> appearance.frames().start()))
+            .toList();
+    String fact = Words.count(seen.size(), "appearance") + ", in the order of the film";
+    this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact);
+    this.pen = frame.pen();
+  }
+
+  static void write(Book book) {
+    new PlayersWorksheet(book).write();
+  }
+
+  private void write() {
+    frame.heading(26);
+    int row = SheetFrame.FIRST_ROW;
+    for (Appearance appearance : seen) {
+      line(row++, appearance);
+    }
+    int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
+    book.name("Players_table", new Address(NAME, SheetFrame.HEADING_ROW, PANEL), last, ROW_NAME);
+    frame.finish("tick what was called, received and found usable: the ticks stay");
+  }
+
+  private void line(int row, Appearance appearance) {
+    Shot shot = book.index().shot(appearance.shot());
+    FrameSpan frames = appearance.frames();
+    pen.row(row, ROW_POINTS);
+    pen.label(PANEL, shot.panel().name(), WORDS.inBold());
+    pen.text(STARTS, film.timecode(frames.start()).toString(), WORDS.right());
+    pen.number(FRAMES, frames.length(), WORDS.number(Look.WHOLE));
+    double seconds = film.rate().startOf(frames.length()).toDecimal(2).doubleValue();
+    pen.number(SECONDS, seconds, WORDS.number(Look.HUNDREDTHS));
+    pen.text(BARS, bars(frames), WORDS);
+    pen.text(PLAYER, appearance.performer().name(), WORDS.inBold());
+    pen.text(PART, part(appearance), WORDS);
+    pen.text(OPENING, appearance.opening().name(), WORDS);
+    pen.text(CLIP, appearance.performer().clip(), WORDS);
+    pen.text(CLIP_FRAMES, clipFrames(appearance), WORDS);
+    clip(appearance);
+    for (int column = CALLED; column <= NOTES; column++) {
+      pen.blank(column, Look.TO_FILL_IN);
+    }
+    String name = appearance.performer().name() + " in " + appearance.opening().name();
+    pen.rowName(ROW_NAME, "panel " + shot.panel().name() + " " + name);
+  }
+
+  private String bars(FrameSpan frames) {
+    int first = barAt(frames.start());
+    int last = barAt(Math.max(frames.start(), frames.endExclusive() - 1));
+    return first == last ? Integer.toString(first) : first + " to " + last;
+  }
+
+  private int barAt(long frame) {
+    return ruler.locateFrame(frame).bar();
+  }
+
+  private static String part(Appearance appearance) {
+    String part = appearance.performer().part();
+    return part.isEmpty()
+        ? "silent"
+        : part + ", " + Math.round(100 * appearance.sounding()) + " %";
+  }
+
+  private String clipFrames(Appearance appearance) {
+    Optional<FrameSpan> asked = appearance.clipFramesAsked(clock);
+    return asked.map(span -> span.start() + " to " + (span.endExclusive() - 1)).orElse("");
+  }
+
+  private void clip(Appearance appearance) {
+    Optional<ReceivedClip> clip =
+        book.film().clips().stream()
+            .filter(c -> c.performer().name().equals(appearance.performer().name()))
+            .findFirst();
+    if (clip.isEmpty()) {
+      pen.blank(STATE, WORDS).blank(REMARK, WORDS);
+      return;
+    }
+    List<ClipFault> faults = new ArrayList<>();
+    faults.addAll(ClipCheck.ofWhole(clip.get(), clock, List.of(appearance)));
+    faults.addAll(ClipCheck.ofAppearance(clip.get(), clock, appearance));
+    boolean usable = faults.stream().allMatch(fault -> fault.severity() == Severity.NOTE);
+    String state =
+        switch (clip.get().state()) {
+          case MISSING -> Signs.of(Severity.ERROR) + " missing";
+          case UNREADABLE -> Signs.of(Severity.WARNING) + " unreadable";
+          case RECEIVED -> usable ? Signs.DONE + " usable" : Signs.of(Severity.WARNING) + " received";
+        };
+    pen.text(STATE, state, WORDS.inBold());
+    pen.text(
+        REMARK, faults.stream().map(ClipFault::sentence).collect(Collectors.joining("; ")), WORDS);
+  }
+}

@@ -1,0 +1,173 @@
+package org.barsheet.clips;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import javax.sound.sampled.AudioFileFormat;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioInputStream;
+import javax.sound.sampled.AudioSystem;
+import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clock.Seconds;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ClipReaderTest {
+
+  @TempDir private Path folder;
+
+  private ClipFacts read(byte[] bytes) throws IOException, UnreadableClipException {
+    Path file = folder.resolve("clip");
+    Files.write(file, bytes);
+    return ClipReader.read(file);
+  }
+
+  private static Picture picture(ClipFacts facts) {
+    return facts.picture().orElseThrow();
+  }
+
+  @Test
+  void a_film_s_index_says_its_rate_length_and_size() throws IOException, UnreadableClipException {
+    Picture picture = picture(read(new MovieBytes().frames(300, 1001).bytes()));
+    assertThat(picture.frames()).isEqualTo(300);
+    assertThat(picture.length()).isEqualTo(Seconds.of(300 * 1001, 30_000));
+    assertThat(picture.frameDuration()).isEqualTo(Seconds.of(1001, 30_000));
+    assertThat(picture.steady()).isTrue();
+    assertThat(picture.width()).isEqualTo(1920);
+    assertThat(picture.height()).isEqualTo(1080);
+  }
+
+  @Test
+  void an_index_before_the_pictures_is_read_too() throws IOException, UnreadableClipException {
+    byte[] first = new MovieBytes().frames(300, 1001).indexFirst().bytes();
+    assertThat(picture(read(first)).frames()).isEqualTo(300);
+  }
+
+  @Test
+  void a_telephone_held_upright_films_upright() throws IOException, UnreadableClipException {
+    Picture picture = picture(read(new MovieBytes().frames(10, 1001).turned().bytes()));
+    assertThat(picture.width()).isEqualTo(1080);
+    assertThat(picture.height()).isEqualTo(1920);
+  }
+
+  /** A clock of 600 cannot write 29.97 but as 20, 20, … 21 ticks: a tick off is steady. */
+  @Test
+  void a_wandering_rate_is_told_from_one_a_tick_off() throws IOException, UnreadableClipException {
+    byte[] tick = new MovieBytes().clock(600).frames(49, 20).frames(1, 21).frames(49, 20).bytes();
+    assertThat(picture(read(tick)).steady()).isTrue();
+    byte[] wanders = new MovieBytes().clock(600).frames(49, 20).frames(3, 40).frames(9, 20).bytes();
+    assertThat(picture(read(wanders)).steady()).isFalse();
+    byte[] last = new MovieBytes().clock(600).frames(49, 20).frames(1, 500).bytes();
+    assertThat(picture(read(last)).steady()).isTrue();
+  }
+
+  @Test
+  void a_picture_that_begins_after_the_file_says_when() throws IOException, UnreadableClipException {
+    ClipFacts facts = read(new MovieBytes().frames(10, 1001).beginsAfter(40).bytes());
+    assertThat(facts.start()).isEqualTo(Seconds.of(40, 1000));
+  }
+
+  @Test
+  void a_sound_file_says_its_length() throws IOException, UnreadableClipException {
+    Path file = folder.resolve("clip.wav");
+    AudioFormat format = new AudioFormat(44_100, 16, 2, true, false);
+    byte[] silence = new byte[44_100 * 4 * 3];
+    AudioInputStream sound =
+        new AudioInputStream(new ByteArrayInputStream(silence), format, 44_100L * 3);
+    AudioSystem.write(sound, AudioFileFormat.Type.WAVE, file.toFile());
+    ClipFacts facts = ClipReader.read(file);
+    assertThat(facts.length()).isEqualTo(Seconds.of(3));
+    assertThat(facts.samplesPerSecond()).isEqualTo(44_100);
+    assertThat(facts.picture()).isEmpty();
+  }
+
+  /** 172800000 samples since midnight at 48 kHz are one hour (EBU Tech 3285, plain arithmetic). */
+  @Test
+  void a_broadcast_wave_says_when_it_began() throws IOException, UnreadableClipException {
+    ByteBuffer file = ByteBuffer.allocate(12 + 8 + 602 + 8 + 16 + 8).order(ByteOrder.LITTLE_ENDIAN);
+    file.put(ascii("RIFF")).putInt(file.capacity() - 8).put(ascii("WAVE"));
+    int bext = file.put(ascii("bext")).putInt(602).position();
+    file.putLong(bext + 338, 172_800_000L).position(bext + 602);
+    file.put(ascii("fmt ")).putInt(16).putShort((short) 1).putShort((short) 1).putInt(48_000);
+    file.putInt(96_000).putShort((short) 2).putShort((short) 16);
+    file.put(ascii("data")).putInt(0);
+    assertThat(read(file.array()).start()).isEqualTo(Seconds.of(3600));
+  }
+
+  private static byte[] ascii(String letters) {
+    return letters.getBytes(StandardCharsets.US_ASCII);
+  }
+
+  @Test
+  void what_is_no_recording_is_told() {
+    assertRefused(new byte[0], "is empty or cut short");
+    assertRefused("a letter to the editor".getBytes(StandardCharsets.UTF_8), "is neither");
+    byte[] whole = new MovieBytes().frames(300, 1001).bytes();
+    assertRefused(Arrays.copyOf(whole, 600), "is cut short or damaged");
+    assertRefused(Arrays.copyOf(whole, 8 + 12 + 4 + 1000 + 8 - 12), "is cut short");
+  }
+
+  private void assertRefused(byte[] bytes, String reason) {
+    assertThatThrownBy(() -> read(bytes))
+        .isInstanceOf(UnreadableClipException.class)
+        .hasMessageStartingWith(reason);
+  }
+
+  /** Lengths that lie, tables without end, boxes in boxes: told in words, soon, in little room. */
+  @Test
+  void damaged_files_are_read_or_told_and_never_worse() throws IOException {
+    byte[] whole = new MovieBytes().frames(300, 1001).frames(2, 900).bytes();
+    Random random = new Random(7);
+    int told = 0;
+    for (int trial = 0; trial < 3_000; trial++) {
+      byte[] damaged = whole.clone();
+      for (int i = 0; i <= random.nextInt(4); i++) {
+        int at = random.nextBoolean() ? random.nextInt(24) : 1024 + random.nextInt(whole.length - 1024);
+        damaged[at] = (byte) (random.nextBoolean() ? 0xFF : random.nextInt(256));
+      }
+      try {
+        read(damaged);
+      } catch (UnreadableClipException inWords) {
+        told++;
+        assertThat(inWords.reason()).isNotBlank();
+      }
+    }
+    assertThat(told).isBetween(100, 2_999);
+  }
+
+  /** A second reader: what another program writes at a known rate and size is read as such. */
+  @Test
+  void a_film_of_another_program_is_read(@TempDir Path out)
+      throws IOException, InterruptedException, UnreadableClipException {
+    Path file = out.resolve("test.mp4");
+    String source = "testsrc=size=320x240:rate=30000/1001:duration=2";
+    Process ffmpeg;
+    try {
+      ffmpeg =
+          new ProcessBuilder("ffmpeg", "-f", "lavfi", "-i", source, "-c:v", "mpeg4", file.toString())
+              .redirectErrorStream(true)
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .start();
+    } catch (IOException missing) {
+      assumeTrue(false, "ffmpeg is not installed, so no film of another program is read");
+      return;
+    }
+    assertThat(ffmpeg.waitFor(60, TimeUnit.SECONDS)).isTrue();
+    Picture picture = picture(ClipReader.read(file));
+    assertThat(picture.frames()).isEqualTo(60);
+    assertThat(picture.frameDuration()).isEqualTo(Seconds.of(1001, 30_000));
+    assertThat(picture.width()).isEqualTo(320);
+    assertThat(picture.height()).isEqualTo(240);
+  }
+}
