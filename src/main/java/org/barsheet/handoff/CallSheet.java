@@ -211,20 +211,29 @@ final class CallSheet {
     return lines;
   }
 
-  /** On the pop, unless the plan says where the clap is. */
+  /** On the pop or else the first click, unless the plan says where the clap is. */
   private String clap() {
     FilmClock clock = sheet.timing().clock();
     Seconds musicStart = clock.rate().startOf(clock.musicStartFrame());
-    Seconds onPop = Seconds.ZERO.minus(SoundLayout.POP_BEFORE).minus(musicStart);
-    Seconds at = performer.clap().map(Performer.Clap::at).orElse(onPop);
+    Seconds agreed = film.pop().map(Seconds.ZERO::minus).orElse(sound.clicks().get(0).at());
+    Seconds at = performer.clap().map(Performer.Clap::at).orElse(agreed.minus(musicStart));
     Seconds inFile = at.plus(musicStart).plus(Seconds.of(sound.headSeconds()));
     BigDecimal fromMusic = FilmWords.plain(at.toDecimal(3));
     return "Clap once, in the picture, "
-        + (performer.clap().isEmpty() ? "together with the pop at " : "at ")
+        + with()
         + minutes(inFile)
         + " (that is "
         + fromMusic
         + " s from the music's start).";
+  }
+
+  private String with() {
+    if (performer.clap().isPresent()) {
+      return "at ";
+    }
+    return film.pop().isPresent()
+        ? "together with the pop at "
+        : "together with the first click at ";
   }
 
   private List<String> picture() {

@@ -1,5 +1,6 @@
 package org.barsheet.plan;
 
+import java.util.Optional;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
@@ -18,6 +19,7 @@ import org.barsheet.clock.Timecode;
  * @param tail from the end of the last sounding bar to the end of the film, 0 s or more
  * @param width of the film's picture in pixels
  * @param height of the film's picture in pixels
+ * @param pop a one-frame tone sounds so long before the first frame, more than 0; empty for none
  * @param paper what the sheets are printed on
  */
 public record Film(
@@ -31,7 +33,11 @@ public record Film(
     Seconds tail,
     int width,
     int height,
+    Optional<Seconds> pop,
     Paper paper) {
+
+  /** Where the pop sounds unless the plan says otherwise (common practice, no source). */
+  public static final Seconds USUAL_POP = Seconds.of(2);
 
   public Film {
     if (framesPerPicture < 1 || closedHold < 0 || musicStarts.signum() < 0 || tail.signum() < 0) {

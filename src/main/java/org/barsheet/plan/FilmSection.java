@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
+import org.barsheet.input.SyntaxException;
 
 /** Reads the settings of the film. */
 final class FilmSection {
@@ -12,6 +13,7 @@ final class FilmSection {
   private static final int PICTURE_WIDTH = 1920;
   private static final int PICTURE_HEIGHT = 1080;
   private static final int CLOSED_HOLD = 12;
+  private static final Seconds LONGEST_POP = Seconds.of(60);
 
   private static final Words<Film.Paper> PAPERS =
       Words.of(List.of(Film.Paper.values()), paper -> paper == Film.Paper.A4 ? "A4" : "letter");
@@ -50,6 +52,21 @@ final class FilmSection {
     return rate.orElse(FrameRate.FPS_24);
   }
 
+  private static Optional<Seconds> pop(String text, FrameRate rate) {
+    if (text.strip().equalsIgnoreCase("none")) {
+      return Optional.empty();
+    }
+    Seconds before = Measures.time(text, rate, false);
+    if (before.signum() == 0 || before.compareTo(LONGEST_POP) > 0) {
+      throw new SyntaxException(
+          text,
+          0,
+          "a pop is more than 0 s and at most 60 s before the first frame",
+          "write pop: 2 s, or pop: none");
+    }
+    return Optional.of(before);
+  }
+
   Film film() {
     FrameRate known = rateOrStandIn();
     Timecode hourOne = new Timecode(known, 1, 0, 0, 0);
@@ -67,6 +84,7 @@ final class FilmSection {
         section.read("tail", Seconds.ZERO, text -> Measures.time(text, known, false)),
         size[0],
         size[1],
+        section.read("pop", Optional.of(Film.USUAL_POP), text -> pop(text, known)),
         section.read("paper", Film.Paper.A4, PAPERS));
   }
 }

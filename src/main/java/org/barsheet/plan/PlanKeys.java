@@ -32,7 +32,8 @@ public final class PlanKeys {
           key("closed-hold", "Frames the closed picture holds before a movement.", "12 f"),
           key("tail", "From the end of the last bar to the end of the film.", "0 s"),
           key("size", "The film's picture in pixels.", "1920x1080"),
-          key("paper", "What the sheets are printed on: A4 or letter.", "A4"));
+          key("paper", "What the sheets are printed on: A4 or letter.", "A4"),
+          key("pop", "How long before the first frame a one-frame pop sounds, or none.", "2 s"));
 
   public static final List<PlanKey> MUSIC =
       List.of(

@@ -40,6 +40,7 @@ record SheetLayout(String sheet, Kind kind, List<String> root, String name, List
           Map.entry("place", Column.TimeOfDay.TIMECODE),
           Map.entry("music-starts", Column.TimeOfDay.SECONDS),
           Map.entry("tail", Column.TimeOfDay.SECONDS),
+          Map.entry("pop", Column.TimeOfDay.SECONDS),
           Map.entry("length", Column.TimeOfDay.SECONDS),
           Map.entry("at", Column.TimeOfDay.SECONDS),
           Map.entry("starts", Column.TimeOfDay.DAY));

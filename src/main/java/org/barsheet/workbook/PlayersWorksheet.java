@@ -45,13 +45,13 @@ final class PlayersWorksheet {
           Column.numbers("seen from", 56),
           Column.numbers("frames", 38),
           Column.numbers("seconds", 42),
-          Column.words("bars", 38),
-          Column.words("player", 52, 1),
-          Column.words("part, share\nthat sounds", 56, 1),
-          Column.words("in", 60, 1),
+          Column.words("  bars", 44),
+          Column.words("player", 48, 1),
+          Column.words("part, share\nthat sounds", 62, 1),
+          Column.words("in", 58, 1),
           Column.words("clip", 62, 1),
-          Column.words("its frames,\nwith handles", 60),
-          Column.words("file", 44),
+          Column.words("its frames,\nwith handles", 70),
+          Column.words("file", 64),
           Column.words("what is wrong with it", 60, 2),
           Column.toFillIn("called", 36),
           Column.toFillIn("received", 42),
@@ -108,7 +108,7 @@ final class PlayersWorksheet {
     pen.number(FRAMES, frames.length(), WORDS.number(Look.WHOLE));
     double seconds = film.rate().startOf(frames.length()).toDecimal(2).doubleValue();
     pen.number(SECONDS, seconds, WORDS.number(Look.HUNDREDTHS));
-    pen.text(BARS, bars(frames), WORDS);
+    pen.text(BARS, "  " + bars(frames), WORDS);
     pen.text(PLAYER, appearance.performer().name(), WORDS.inBold());
     pen.text(PART, part(appearance), WORDS);
     pen.text(OPENING, appearance.opening().name(), WORDS);
@@ -136,7 +136,7 @@ final class PlayersWorksheet {
     String part = appearance.performer().part();
     return part.isEmpty()
         ? "silent"
-        : part + ", " + Math.round(100 * appearance.sounding()) + " %";
+        : part + ", " + Math.round(100 * appearance.sounding()) + "\u00A0%";
   }
 
   private String clipFrames(Appearance appearance) {

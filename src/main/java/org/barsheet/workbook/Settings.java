@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.barsheet.motif.Form;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Camera;
+import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.MotifRequest;
@@ -53,16 +54,19 @@ final class Settings {
   private void film(Film film) {
     add("film.frame-rate", Words.rate(film.rate()));
     add("film.first-frame", film.firstFrame().toString());
-    add(
-        "film.music-starts",
-        film.musicStarts().toDecimal(3).stripTrailingZeros().toPlainString() + " s");
+    add("film.music-starts", seconds(film.musicStarts()));
     add("film.music-from", words(film.musicFrom().name()));
     add("film.pictures", Words.shown(film.framesPerPicture()));
     add("film.picture-lead", film.pictureLead() + " f");
     add("film.closed-hold", film.closedHold() + " f");
-    add("film.tail", film.tail().toDecimal(3).stripTrailingZeros().toPlainString() + " s");
+    add("film.tail", seconds(film.tail()));
+    add("film.pop", film.pop().map(Settings::seconds).orElse("none"));
     add("film.size", film.width() + "x" + film.height());
     add("film.paper", film.paper() == Film.Paper.A4 ? "A4" : "Letter");
+  }
+
+  private static String seconds(Seconds time) {
+    return time.toDecimal(3).stripTrailingZeros().toPlainString() + " s";
   }
 
   private void music(TempoRequest music) {

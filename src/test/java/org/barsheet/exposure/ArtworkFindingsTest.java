@@ -35,6 +35,7 @@ class ArtworkFindingsTest {
           Seconds.ZERO,
           1920,
           1080,
+          Optional.of(Film.USUAL_POP),
           Film.Paper.A4);
 
   private static List<Finding> findings(double smallest, Opening... openings) {

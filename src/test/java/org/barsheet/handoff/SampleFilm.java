@@ -62,6 +62,7 @@ public final class SampleFilm {
   private final FrameRate rate;
   private String firstFrame = "01:00:00:00";
   private String word = "";
+  private Optional<Seconds> pop = Optional.of(Film.USUAL_POP);
 
   private SampleFilm(FrameRate rate) {
     this.rate = rate;
@@ -74,6 +75,12 @@ public final class SampleFilm {
   /** Begins the film's timecode elsewhere. */
   public SampleFilm from(String label) {
     this.firstFrame = label;
+    return this;
+  }
+
+  /** Puts the pop elsewhere, or leaves it out. */
+  public SampleFilm pop(Optional<Seconds> before) {
+    this.pop = before;
     return this;
   }
 
@@ -157,6 +164,7 @@ public final class SampleFilm {
             Seconds.ZERO,
             1920,
             1080,
+            pop,
             Film.Paper.A4);
     return new Plan(
         Path.of("sample.yaml"),

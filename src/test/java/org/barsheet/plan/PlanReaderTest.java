@@ -60,6 +60,7 @@ class PlanReaderTest {
                 Seconds.ZERO,
                 1920,
                 1080,
+                Optional.of(Film.USUAL_POP),
                 Film.Paper.A4));
     assertThat(plan.music()).isEqualTo(TempoRequest.DEFAULT);
     assertThat(plan.artwork())
@@ -100,6 +101,7 @@ class PlanReaderTest {
   @Test
   void settings_of_the_film_and_the_music_are_read() throws IOException {
     Plan plan = wholeSchema();
+    assertThat(plan.clips().orElseThrow().getFileName()).hasToString("recordings");
     assertThat(plan.film())
         .isEqualTo(
             new Film(
@@ -113,6 +115,7 @@ class PlanReaderTest {
                 Seconds.of(3, 2),
                 1920,
                 1080,
+                Optional.of(Seconds.of(3)),
                 Film.Paper.LETTER));
     assertThat(plan.music())
         .isEqualTo(
@@ -264,7 +267,7 @@ class PlanReaderTest {
   void a_place_in_the_plan_is_known_for_each_panel() throws IOException {
     Where where = wholeSchema().panels().get(1).where();
     assertThat(where.file()).endsWith("plan.yaml");
-    assertThat(where.position()).isEqualTo("line 58, column 5");
+    assertThat(where.position()).isEqualTo("line 60, column 5");
   }
 
   @Test

@@ -323,6 +323,7 @@ public final class PlanBuilder {
             tail,
             1920,
             1080,
+            Optional.of(Film.USUAL_POP),
             Film.Paper.A4);
     return new Plan(
         Path.of("quay.yaml"),

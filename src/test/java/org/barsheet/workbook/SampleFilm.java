@@ -245,6 +245,7 @@ final class SampleFilm {
             Seconds.ZERO,
             1920,
             1080,
+            Optional.of(Film.USUAL_POP),
             paper);
     List<Panel> panels = scenes.stream().map(this::panel).toList();
     return new Plan(

@@ -1,9 +1,10 @@
 package org.barsheet.handoff.sound;
 
-import org.barsheet.clock.FrameRate;
+import java.util.OptionalLong;
 import org.barsheet.clock.Seconds;
+import org.barsheet.plan.Film;
 
-/** One frame of a 1 kHz tone, two seconds before film frame 0 (common practice, no source). */
+/** One frame of a 1 kHz tone before film frame 0, where the plan asks for it. */
 final class Pop implements SampleSource {
 
   private static final double HERTZ = 1000;
@@ -12,14 +13,16 @@ final class Pop implements SampleSource {
   private final long start;
   private final long end;
 
-  Pop(SoundLayout layout, FrameRate rate) {
-    Seconds at = Seconds.ZERO.minus(SoundLayout.POP_BEFORE);
+  Pop(SoundLayout layout, Film film) {
+    Seconds at = Seconds.ZERO.minus(film.pop().orElse(Seconds.ZERO));
     this.start = layout.sampleAt(at);
-    this.end = layout.sampleAt(at.plus(rate.frameDuration()));
+    this.end =
+        film.pop().isPresent() ? layout.sampleAt(at.plus(film.rate().frameDuration())) : start;
   }
 
-  long start() {
-    return start;
+  /** Where it begins, if it sounds at all. */
+  OptionalLong start() {
+    return end > start ? OptionalLong.of(start) : OptionalLong.empty();
   }
 
   @Override

@@ -23,7 +23,7 @@ public final class SoundFiles {
   /** Writes the click track: count-in and every felt beat, downbeats accented, one channel. */
   public static void writeClick(FilmSheet sheet, OutputStream out) throws IOException {
     SoundLayout layout = SoundLayout.of(sheet);
-    Pop pop = new Pop(layout, sheet.timing().clock().rate());
+    Pop pop = new Pop(layout, sheet.timing().plan().film());
     ClickTrack clicks = new ClickTrack(layout, layout.clicks());
     file(sheet, layout, 1, "click track")
         .write(
@@ -37,7 +37,7 @@ public final class SoundFiles {
   /** Writes the guide: count-in, then the score played by a small orchestra, two channels. */
   public static void writeGuide(FilmSheet sheet, OutputStream out) throws IOException {
     SoundLayout layout = SoundLayout.of(sheet);
-    Pop pop = new Pop(layout, sheet.timing().clock().rate());
+    Pop pop = new Pop(layout, sheet.timing().plan().film());
     List<Click> countIn = layout.clicks().stream().filter(Click::countIn).toList();
     ClickTrack clicks = new ClickTrack(layout, countIn);
     Orchestra orchestra = new Orchestra(sheet, layout);
@@ -75,7 +75,9 @@ public final class SoundFiles {
     FilmClock clock = sheet.timing().clock();
     List<CuePoint> points = new ArrayList<>();
     points.add(new CuePoint(layout.sampleAt(layout.clicks().get(0).at()), "count-in"));
-    points.add(new CuePoint(new Pop(layout, clock.rate()).start(), "pop"));
+    new Pop(layout, sheet.timing().plan().film())
+        .start()
+        .ifPresent(sample -> points.add(new CuePoint(sample, "pop")));
     points.add(new CuePoint(layout.sampleAt(Seconds.ZERO), "film frame 0"));
     for (Cue cue : sheet.timing().cues()) {
       long sample = layout.sampleAt(clock.filmTime(cue.at()));

@@ -29,9 +29,6 @@ public record SoundLayout(int headSeconds, long lengthSamples, List<Click> click
   /** Bars counted in before the first full bar. */
   static final int COUNT_IN_BARS = 2;
 
-  /** The pop sounds this long before film frame 0 (common practice, no source). */
-  public static final Seconds POP_BEFORE = Seconds.of(2);
-
   /** The head is at least this long. */
   static final int SHORTEST_HEAD_SECONDS = 8;
 
@@ -54,7 +51,11 @@ public record SoundLayout(int headSeconds, long lengthSamples, List<Click> click
   public static SoundLayout of(FilmSheet sheet) {
     TimingSheet timing = sheet.timing();
     List<Click> clicks = clicks(timing);
-    int head = Math.max(SHORTEST_HEAD_SECONDS, secondsBefore(clicks.get(0).at()));
+    Seconds pop = timing.plan().film().pop().orElse(Seconds.ZERO);
+    int head =
+        Math.max(
+            Math.max(SHORTEST_HEAD_SECONDS, secondsBefore(clicks.get(0).at())),
+            secondsBefore(Seconds.ZERO.minus(pop)));
     long tick = timing.music().score().endTick();
     Seconds filmEnd = timing.clock().rate().startOf(timing.lengthFrames());
     Seconds lastNote = timing.clock().filmTime(timing.music().tempo().secondsAt(tick));

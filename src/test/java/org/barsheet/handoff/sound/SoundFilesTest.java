@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
@@ -18,6 +19,7 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
 import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.handoff.SampleFilm;
 import org.barsheet.handoff.sound.SoundLayout.Click;
@@ -128,6 +130,24 @@ class SoundFilesTest {
     double frame = 48_000.0 * rate.denominator() / rate.numerator();
     assertThat(first).isBetween(288_000, 288_001);
     assertThat((double) (last - 288_000)).isCloseTo(frame, Offset.offset(2.0));
+  }
+
+  @Test
+  void without_a_pop_nothing_sounds_before_the_count_in_and_no_cue_names_it() {
+    FilmSheet sheet = SampleFilm.at(FrameRate.FPS_24).pop(Optional.empty()).sheet();
+    short[] samples = new RiffWalker(click(sheet)).samples(1);
+    for (int i = 0; i < (int) ((8 + 2 - 3.125) * 48_000); i++) {
+      assertThat(samples[i]).isZero();
+    }
+    assertThat(new RiffWalker(guide(sheet)).cues()).doesNotContainValue("pop");
+  }
+
+  @Test
+  void an_early_pop_makes_the_head_longer_by_whole_seconds() {
+    Optional<Seconds> before = Optional.of(Seconds.of(19, 2));
+    FilmSheet sheet = SampleFilm.at(FrameRate.FPS_24).pop(before).sheet();
+    assertThat(SoundLayout.of(sheet).headSeconds()).isEqualTo(10);
+    assertThat(new RiffWalker(guide(sheet)).cues()).containsEntry(24_000L, "pop");
   }
 
   @Test
