@@ -25,7 +25,7 @@ final class Orchestra implements SampleSource {
   private static final double LOUDEST = 0.4;
 
   /** Strength at which the loudest moment stays mostly below the bend. */
-  private static final double LOUDNESS = 0.5;
+  private static final double LOUDNESS = 0.4;
 
   private static final float ROOM = 0.22f;
 
@@ -60,8 +60,9 @@ final class Orchestra implements SampleSource {
     return layout.sampleAt(inFilm);
   }
 
+  /** Even, so that whoever turns a soft passage up is not hurt by the next loud one. */
   private static double loudness(Note note) {
-    return StrictMath.pow(note.velocity() / 127.0, 1.5);
+    return note.velocity() / 127.0;
   }
 
   /** Root of the sum of squares of all notes that sound at once, at its greatest. */
