@@ -2,7 +2,6 @@ package org.barsheet.clips;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -13,13 +12,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
 import javax.sound.sampled.AudioFileFormat;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import org.barsheet.clips.ClipFacts.Picture;
 import org.barsheet.clock.Seconds;
+import org.barsheet.outside.OutsideProgram;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -152,18 +151,8 @@ class ClipReaderTest {
       throws IOException, InterruptedException, UnreadableClipException {
     Path file = out.resolve("test.mp4");
     String source = "testsrc=size=320x240:rate=30000/1001:duration=2";
-    Process ffmpeg;
-    try {
-      ffmpeg =
-          new ProcessBuilder("ffmpeg", "-f", "lavfi", "-i", source, "-c:v", "mpeg4", file.toString())
-              .redirectErrorStream(true)
-              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-              .start();
-    } catch (IOException missing) {
-      assumeTrue(false, "ffmpeg is not installed, so no film of another program is read");
-      return;
-    }
-    assertThat(ffmpeg.waitFor(60, TimeUnit.SECONDS)).isTrue();
+    OutsideProgram.output(
+        "ffmpeg", "-v", "error", "-f", "lavfi", "-i", source, "-c:v", "mpeg4", file.toString());
     Picture picture = picture(ClipReader.read(file));
     assertThat(picture.frames()).isEqualTo(60);
     assertThat(picture.frameDuration()).isEqualTo(Seconds.of(1001, 30_000));
