@@ -118,7 +118,11 @@ final class MakeCommand implements Callable<Integer> {
   private Made make() {
     Made made = write();
     PrintWriter err = spec.commandLine().getErr();
-    made.kept().ifPresent(kept -> err.println("what you typed is carried over; your changed workbook is kept as " + kept));
+    made.kept()
+        .ifPresent(
+            kept ->
+                err.println(
+                    "what you typed is carried over; your changed workbook is kept as " + kept));
     return made;
   }
 

@@ -51,8 +51,7 @@ record Box(String name, long body, long end) {
   }
 
   /** The first box of a name inside this one. */
-  Optional<Box> child(ClipBytes bytes, String wanted)
-      throws IOException, UnreadableClipException {
+  Optional<Box> child(ClipBytes bytes, String wanted) throws IOException, UnreadableClipException {
     return between(bytes, body, end).stream().filter(b -> b.name().equals(wanted)).findFirst();
   }
 

@@ -115,7 +115,11 @@ final class MovieTrack {
     int height = bytes.unsigned16(entry + 34);
     boolean turned = isTurned();
     return new Picture(
-        frames.count, length(), frames.isSteady(), turned ? height : width, turned ? width : height);
+        frames.count,
+        length(),
+        frames.isSteady(),
+        turned ? height : width,
+        turned ? width : height);
   }
 
   /** Whether the track's matrix turns the picture a quarter: its first and fifth numbers are 0. */

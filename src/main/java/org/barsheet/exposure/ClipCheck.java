@@ -30,30 +30,24 @@ public final class ClipCheck {
   }
 
   /** What is wrong with the clip wherever it is seen; nothing for a clip that is not there. */
-  public static List<ClipFault> ofWhole(
-      ReceivedClip clip, FilmClock clock, List<Appearance> seen) {
+  public static List<ClipFault> ofWhole(ReceivedClip clip, FilmClock clock, List<Appearance> seen) {
     ClipCheck check = new ClipCheck(clip, clock);
     switch (clip.state()) {
       case MISSING -> {
         // told once for all that are missing
       }
       case UNREADABLE ->
-          check.add(Severity.WARNING, name(clip) + " " + clip.reason(), "ask for it again");
+          check.add(Severity.WARNING, check.name + " " + clip.reason(), "ask for it again");
       case RECEIVED -> check.whole(seen);
     }
     return List.copyOf(check.faults);
   }
 
   /** What keeps the clip from an appearance; nothing for a clip that was not read. */
-  public static List<ClipFault> ofAppearance(
-      ReceivedClip clip, FilmClock clock, Appearance seen) {
+  public static List<ClipFault> ofAppearance(ReceivedClip clip, FilmClock clock, Appearance seen) {
     ClipCheck check = new ClipCheck(clip, clock);
     clip.picture().ifPresent(picture -> check.appearance(picture, seen));
     return List.copyOf(check.faults);
-  }
-
-  private static String name(ReceivedClip clip) {
-    return clip.performer().clip();
   }
 
   private void add(Severity severity, String sentence, String remedy) {
@@ -79,9 +73,7 @@ public final class ClipCheck {
   }
 
   private String mean() {
-    return clip.framesPerSecond()
-        .map(rate -> String.format(Locale.ROOT, "%.3f", rate))
-        .orElse("?");
+    return clip.framesPerSecond().map(rate -> String.format(Locale.ROOT, "%.3f", rate)).orElse("?");
   }
 
   /** A rate other than the plan says drifts from the clap on. */
@@ -110,10 +102,7 @@ public final class ClipCheck {
   private Seconds sinceClap(long filmFrame) {
     Seconds musicStart = clock.rate().startOf(clock.musicStartFrame());
     Seconds clap =
-        clip.performer()
-            .clap()
-            .map(Performer.Clap::at)
-            .orElse(Seconds.ZERO.minus(musicStart));
+        clip.performer().clap().map(Performer.Clap::at).orElse(Seconds.ZERO.minus(musicStart));
     return clock.rate().startOf(filmFrame).minus(musicStart).minus(clap);
   }
 

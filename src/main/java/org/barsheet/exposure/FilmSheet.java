@@ -14,7 +14,8 @@ import org.barsheet.timing.TimingSheet;
  * @param shooting the movements in the order of work
  * @param states every opening in every shot, in order of shot
  * @param appearances in order of shot
- * @param clips what has come of the performers' clips, in the plan's order; empty where nobody looked
+ * @param clips what has come of the performers' clips, in the plan's order; empty where nobody
+ *     looked
  * @param notes what is written beside the frames, in order of frame and column
  * @param findings all findings about the film, worst first
  */

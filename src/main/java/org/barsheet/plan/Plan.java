@@ -60,23 +60,8 @@ public record Plan(
   /** The same plan with what was learned about its performers. */
   public Plan with(List<Performer> known) {
     return new Plan(
-        file,
-        title,
-        score,
-        film,
-        music,
-        motifs,
-        artwork,
-        camera,
-        shoot,
-        hand,
-        openings,
-        known,
-        clips,
-        panels,
-        given,
-        notes,
-        table);
+        file, title, score, film, music, motifs, artwork, camera, shoot, hand, openings, known,
+        clips, panels, given, notes, table);
   }
 
   /** The opening of a name, if the plan has it. */

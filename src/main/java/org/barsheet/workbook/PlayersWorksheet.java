@@ -34,8 +34,6 @@ final class PlayersWorksheet {
   private static final int STATE = 10;
   private static final int REMARK = 11;
   private static final int CALLED = 12;
-  private static final int RECEIVED = 13;
-  private static final int USABLE = 14;
   private static final int NOTES = 15;
   private static final int ROW_NAME = 16;
 
@@ -161,7 +159,8 @@ final class PlayersWorksheet {
         switch (clip.get().state()) {
           case MISSING -> Signs.of(Severity.ERROR) + " missing";
           case UNREADABLE -> Signs.of(Severity.WARNING) + " unreadable";
-          case RECEIVED -> usable ? Signs.DONE + " usable" : Signs.of(Severity.WARNING) + " received";
+          case RECEIVED ->
+              usable ? Signs.DONE + " usable" : Signs.of(Severity.WARNING) + " received";
         };
     pen.text(STATE, state, WORDS.inBold());
     pen.text(

@@ -68,10 +68,10 @@ public final class TypedCells {
     XSSFReader.SheetIterator each = (XSSFReader.SheetIterator) reader.getSheetsData();
     while (each.hasNext()) {
       try (InputStream content = each.next()) {
-        TypedRows rows = new TypedRows(sheets.computeIfAbsent(kind(each.getSheetName()), k -> new TreeMap<>()));
+        TypedRows rows =
+            new TypedRows(sheets.computeIfAbsent(kind(each.getSheetName()), k -> new TreeMap<>()));
         XMLReader xml = XMLHelper.newXMLReader();
-        xml.setContentHandler(
-            new XSSFSheetXMLHandler(reader.getStylesTable(), texts, rows, false));
+        xml.setContentHandler(new XSSFSheetXMLHandler(reader.getStylesTable(), texts, rows, false));
         xml.parse(new InputSource(content));
       }
     }
@@ -91,8 +91,6 @@ public final class TypedCells {
    * @return heading of the column to text
    */
   Map<String, String> in(String sheet, String rowName) {
-    return sheets
-        .getOrDefault(kind(sheet), Map.of())
-        .getOrDefault(rowName, Collections.emptyMap());
+    return sheets.getOrDefault(kind(sheet), Map.of()).getOrDefault(rowName, Collections.emptyMap());
   }
 }

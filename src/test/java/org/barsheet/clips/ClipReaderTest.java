@@ -72,7 +72,8 @@ class ClipReaderTest {
   }
 
   @Test
-  void a_picture_that_begins_after_the_file_says_when() throws IOException, UnreadableClipException {
+  void a_picture_that_begins_after_the_file_says_when()
+      throws IOException, UnreadableClipException {
     ClipFacts facts = read(new MovieBytes().frames(10, 1001).beginsAfter(40).bytes());
     assertThat(facts.start()).isEqualTo(Seconds.of(40, 1000));
   }
@@ -132,7 +133,8 @@ class ClipReaderTest {
     for (int trial = 0; trial < 3_000; trial++) {
       byte[] damaged = whole.clone();
       for (int i = 0; i <= random.nextInt(4); i++) {
-        int at = random.nextBoolean() ? random.nextInt(24) : 1024 + random.nextInt(whole.length - 1024);
+        int at =
+            random.nextBoolean() ? random.nextInt(24) : 1024 + random.nextInt(whole.length - 1024);
         damaged[at] = (byte) (random.nextBoolean() ? 0xFF : random.nextInt(256));
       }
       try {

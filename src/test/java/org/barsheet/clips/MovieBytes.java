@@ -11,8 +11,9 @@ import java.util.List;
 /** A small file of boxes written by hand from ISO/IEC 14496-12: no picture, only its index. */
 public final class MovieBytes {
 
-  private int width = 1920;
-  private int height = 1080;
+  private static final int WIDTH = 1920;
+  private static final int HEIGHT = 1080;
+
   private boolean turned;
   private int ticksPerSecond = 30_000;
   private int emptyEdit;
@@ -27,12 +28,6 @@ public final class MovieBytes {
 
   public MovieBytes clock(int ticks) {
     ticksPerSecond = ticks;
-    return this;
-  }
-
-  public MovieBytes size(int w, int h) {
-    width = w;
-    height = h;
     return this;
   }
 
@@ -107,12 +102,16 @@ public final class MovieBytes {
                     ints(head, 0, 0, 0, 1, 0, 0, 0, 0, 0, 0);
                     ints(head, turned ? 0 : one, turned ? one : 0, 0);
                     ints(head, turned ? -one : 0, turned ? 0 : one, 0);
-                    ints(head, 0, 0, 0x40000000, width << 16, height << 16);
+                    ints(head, 0, 0, 0x40000000, WIDTH << 16, HEIGHT << 16);
                   }));
           out.write(
               box(
                   "edts",
-                  edits -> edits.write(box("elst", e -> ints(e, 0, 1, emptyEdit, emptyEdit > 0 ? -1 : 0, one)))));
+                  edits ->
+                      edits.write(
+                          box(
+                              "elst",
+                              e -> ints(e, 0, 1, emptyEdit, emptyEdit > 0 ? -1 : 0, one)))));
           out.write(box("mdia", this::media));
         });
   }
@@ -139,8 +138,8 @@ public final class MovieBytes {
               ints(descriptions, 0, 1, 86);
               descriptions.writeBytes("avc1");
               descriptions.write(new byte[8 + 16]);
-              descriptions.writeShort(width);
-              descriptions.writeShort(height);
+              descriptions.writeShort(WIDTH);
+              descriptions.writeShort(HEIGHT);
               descriptions.write(new byte[50]);
             }));
     out.write(

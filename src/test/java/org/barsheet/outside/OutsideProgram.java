@@ -23,7 +23,7 @@ public final class OutsideProgram {
     process.getOutputStream().close();
     String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
-    assertThat(process.exitValue()).as(printed).isZero();
+    assertThat(process.exitValue()).as("%s", printed).isZero();
     return printed.strip();
   }
 }
