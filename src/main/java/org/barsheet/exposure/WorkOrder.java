@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
 final class WorkOrder {
 
   /** So many movements on a model are ordered exactly: 3 to this power divisions are weighed. */
-  static final int MOST_EXACT = 12;
+  static final int MOST_EXACT = 14;
 
   private static final int IMPOSSIBLE = Integer.MAX_VALUE / 8;
 

@@ -128,7 +128,7 @@ final class ShootingWorksheet {
         + (setUp.model().backing().isEmpty() ? "" : ", backing " + setUp.model().backing())
         + (setUp.model().light().isEmpty() ? "" : ", light " + setUp.model().light())
         + (setUp.closedAgain()
-            ? "\n! put in a fresh piece: what moves here stands open already"
+            ? "\n! put in a fresh piece: something seen here stands open already"
             : "");
   }
 

@@ -11,6 +11,8 @@ import org.barsheet.exposure.FlashRule.Change;
 import org.barsheet.exposure.FlashRule.Stretch;
 import org.barsheet.exposure.FlashRule.Verdict;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * WCAG 2.3.1: no more than three flashes in any one-second period. Four openings within less than a
@@ -45,6 +47,20 @@ class FlashRuleTest {
         .extracting(Stretch::verdict)
         .containsExactly(Verdict.AT_THE_LIMIT);
     assertThat(opening(FrameRate.FPS_24, 0, 9, 18, 27)).isEmpty();
+  }
+
+  /**
+   * Frames between openings that are safe at common rates, 360 ms or more, and one frame less than
+   * a third of a second, which is not (arithmetic on WCAG's three flashes a second).
+   */
+  @ParameterizedTest
+  @CsvSource({"24, 9, 7", "25, 9, 8", "30, 11, 9", "48, 18, 15", "50, 18, 16", "60, 22, 19"})
+  void a_third_of_a_second_apart_is_the_limit_at_every_rate(String rate, long safe, long fast) {
+    FrameRate frames = FrameRate.parse(rate);
+    assertThat(opening(frames, 0, safe, 2 * safe, 3 * safe, 4 * safe)).isEmpty();
+    assertThat(opening(frames, 0, fast, 2 * fast, 3 * fast))
+        .extracting(Stretch::verdict)
+        .containsExactly(Verdict.OVER);
   }
 
   /** A flash is a pair of opposing changes: an opening that closes again is one. */
