@@ -36,11 +36,10 @@ final class MovementWorks {
     return movements.stream().map(this::work).toList();
   }
 
-  /** Panels in which nothing of the artwork itself is moved, in story order. */
-  List<String> atRest() {
+  /** Shots in which nothing of the artwork itself is moved, in story order. */
+  List<Shot> atRest() {
     return timing.shots().stream()
         .filter(shot -> reveals.stream().noneMatch(r -> r.shot() == shot.index() && isArtwork(r)))
-        .map(shot -> shot.panel().name())
         .toList();
   }
 
@@ -66,7 +65,7 @@ final class MovementWorks {
         flap(first.opening(), model),
         List.copyOf(panels),
         fields,
-        model.enlarged() == 1 ? standing(first) : List.of());
+        model.enlarged() == 1 ? standing(shot(first)) : List.of());
   }
 
   private Shot shot(PlannedReveal reveal) {
@@ -90,12 +89,8 @@ final class MovementWorks {
     return opening.motion().getClass().getSimpleName().toLowerCase(Locale.ROOT);
   }
 
-  /**
-   * The other openings seen in the shot that do not move in it; of a larger model only the flap is
-   * used, so what else stands open on it does not matter.
-   */
-  private List<Standing> standing(PlannedReveal reveal) {
-    Shot shot = shot(reveal);
+  /** Openings seen in a shot that do not move in it, and how far they stand open. */
+  List<Standing> standing(Shot shot) {
     Optional<Field> field = shot.panel().field();
     List<Standing> standing = new ArrayList<>();
     for (OpeningState state : states) {

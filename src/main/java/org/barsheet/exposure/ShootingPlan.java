@@ -13,15 +13,17 @@ import org.barsheet.timing.TimingSheet;
  * @param fewest whether the number of set-ups is known to be the smallest: models with very many
  *     movements are ordered by rule instead
  * @param movedApart pictures there would be to take if no two reveals shared any, plates left out
- * @param atRest panels in which nothing of the artwork itself is moved: each stands on a picture of
- *     the artwork as it is then, which is not counted here
+ * @param atRest pictures of the whole artwork at rest, in story order: one more set-up, though each
+ *     is taken when the artwork stands so
+ * @param atRestTime for those, where the plan gives rates of work
  * @param time for all of it, where the plan gives rates of work
  */
 public record ShootingPlan(
     List<SetUp> setUps,
     boolean fewest,
     int movedApart,
-    List<String> atRest,
+    List<ArtworkPlate> atRest,
+    Optional<WorkTime> atRestTime,
     Optional<WorkTime> time) {
 
   public ShootingPlan {
@@ -44,12 +46,17 @@ public record ShootingPlan(
       List<OpeningState> states) {
     MovementWorks works = new MovementWorks(timing, reveals, states);
     int apart = reveals.stream().mapToInt(reveal -> reveal.reveal().pictures()).sum();
-    return ShootingPlanner.of(timing.plan(), works.of(movements)).plan(apart, works.atRest());
+    return ShootingPlanner.of(timing.plan(), works.of(movements)).plan(apart, new ArtworkPlates(timing, works).all());
+  }
+
+  /** How often something is set up: the whole artwork at rest counts as one. */
+  public int setUpCount() {
+    return setUps.size() + (atRest.isEmpty() ? 0 : 1);
   }
 
   /** Photographs in all, plates with them. */
   public int pictures() {
-    return setUps.stream().mapToInt(SetUp::pictures).sum();
+    return setUps.stream().mapToInt(SetUp::pictures).sum() + atRest.size();
   }
 
   /** Pictures that show a step of a movement. */

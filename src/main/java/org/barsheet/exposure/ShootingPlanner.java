@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.barsheet.exposure.SetUp.Plate;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening.Brightens;
@@ -35,8 +36,9 @@ final class ShootingPlanner {
     return planner;
   }
 
-  ShootingPlan plan(int movedApart, List<String> atRest) {
-    return new ShootingPlan(setUps, fewest, movedApart, atRest, clock.total());
+  ShootingPlan plan(int movedApart, List<ArtworkPlate> atRest) {
+    Optional<WorkTime> time = atRest.isEmpty() ? Optional.empty() : clock.take(atRest.size());
+    return new ShootingPlan(setUps, fewest, movedApart, atRest, time, clock.total());
   }
 
   private void addModel(List<MovementWork> model) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.ArtworkPlate;
 import org.barsheet.exposure.CameraView;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
@@ -256,6 +257,15 @@ public final class TimingJson {
     json.name("plates").value(shooting.plates());
     hours(shooting.time());
     array("setUps", shooting.setUps(), this::setUp);
+    array("atRest", shooting.atRest(), this::artworkPlate);
+    json.endObject();
+  }
+
+  private void artworkPlate(ArtworkPlate plate) throws IOException {
+    json.beginObject();
+    json.name("name").value(plate.name());
+    array("panels", plate.panels(), json::value);
+    array("open", plate.open(), standing -> json.value(standing.opening()));
     json.endObject();
   }
 

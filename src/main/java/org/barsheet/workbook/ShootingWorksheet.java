@@ -3,6 +3,7 @@ package org.barsheet.workbook;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.barsheet.exposure.ArtworkPlate;
 import org.barsheet.exposure.CameraView;
 import org.barsheet.exposure.SetUp;
 import org.barsheet.exposure.SetUp.Plate;
@@ -35,7 +36,7 @@ final class ShootingWorksheet {
           Column.words("named", 104, 2),
           Column.numbers("pictures", 46),
           Column.words("stands open meanwhile", 100, 2),
-          Column.words("for panels", 44),
+          Column.words("for panels", 52),
           Column.numbers("hours", 38),
           Column.words("day", 66),
           Column.toFillIn("done", 30),
@@ -67,7 +68,7 @@ final class ShootingWorksheet {
   }
 
   private String fact() {
-    return Words.count(shooting.setUps().size(), "set-up")
+    return Words.count(shooting.setUpCount(), "set-up")
         + "   "
         + Words.count(shooting.pictures(), "picture");
   }
@@ -79,6 +80,9 @@ final class ShootingWorksheet {
   private void write() {
     frame.heading(COLUMN_HEADING_POINTS);
     shooting.setUps().forEach(this::setUp);
+    if (!shooting.atRest().isEmpty()) {
+      atRest();
+    }
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
     totals();
     book.name("Shooting_table", new Address(NAME, SheetFrame.HEADING_ROW, SET_UP), last, ROW_NAME);
@@ -121,6 +125,29 @@ final class ShootingWorksheet {
     pen.joined(STANDING, PANELS, setUp.view().map(this::view).orElse(""), SET_UP_LOOK.size(8));
     time(setUp.time(), SET_UP_LOOK);
     pen.rowName(ROW_NAME, "set-up " + setUp.name());
+  }
+
+  /** The whole artwork, a picture for each state that some panel stands on. */
+  private void atRest() {
+    pen.row(row++, HEADING_POINTS);
+    pen.blanks(SET_UP, ROW_NAME, SET_UP_LOOK);
+    pen.number(SET_UP, shooting.setUpCount(), SET_UP_LOOK.size(13).in(Ink.QUAY).left());
+    pen.joined(
+        TAKE, NAMES, "the whole artwork at rest: take each when it stands so", SET_UP_LOOK);
+    pen.number(PICTURES, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
+    time(shooting.atRestTime(), SET_UP_LOOK);
+    pen.text(ROW_NAME, "set-up artwork at rest", Look.PENCIL);
+    for (ArtworkPlate plate : shooting.atRest()) {
+      pen.row(row++, ROW_POINTS);
+      pen.blanks(SET_UP, DONE, WORDS);
+      boolean blownUp = plate.enlargement().orElse(0) > 1;
+      pen.text(TAKE, "artwork plate" + (blownUp ? "; ! blown up in its narrowest panel" : ""), WORDS);
+      pen.text(NAMES, plate.name(), WORDS);
+      pen.number(PICTURES, 1, WORDS.number(Look.WHOLE));
+      pen.text(STANDING, plate.open().isEmpty() ? "nothing" : open(plate.open()), WORDS);
+      pen.label(PANELS, String.join(", ", plate.panels()), WORDS.left());
+      toFillIn("plate " + plate.name());
+    }
   }
 
   private static String modelOf(SetUp setUp) {
@@ -228,7 +255,11 @@ final class ShootingWorksheet {
 
   /** What stands open beside the movement; what is closed is not worth a word. */
   private static String standing(Run run) {
-    return run.standing().stream()
+    return open(run.standing());
+  }
+
+  private static String open(List<Standing> standing) {
+    return standing.stream()
         .filter(one -> one.open() > 0)
         .map(ShootingWorksheet::words)
         .collect(Collectors.joining(", "));
@@ -250,7 +281,7 @@ final class ShootingWorksheet {
     Look look = Look.BODY.wrapped().inBold().edged(Edges.NONE.top(Line.HEAVY));
     pen.row(row, 20);
     pen.blanks(SET_UP, ROW_NAME, look);
-    pen.joined(TAKE, NAMES, "everything, " + Words.count(shooting.setUps().size(), "set-up"), look);
+    pen.joined(TAKE, NAMES, "everything, " + Words.count(shooting.setUpCount(), "set-up"), look);
     pen.number(PICTURES, shooting.pictures(), look.number(Look.WHOLE));
     time(shooting.time(), look);
     row++;
@@ -269,12 +300,6 @@ final class ShootingWorksheet {
         shooting.time().isPresent()
             ? "Hours are the plan's own rates; days follow one another, without days of rest."
             : "Give the plan its rates (shoot: pictures-an-hour, minutes-a-set-up), and hours stand here.");
-    if (!shooting.atRest().isEmpty()) {
-      paragraph(
-          "Not counted: pictures of the artwork at rest, with what stands open then, for panels "
-              + String.join(", ", shooting.atRest())
-              + ". One picture may serve several.");
-    }
     shooting.setUps().stream()
         .flatMap(setUp -> setUp.runs().stream())
         .flatMap(run -> run.plates().stream())

@@ -71,8 +71,9 @@ class ShootingPlanTest {
             new Plate(Plate.Kind.CLOSED, "small-lamp 000"),
             new Plate(Plate.Kind.OPEN, "small-lamp open"),
             new Plate(Plate.Kind.CLEAN, "small-lamp clean"));
-    assertThat(shooting.pictures()).isEqualTo(23);
-    assertThat(shooting.plates()).isEqualTo(3);
+    assertThat(shooting.setUps().get(0).pictures()).isEqualTo(23);
+    // The picture of the artwork at rest is a plate too.
+    assertThat(shooting.plates()).isEqualTo(3 + 1);
   }
 
   @Test
@@ -156,15 +157,18 @@ class ShootingPlanTest {
     LocalDate monday = LocalDate.of(2026, 3, 2);
     ShootingPlan dated =
         shooting(plan.shoot(new Shoot(22, 60, Optional.of(monday), Optional.of(2.0))));
-    assertThat(dated.time().orElseThrow())
-        .isEqualTo(
+    assertThat(dated.setUps().get(1).time())
+        .contains(
             new WorkTime(
-                4,
-                OptionalInt.of(1),
+                2,
                 OptionalInt.of(2),
-                Optional.of(monday),
+                OptionalInt.of(2),
+                Optional.of(monday.plusDays(1)),
                 Optional.of(monday.plusDays(1))));
-    assertThat(dated.setUps().get(1).time().orElseThrow().begins()).contains(monday.plusDays(1));
+    // Two pictures of the artwork at rest: one more set-up and two twenty-seconds of an hour.
+    assertThat(dated.atRestTime().orElseThrow().begins()).contains(monday.plusDays(2));
+    assertThat(dated.time().orElseThrow().hours()).isCloseTo(5 + 2 / 22.0, offset(1e-12));
+    assertThat(dated.time().orElseThrow().ends()).contains(monday.plusDays(2));
   }
 
   @Test
@@ -191,13 +195,34 @@ class ShootingPlanTest {
             f -> f.sentence().equals("gate-2 stands 305 mm up, and the lens is about 262 mm away"));
   }
 
+  /** Panels 1, 2 and 4 move nothing of the artwork; in 4 the gate that panel 3 opened is seen. */
   @Test
-  void panels_that_stand_on_the_artwork_at_rest_are_named() {
+  void panels_in_which_the_artwork_is_at_rest_share_a_picture_of_it_while_they_can() {
     ShootingPlan shooting =
         shooting(
             plan()
                 .panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))
-                .panel("glimmer 3", "", List.of(evenly("gate", 20))));
-    assertThat(shooting.atRest()).containsExactly("1", "2");
+                .field(0, 4, 10)
+                .panel("glimmer 3", "", List.of(evenly("gate", 20)))
+                .field(0, 0, 8)
+                .panel("bar 30", "")
+                .field(0, 0, 8));
+    assertThat(shooting.atRest())
+        .extracting(ArtworkPlate::panels)
+        .containsExactly(List.of("1", "2"), List.of("4"));
+    assertThat(shooting.atRest().get(0).open()).isEmpty();
+    assertThat(shooting.atRest().get(1).open())
+        .containsExactly(new Standing("gate", 1));
+    assertThat(shooting.setUpCount()).isEqualTo(shooting.setUps().size() + 1);
+    int taken = shooting.setUps().stream().mapToInt(SetUp::pictures).sum();
+    assertThat(shooting.pictures()).isEqualTo(taken + 2);
+  }
+
+  /** 24 squares for the whole, 6 in the narrowest panel, 3.125 pixels to one: 1.28 times. */
+  @Test
+  void a_plate_that_a_narrow_panel_blows_up_says_so() {
+    ShootingPlan shooting =
+        shooting(plan().camera(6000, 4000).panel("bar 10", "").field(9, 3, 6));
+    assertThat(shooting.atRest().get(0).enlargement().orElseThrow()).isCloseTo(1.28, offset(1e-9));
   }
 }

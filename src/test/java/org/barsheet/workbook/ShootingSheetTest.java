@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.SetUp;
 import org.junit.jupiter.api.Test;
 
 /** The order of work on the sheet that people tick. */
@@ -61,19 +61,20 @@ class ShootingSheetTest {
     }
     assertThat(order)
         .containsExactlyElementsOf(
-            FILM.shooting().setUps().stream()
-                .map(SetUp::number)
-                .map(Integer::doubleValue)
+            IntStream.rangeClosed(1, FILM.shooting().setUpCount())
+                .mapToObj(set -> (double) set)
                 .toList());
     assertThat(rows()).extracting(row -> WrittenBook.text(row, take)).contains("closed plate");
   }
 
   @Test
-  void an_empty_film_has_a_shooting_sheet_that_says_so() throws Exception {
-    try (WrittenBook empty =
-        WrittenBook.of(SampleFilm.at(FrameRate.FPS_24).shot("1", "Fog", 100).make())) {
-      Row totals = empty.sheet("Shooting").getRow(SheetFrame.FIRST_ROW);
-      assertThat(WrittenBook.text(totals, 1)).isEqualTo("everything, 0 set-ups");
+  void a_film_without_reveals_still_needs_the_artwork() throws Exception {
+    FilmSheet still = SampleFilm.at(FrameRate.FPS_24).shot("1", "Fog", 100).make();
+    try (WrittenBook book = WrittenBook.of(still)) {
+      Row first = book.sheet("Shooting").getRow(SheetFrame.FIRST_ROW);
+      assertThat(WrittenBook.text(first, 1)).startsWith("the whole artwork at rest");
+      Row plate = book.sheet("Shooting").getRow(SheetFrame.FIRST_ROW + 1);
+      assertThat(WrittenBook.text(plate, 2)).isEqualTo("artwork as in panel 1");
     }
   }
 }
