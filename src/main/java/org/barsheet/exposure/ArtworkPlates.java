@@ -75,7 +75,9 @@ final class ArtworkPlates {
     List<Standing> open =
         plan.openings().stream()
             .filter(opening -> draft.seen.getOrDefault(opening.name(), 0.0) > 0)
-            .map(opening -> new Standing(opening.name(), draft.seen.getOrDefault(opening.name(), 0.0)))
+            .map(
+                opening ->
+                    new Standing(opening.name(), draft.seen.getOrDefault(opening.name(), 0.0)))
             .toList();
     boolean known = measures.headroom().isPresent() && Double.isFinite(draft.narrowest);
     return new ArtworkPlate(

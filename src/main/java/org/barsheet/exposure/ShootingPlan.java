@@ -46,7 +46,8 @@ public record ShootingPlan(
       List<OpeningState> states) {
     MovementWorks works = new MovementWorks(timing, reveals, states);
     int apart = reveals.stream().mapToInt(reveal -> reveal.reveal().pictures()).sum();
-    return ShootingPlanner.of(timing.plan(), works.of(movements)).plan(apart, new ArtworkPlates(timing, works).all());
+    return ShootingPlanner.of(timing.plan(), works.of(movements))
+        .plan(apart, new ArtworkPlates(timing, works).all());
   }
 
   /** How often something is set up: the whole artwork at rest counts as one. */

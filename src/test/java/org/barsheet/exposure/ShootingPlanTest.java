@@ -211,8 +211,7 @@ class ShootingPlanTest {
         .extracting(ArtworkPlate::panels)
         .containsExactly(List.of("1", "2"), List.of("4"));
     assertThat(shooting.atRest().get(0).open()).isEmpty();
-    assertThat(shooting.atRest().get(1).open())
-        .containsExactly(new Standing("gate", 1));
+    assertThat(shooting.atRest().get(1).open()).containsExactly(new Standing("gate", 1));
     assertThat(shooting.setUpCount()).isEqualTo(shooting.setUps().size() + 1);
     int taken = shooting.setUps().stream().mapToInt(SetUp::pictures).sum();
     assertThat(shooting.pictures()).isEqualTo(taken + 2);
@@ -221,8 +220,7 @@ class ShootingPlanTest {
   /** 24 squares for the whole, 6 in the narrowest panel, 3.125 pixels to one: 1.28 times. */
   @Test
   void a_plate_that_a_narrow_panel_blows_up_says_so() {
-    ShootingPlan shooting =
-        shooting(plan().camera(6000, 4000).panel("bar 10", "").field(9, 3, 6));
+    ShootingPlan shooting = shooting(plan().camera(6000, 4000).panel("bar 10", "").field(9, 3, 6));
     assertThat(shooting.atRest().get(0).enlargement().orElseThrow()).isCloseTo(1.28, offset(1e-9));
   }
 }
