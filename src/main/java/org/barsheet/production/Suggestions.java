@@ -13,8 +13,7 @@ final class Suggestions {
 
   /** The most telling first; those of playing in the note values that its beats make likely. */
   static List<Suggestion> of(Music music) {
-    boolean played = music.source() == Music.Source.PLAYED && Quantised.isPossible(music);
-    if (!played) {
+    if (!music.isFreelyPlayed() || !Quantised.isPossible(music)) {
       return MotifSuggestions.of(music.score());
     }
     Quantised quantised = Quantised.of(music);

@@ -63,6 +63,15 @@ public record Music(
     return new Music(score, tempo, bars, pickup, source, evidence, sentence, more);
   }
 
+  /** Whether the notes keep to the written beats so loosely that ticks say little of note values. */
+  public boolean isFreelyPlayed() {
+    return switch (evidence.verdict()) {
+      case TRUE -> false;
+      case MIXED, UNTRUE -> true;
+      case NONE -> source == Source.PLAYED;
+    };
+  }
+
   /** Every felt beat in the order played. */
   public List<Beat> beats() {
     List<Beat> beats = new ArrayList<>();

@@ -51,17 +51,8 @@ public final class MotifSearch {
     Seconds end = TimingPlanner.lastSoundingBarEnd(music).plus(plan.film().tail());
     List<Motif> motifs = MotifResolver.motifs(plan, music, clock, clock.frameAt(end));
     Function<Score, MotifFinder> reading =
-        isFree(music) ? PlayedOccurrenceFinder::of : OccurrenceFinder::of;
+        music.isFreelyPlayed() ? PlayedOccurrenceFinder::of : OccurrenceFinder::of;
     return new MotifSearch(music.score(), reading, reading.apply(music.score()), motifs);
-  }
-
-  /** Whether the notes keep to the written beats so loosely that ticks say little of values. */
-  private static boolean isFree(Music music) {
-    return switch (music.evidence().verdict()) {
-      case TRUE -> false;
-      case MIXED, UNTRUE -> true;
-      case NONE -> music.source() == Music.Source.PLAYED;
-    };
   }
 
   /** The same search that finds ornamented and shortened returns too, as possible ones. */
