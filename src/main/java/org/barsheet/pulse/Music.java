@@ -63,7 +63,9 @@ public record Music(
     return new Music(score, tempo, bars, pickup, source, evidence, sentence, more);
   }
 
-  /** Whether the notes keep to the written beats so loosely that ticks say little of note values. */
+  /**
+   * Whether the notes keep to the written beats so loosely that ticks say little of note values.
+   */
   public boolean isFreelyPlayed() {
     return switch (evidence.verdict()) {
       case TRUE -> false;
