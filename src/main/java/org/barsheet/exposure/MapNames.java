@@ -49,7 +49,7 @@ final class MapNames {
     return text(lines, place.left() + place.wide() / 2, place.top() + place.high() / 2);
   }
 
-  /** A name in the fewest lines: only a long one is broken after its hyphens. */
+  /** A name in lines, a new one after each hyphen. */
   private static List<String> broken(String name) {
     return List.of(name.split("(?<=-)(?=.)"));
   }

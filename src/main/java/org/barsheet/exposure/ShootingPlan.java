@@ -46,8 +46,8 @@ public record ShootingPlan(
       List<OpeningState> states) {
     MovementWorks works = new MovementWorks(timing, reveals, states);
     int apart = reveals.stream().mapToInt(reveal -> reveal.reveal().pictures()).sum();
-    return ShootingPlanner.of(timing.plan(), works.of(movements))
-        .plan(apart, new ArtworkPlates(timing, works).all());
+    List<ArtworkPlate> atRest = new ArtworkPlates(timing, works).all();
+    return ShootingPlanner.of(timing.plan(), works.of(movements)).plan(apart, atRest);
   }
 
   /** How often something is set up: the whole artwork at rest counts as one. */

@@ -160,14 +160,16 @@ final class ShootingWorksheet {
   }
 
   private String view(CameraView view) {
+    boolean cropped = view.narrowestWide() < view.field().wide();
     String field =
         "field "
-            + Words.plain(Words.hundredths(view.field().wide()))
-            + " squares wide: "
+            + squares(view.field().wide())
+            + " squares, "
             + centimetres(view.millimetresWide())
             + " by "
             + centimetres(view.millimetresHigh())
-            + " cm";
+            + " cm"
+            + (cropped ? "; crop to " + squares(view.narrowestWide()) : "");
     if (view.distanceMillimetres().isEmpty()) {
       return field;
     }
@@ -177,6 +179,10 @@ final class ShootingWorksheet {
         + Math.round(view.distanceMillimetres().getAsDouble())
         + " mm away (thin lens, nominal)"
         + (blownUp ? "\n! blown up in its narrowest panel" : "");
+  }
+
+  private static String squares(double squares) {
+    return Words.plain(Words.hundredths(squares));
   }
 
   private static String centimetres(double millimetres) {
@@ -284,6 +290,10 @@ final class ShootingWorksheet {
     pen.joined(TAKE, NAMES, "everything, " + Words.count(shooting.setUpCount(), "set-up"), look);
     pen.number(PICTURES, shooting.pictures(), look.number(Look.WHOLE));
     time(shooting.time(), look);
+    shooting
+        .time()
+        .flatMap(WorkTime::ends)
+        .ifPresent(ends -> pen.joined(STANDING, PANELS, "done on " + ends, look));
     row++;
     paragraph(
         Words.count(shooting.moved(), "picture")
