@@ -43,6 +43,7 @@ import picocli.CommandLine.Spec;
       FindCommand.class,
       BeatsCommand.class,
       WhereCommand.class,
+      CompareCommand.class,
       BeginCommand.class,
       CompletionCommand.class,
       HelpCommand.class,

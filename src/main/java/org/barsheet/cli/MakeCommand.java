@@ -93,6 +93,7 @@ final class MakeCommand implements Callable<Integer> {
     }
     err.println(
         FindingsText.totals(made.film().findings()) + "; they stand on the workbook's first sheet");
+    made.film().changes().ifPresent(changes -> ChangesText.print(changes, err));
   }
 
   private static String placed(Placed placed) {

@@ -2,6 +2,7 @@ package org.barsheet.cli;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
 
@@ -36,5 +37,10 @@ final class Words {
             .divide(new BigDecimal(value.getDenominator()), places, RoundingMode.HALF_UP)
             .stripTrailingZeros();
     return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+  }
+
+  /** A constant as a word: {@code not-shown}. */
+  static String constant(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -1,6 +1,7 @@
 package org.barsheet.exposure;
 
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.TimingSheet;
 
@@ -18,6 +19,7 @@ import org.barsheet.timing.TimingSheet;
  *     looked
  * @param notes what is written beside the frames, in order of frame and column
  * @param findings all findings about the film, worst first
+ * @param changes what moved since an earlier run, where it is compared with one
  */
 public record FilmSheet(
     List<InputFile> inputs,
@@ -29,7 +31,8 @@ public record FilmSheet(
     List<Appearance> appearances,
     List<ReceivedClip> clips,
     List<SheetNote> notes,
-    List<Finding> findings) {
+    List<Finding> findings,
+    Optional<Changes> changes) {
 
   public FilmSheet {
     inputs = List.copyOf(inputs);
@@ -53,5 +56,48 @@ public record FilmSheet(
   /** How much of an opening's hole is uncovered, frame by frame. */
   public Uncovering uncovering(String opening) {
     return Uncovering.of(this, opening);
+  }
+
+  /** A film that is compared with no earlier run. */
+  public FilmSheet(
+      List<InputFile> inputs,
+      TimingSheet timing,
+      List<PlannedReveal> reveals,
+      List<Movement> movements,
+      ShootingPlan shooting,
+      List<OpeningState> states,
+      List<Appearance> appearances,
+      List<ReceivedClip> clips,
+      List<SheetNote> notes,
+      List<Finding> findings) {
+    this(
+        inputs,
+        timing,
+        reveals,
+        movements,
+        shooting,
+        states,
+        appearances,
+        clips,
+        notes,
+        findings,
+        Optional.empty());
+  }
+
+  /** The same film, compared with what an earlier run laid down. */
+  public FilmSheet since(LaidFilm earlier) {
+    Changes since = Changes.between(earlier, LaidFilm.of(this));
+    return new FilmSheet(
+        inputs,
+        timing,
+        reveals,
+        movements,
+        shooting,
+        states,
+        appearances,
+        clips,
+        notes,
+        findings,
+        Optional.of(since));
   }
 }

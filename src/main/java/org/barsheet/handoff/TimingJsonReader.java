@@ -15,11 +15,13 @@ import java.util.List;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
-import org.barsheet.handoff.EarlierTiming.EarlierCue;
-import org.barsheet.handoff.EarlierTiming.EarlierExposure;
-import org.barsheet.handoff.EarlierTiming.EarlierInput;
-import org.barsheet.handoff.EarlierTiming.EarlierReveal;
-import org.barsheet.handoff.EarlierTiming.EarlierShot;
+import org.barsheet.exposure.LaidFilm;
+import org.barsheet.exposure.LaidFilm.LaidBar;
+import org.barsheet.exposure.LaidFilm.LaidCue;
+import org.barsheet.exposure.LaidFilm.LaidExposure;
+import org.barsheet.exposure.LaidFilm.LaidInput;
+import org.barsheet.exposure.LaidFilm.LaidReveal;
+import org.barsheet.exposure.LaidFilm.LaidShot;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
@@ -38,17 +40,18 @@ public final class TimingJsonReader {
    * @throws InputException if it is missing, is no such file, is damaged, or was written by a later
    *     version
    */
-  public static EarlierTiming read(Path path) {
+  public static LaidFilm read(Path path) {
     JsonPlace root = parse(path);
     checkFormat(root);
     JsonPlace film = root.get("film");
     FrameRate rate = rate(film);
-    return new EarlierTiming(
+    return new LaidFilm(
         film.get("title").text(),
         rate,
         timecode(rate, film.get("firstFrame")),
         film.get("lengthFrames").whole(),
         root.get("inputs").each(TimingJsonReader::input),
+        root.get("bars").each(TimingJsonReader::bar),
         root.get("cues").each(TimingJsonReader::cue),
         root.get("shots").each(TimingJsonReader::shot));
   }
@@ -110,17 +113,22 @@ public final class TimingJsonReader {
     }
   }
 
-  private static EarlierInput input(JsonPlace input) {
-    return new EarlierInput(input.get("file").text(), input.get("sha256").text());
+  private static LaidInput input(JsonPlace input) {
+    return new LaidInput(input.get("file").text(), input.get("sha256").text());
   }
 
-  private static EarlierCue cue(JsonPlace cue) {
-    return new EarlierCue(
+  private static LaidBar bar(JsonPlace bar) {
+    return new LaidBar(bar.get("number").small(), bar.get("startFrame").whole());
+  }
+
+  private static LaidCue cue(JsonPlace cue) {
+    return new LaidCue(
         cue.get("id").text(),
         cue.get("kind").text(),
         cue.get("name").text(),
         cue.get("number").small(),
         cue.get("bar").small(),
+        cue.get("beat").decimal(),
         seconds(cue.get("seconds").get("exact")),
         cue.get("frame").whole());
   }
@@ -133,9 +141,9 @@ public final class TimingJsonReader {
     }
   }
 
-  private static EarlierShot shot(JsonPlace shot) {
-    List<EarlierReveal> reveals = shot.get("reveals").each(TimingJsonReader::reveal);
-    return new EarlierShot(
+  private static LaidShot shot(JsonPlace shot) {
+    List<LaidReveal> reveals = shot.get("reveals").each(TimingJsonReader::reveal);
+    return new LaidShot(
         shot.get("panel").text(),
         shot.get("cue").text(),
         shot.get("endFrameExclusive")
@@ -143,8 +151,8 @@ public final class TimingJsonReader {
         reveals);
   }
 
-  private static EarlierReveal reveal(JsonPlace reveal) {
-    return new EarlierReveal(
+  private static LaidReveal reveal(JsonPlace reveal) {
+    return new LaidReveal(
         reveal.get("opening").text(),
         reveal.get("model").text(),
         reveal.get("layer").small(),
@@ -154,9 +162,9 @@ public final class TimingJsonReader {
         reveal.get("exposures").each(TimingJsonReader::exposure));
   }
 
-  private static EarlierExposure exposure(JsonPlace exposure) {
+  private static LaidExposure exposure(JsonPlace exposure) {
     long start = exposure.get("startFrame").whole();
-    return new EarlierExposure(
+    return new LaidExposure(
         exposure.get("frames").frames(start, start + exposure.get("frames").whole()),
         exposure.get("picture").text(),
         exposure.get("progress").decimal());

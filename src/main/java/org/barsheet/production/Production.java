@@ -15,6 +15,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.ExposurePlanner;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
+import org.barsheet.exposure.LaidFilm;
 import org.barsheet.exposure.ReceivedClip;
 import org.barsheet.handoff.Handoff;
 import org.barsheet.handoff.HandoffFile;
@@ -183,7 +184,26 @@ public final class Production {
     progress.step("finding motifs and placing panels");
     TimingSheet timing = TimingPlanner.plan(plan, music, kept(plan, folder));
     progress.step("spreading reveals over their frames");
-    return ExposurePlanner.complete(timing, inputs(plan), clips);
+    FilmSheet film = ExposurePlanner.complete(timing, inputs(plan), clips);
+    return earlier(folder).map(film::since).orElse(film);
+  }
+
+  /** What an earlier run left in a folder, where it can be read. */
+  private static Optional<LaidFilm> earlier(Path folder) {
+    Path file = folder.resolve(TIMING);
+    try {
+      return Files.exists(file) ? Optional.of(TimingJsonReader.read(file)) : Optional.empty();
+    } catch (InputException damaged) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * What lies between two versions: two scores, or two plans, folders of sheets or {@code
+   * timing.json} files in any pairing.
+   */
+  public static Comparison compare(Path before, Path now) {
+    return Comparison.of(before, now);
   }
 
   private static Music music(Plan plan) {

@@ -154,7 +154,7 @@ public record PanelChange(String panel, Optional<LaidPanel> before, Optional<Lai
   }
 
   /** {@code 1 frame later}, {@code 12 frames earlier}. */
-  static String later(long frames) {
+  public static String later(long frames) {
     return Words.count(Math.abs(frames), "frame") + (frames < 0 ? " earlier" : " later");
   }
 }

@@ -83,6 +83,7 @@ public final class WorkbookWriter {
       ShootingWorksheet.write(book);
       PlayersWorksheet.write(book);
       BarsWorksheet.write(book);
+      ChangesWorksheet.write(book);
       book.writeTo(raw);
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);

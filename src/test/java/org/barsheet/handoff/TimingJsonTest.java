@@ -18,6 +18,7 @@ import java.util.Objects;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.LaidFilm;
 import org.barsheet.input.InputException;
 import org.barsheet.timing.Kept;
 import org.junit.jupiter.api.Test;
@@ -109,31 +110,38 @@ class TimingJsonTest {
   @MethodSource("rates")
   void a_later_run_reads_back_shots_cues_and_reveals(FrameRate rate) {
     FilmSheet sheet = SampleFilm.at(rate).sheet();
-    EarlierTiming earlier = read(written(sheet));
+    LaidFilm earlier = read(written(sheet));
 
     assertThat(earlier.rate()).isEqualTo(rate);
     assertThat(earlier.firstFrame()).isEqualTo(sheet.timing().plan().film().firstFrame());
     assertThat(earlier.lengthFrames()).isEqualTo(sheet.timing().lengthFrames());
     assertThat(earlier.inputs().get(1).sha256()).isEqualTo(sheet.inputs().get(1).sha256());
     assertThat(earlier.shots())
-        .extracting(EarlierTiming.EarlierShot::frames)
+        .extracting(LaidFilm.LaidShot::frames)
         .containsExactlyElementsOf(
             sheet.timing().shots().stream().map(shot -> shot.frames()).toList());
     assertThat(earlier.cues())
-        .extracting(EarlierTiming.EarlierCue::at)
+        .extracting(LaidFilm.LaidCue::at)
         .containsExactlyElementsOf(sheet.timing().cues().stream().map(cue -> cue.at()).toList());
     assertThat(earlier.shots().get(1).reveals().get(1).exposures())
-        .extracting(EarlierTiming.EarlierExposure::picture)
+        .extracting(LaidFilm.LaidExposure::picture)
         .containsExactlyElementsOf(
             sheet.reveals().get(1).exposures().stream()
                 .map(exposure -> exposure.picture().name())
                 .toList());
   }
 
+  @ParameterizedTest
+  @MethodSource("rates")
+  void what_is_read_back_is_what_was_laid_down(FrameRate rate) {
+    FilmSheet sheet = SampleFilm.at(rate).sheet();
+    assertThat(read(written(sheet))).isEqualTo(LaidFilm.of(sheet));
+  }
+
   @Test
   void a_later_run_finds_the_frames_of_locked_panels_and_photographed_reveals() {
     FilmSheet sheet = SampleFilm.at(FrameRate.FPS_24).sheet();
-    EarlierTiming earlier = read(written(sheet));
+    LaidFilm earlier = read(written(sheet));
     FrameSpan second = sheet.timing().shots().get(1).frames();
     assertThat(earlier.kept().shots()).containsEntry("2", second).doesNotContainKey("2A");
     assertThat(earlier.kept().reveals())
@@ -197,7 +205,7 @@ class TimingJsonTest {
     }
   }
 
-  private EarlierTiming read(String json) {
+  private LaidFilm read(String json) {
     Path file = folder.resolve("timing.json");
     try {
       Files.writeString(file, json);

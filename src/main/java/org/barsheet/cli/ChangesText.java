@@ -1,0 +1,61 @@
+package org.barsheet.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import org.barsheet.exposure.ChangeLine;
+import org.barsheet.exposure.Changes;
+import org.barsheet.exposure.PictureChange.Use;
+
+/** What moved, as it is told on a terminal. */
+final class ChangesText {
+
+  /** More than so many sentences are for the sheet. */
+  private static final int MOST_SENTENCES = 12;
+
+  private ChangesText() {}
+
+  /** What moved since the sheets that stood in the folder, in short. */
+  static void print(Changes changes, PrintWriter out) {
+    if (changes.isNone()) {
+      return;
+    }
+    List<String> sentences = changes.sentences();
+    out.println("since the sheets that stood here before:");
+    sentences.stream().limit(MOST_SENTENCES).forEach(sentence -> out.println("  " + sentence));
+    if (sentences.size() > MOST_SENTENCES) {
+      out.println(
+          "  and "
+              + (sentences.size() - MOST_SENTENCES)
+              + " more, on the workbook's sheet Changes");
+    }
+    out.println("  " + pictures(changes));
+  }
+
+  /** What moved, all of it. */
+  static void printAll(Changes changes, PrintWriter out) {
+    if (changes.isNone()) {
+      out.println("nothing moved; every picture still serves");
+      return;
+    }
+    changes.sentences().forEach(out::println);
+    for (ChangeLine line : changes.lines()) {
+      if (line.kind() == ChangeLine.Kind.PICTURES) {
+        out.println(line.name() + ": " + line.remedy());
+      }
+    }
+    out.println(pictures(changes));
+  }
+
+  private static String pictures(Changes changes) {
+    return Words.count(changes.pictures().size(), "picture")
+        + ": "
+        + changes.count(Use.STILL_SERVES)
+        + " still serve, "
+        + changes.count(Use.RESAMPLE)
+        + " can be resampled, "
+        + changes.count(Use.TAKE)
+        + " must be taken, "
+        + changes.count(Use.NOT_SHOWN)
+        + " no longer shown";
+  }
+}

@@ -1,0 +1,119 @@
+package org.barsheet.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.barsheet.exposure.ChangeLine;
+import org.barsheet.exposure.Changes;
+import org.barsheet.production.Comparison;
+import org.barsheet.production.Production;
+import org.barsheet.pulse.MusicChange;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says what moved between two versions. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    header = "Say what moved between two versions, and which pictures still serve.",
+    description = {
+      "",
+      "Two scores are compared bar by bar. Plans, folders of sheets and timing.json files are compared as films.",
+      "",
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  barsheet compare old.mid new.mid               which bars are new, gone or changed?",
+      "  barsheet compare plan-sheets new-plan.yaml     what would move if I made this?",
+      "  barsheet compare monday/timing.json tuesday/timing.json --as csv",
+    })
+final class CompareCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      index = "0",
+      paramLabel = "OLD",
+      description = "A score, plan, folder or timing.json.")
+  private Path before = Path.of("");
+
+  @Parameters(index = "1", paramLabel = "NEW", description = "The later version of it.")
+  private Path now = Path.of("");
+
+  @Mixin private AsOption form = new AsOption();
+
+  @Override
+  public Integer call() {
+    Comparison comparison = Production.compare(before, now);
+    PrintWriter out = spec.commandLine().getOut();
+    if (form.as == As.TEXT) {
+      comparison
+          .film()
+          .ifPresentOrElse(film -> ChangesText.printAll(film, out), () -> print(comparison, out));
+      out.flush();
+    } else {
+      table(comparison).print(form.as, out);
+    }
+    return ExitStatus.DONE;
+  }
+
+  private static void print(Comparison scores, PrintWriter out) {
+    boolean same =
+        scores.parts().isEmpty() && scores.bars().stream().noneMatch(MusicChange::isChange);
+    if (same) {
+      out.println("nothing changed");
+    }
+    scores.parts().forEach(part -> out.println("part " + part));
+    scores.bars().stream()
+        .filter(MusicChange::isChange)
+        .map(MusicChange::sentence)
+        .forEach(out::println);
+  }
+
+  private static Table table(Comparison comparison) {
+    return comparison.film().map(CompareCommand::table).orElseGet(() -> barTable(comparison));
+  }
+
+  private static Table table(Changes film) {
+    Table table = new Table("what", "which", "before", "now", "frames_later", "remedy");
+    for (ChangeLine line : film.lines()) {
+      Object later = line.later().isPresent() ? (Object) line.later().getAsLong() : "";
+      table.add(
+          Words.constant(line.kind()),
+          line.name(),
+          line.before(),
+          line.now(),
+          later,
+          line.remedy());
+    }
+    return table;
+  }
+
+  private static Table barTable(Comparison scores) {
+    Table table =
+        new Table(
+            "what",
+            "first_before",
+            "last_before",
+            "first_now",
+            "last_now",
+            "seconds_longer",
+            "sentence");
+    for (MusicChange bars : scores.bars()) {
+      table.add(
+          Words.constant(bars.kind()),
+          bars.firstBefore(),
+          bars.lastBefore(),
+          bars.firstNow(),
+          bars.lastNow(),
+          bars.longer().toDecimal(3),
+          bars.sentence());
+    }
+    return table;
+  }
+}

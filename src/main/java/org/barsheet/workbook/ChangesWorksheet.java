@@ -1,0 +1,77 @@
+package org.barsheet.workbook;
+
+import java.util.List;
+import java.util.Locale;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.barsheet.exposure.ChangeLine;
+import org.barsheet.exposure.Changes;
+import org.barsheet.exposure.PictureChange.Use;
+
+/** What moved since the sheets were last made, and which photographed pictures still serve. */
+final class ChangesWorksheet {
+
+  static final String NAME = "Changes";
+
+  private static final int KIND = 0;
+  private static final int WHICH = 1;
+  private static final int BEFORE = 2;
+  private static final int NOW = 3;
+  private static final int LATER = 4;
+  private static final int REMEDY = 5;
+
+  private static final List<Column> COLUMNS =
+      List.of(
+          Column.words("what", 50),
+          Column.words("which", 110, 2),
+          Column.words("before", 120, 3),
+          Column.words("now", 120, 3),
+          Column.numbers("frames later", 54),
+          Column.words("what to do", 120, 3));
+
+  private static final double ROW_POINTS = 14;
+
+  private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
+
+  private ChangesWorksheet() {}
+
+  /** Writes the sheet, if the film is compared with an earlier one and anything moved. */
+  static void write(Book book) {
+    book.film().changes().filter(changes -> !changes.isNone()).ifPresent(c -> write(book, c));
+  }
+
+  private static void write(Book book, Changes changes) {
+    SheetFrame frame = book.frame(NAME, book.landscape(), COLUMNS, fact(changes));
+    frame.heading(16);
+    int row = SheetFrame.FIRST_ROW;
+    for (ChangeLine line : changes.lines()) {
+      line(frame.pen().row(row++, ROW_POINTS), line);
+    }
+    int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
+    book.name("Changes_table", new Address(NAME, SheetFrame.HEADING_ROW, KIND), last, REMEDY);
+    frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, KIND, REMEDY));
+    frame.finish("compared with the sheets that stood in the folder before; less is earlier");
+  }
+
+  private static void line(SheetPen pen, ChangeLine line) {
+    pen.text(KIND, line.kind().name().toLowerCase(Locale.ROOT), WORDS);
+    pen.text(WHICH, line.name(), WORDS.inBold());
+    pen.text(BEFORE, line.before(), WORDS);
+    pen.text(NOW, line.now(), WORDS);
+    if (line.later().isPresent()) {
+      pen.number(LATER, line.later().getAsLong(), WORDS.number(Look.WHOLE));
+    } else {
+      pen.blank(LATER, WORDS);
+    }
+    pen.text(REMEDY, line.remedy(), WORDS);
+  }
+
+  private static String fact(Changes changes) {
+    return Words.count(changes.panels().size(), "panel")
+        + " moved, "
+        + changes.count(Use.STILL_SERVES)
+        + " of "
+        + Words.count(changes.pictures().size(), "picture")
+        + " still "
+        + (changes.count(Use.STILL_SERVES) == 1 ? "serves" : "serve");
+  }
+}

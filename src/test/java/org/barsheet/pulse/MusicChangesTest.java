@@ -1,0 +1,85 @@
+package org.barsheet.pulse;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.barsheet.score.MidiBytes;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MusicChangesTest {
+
+  private static final int BAR = 4 * 480;
+
+  @TempDir Path folder;
+
+  @Test
+  void a_score_against_itself_is_the_same_from_end_to_end() {
+    List<MusicChange> changes = between(bars(60, 61, 62, 63), bars(60, 61, 62, 63));
+    assertThat(changes).hasSize(1);
+    assertThat(changes.get(0).isChange()).isFalse();
+  }
+
+  @Test
+  void bars_put_in_are_new_and_those_after_them_are_the_same_under_other_numbers() {
+    assertThat(sentences(between(bars(60, 61, 62, 63), bars(60, 61, 70, 71, 62, 63))))
+        .containsExactly("bars 3 to 4 are new", "bars 5 to 6 (was bars 3 to 4): the same notes");
+  }
+
+  @Test
+  void bars_taken_out_are_gone() {
+    assertThat(sentences(between(bars(60, 61, 62, 63), bars(60, 63))))
+        .containsExactly("bars 2 to 3 are gone", "bar 2 (was bar 4): the same notes");
+  }
+
+  @Test
+  void a_bar_played_otherwise_names_the_part() {
+    assertThat(sentences(between(bars(60, 61, 62, 63), bars(60, 61, 72, 63))))
+        .containsExactly("bar 3: other notes in Flute");
+  }
+
+  @Test
+  void the_same_notes_in_another_tempo_last_longer() {
+    List<MusicChange> changes =
+        MusicChanges.between(music(500_000, 60, 61, 62), music(600_000, 60, 61, 62));
+    assertThat(sentences(changes)).containsExactly("bars 1 to 3: the same notes, 1.200 s longer");
+  }
+
+  @Test
+  void parts_that_come_and_go_are_named() {
+    Music flute = music("Flute", 500_000, 60);
+    Music oboe = music("Oboe", 500_000, 60);
+    assertThat(MusicChanges.parts(flute, flute)).isEmpty();
+    assertThat(MusicChanges.parts(flute, oboe)).containsExactly("Oboe is new", "Flute is gone");
+  }
+
+  private static List<String> sentences(List<MusicChange> changes) {
+    return changes.stream().filter(MusicChange::isChange).map(MusicChange::sentence).toList();
+  }
+
+  private static List<MusicChange> between(Music before, Music now) {
+    return MusicChanges.between(before, now);
+  }
+
+  private Music bars(int... pitches) {
+    return music(500_000, pitches);
+  }
+
+  private Music music(int microseconds, int... pitches) {
+    return music("Flute", microseconds, pitches);
+  }
+
+  /** A bar a pitch: four quarters of it. */
+  private Music music(String part, int microseconds, int... pitches) {
+    MidiBytes.Track track = new MidiBytes.Track().text(0, 3, part).tempo(0, microseconds);
+    for (int bar = 0; bar < pitches.length; bar++) {
+      for (int beat = 0; beat < 4; beat++) {
+        long on = (long) bar * BAR + beat * 480L;
+        track.note(on, on + 480, 0, pitches[bar]);
+      }
+    }
+    return MusicFinder.follow(
+        Scores.read(MidiBytes.file().track(track), folder), TempoRequest.DEFAULT);
+  }
+}
