@@ -16,10 +16,12 @@ import org.barsheet.timing.TimingSheet;
 /**
  * The score with the film in it (Standard MIDI File 1.0): a marker, FF 06, for every return of a
  * motif; a cue point, FF 07, where a shot begins. They stand in the first track, where programs
- * look for them. A shot that begins before the music stands on tick 0.
+ * look for them. A shot that begins before the music stands on tick 0, and so does a text, FF 01,
+ * with the film's rate.
  */
 final class CuesMidi {
 
+  static final int TEXT = 0x01;
   static final int MARKER = 0x06;
   static final int CUE_POINT = 0x07;
 
@@ -30,6 +32,9 @@ final class CuesMidi {
     try {
       Sequence sequence = ScoreSequence.of(timing.music().score(), timing.plan().score());
       Track first = sequence.getTracks()[0];
+      String begins = "music starts on film frame " + timing.clock().musicStartFrame();
+      String counting = FilmWords.counting(timing.plan().film());
+      first.add(ScoreSequence.text(TEXT, begins + "; " + counting, 0));
       for (Cue cue : timing.cues()) {
         if (cue.kind() == Cue.Kind.OCCURRENCE) {
           first.add(ScoreSequence.text(MARKER, line(cue.title()), fileTick(timing, cue.at())));

@@ -54,6 +54,9 @@ final class Book implements Closeable {
     properties.getCoreProperties().setModified(Optional.of(NO_DATE));
     properties.getExtendedProperties().getUnderlyingProperties().setApplication(PROGRAM);
     properties.getCustomProperties().addProperty("fingerprint", SealedWorkbook.PLACEHOLDER);
+    properties
+        .getCustomProperties()
+        .addProperty("people", typed.isEmpty() ? SealedWorkbook.NOTHING_TYPED : "typed");
   }
 
   FilmSheet film() {

@@ -18,6 +18,9 @@ final class SealedWorkbook {
   /** Stands in the raw workbook where the fingerprint belongs. */
   static final String PLACEHOLDER = "0".repeat(64);
 
+  /** Stands in a workbook that nobody has typed into. */
+  static final String NOTHING_TYPED = "nothing typed";
+
   /** Every entry's time, the same in every workbook: noon of 1 January 1980, UTC. */
   private static final long ENTRY_TIME = 315_576_000_000L;
 
@@ -60,6 +63,20 @@ final class SealedWorkbook {
   private static String text(ZipFile from, ZipArchiveEntry entry) throws IOException {
     try (InputStream content = from.getInputStream(entry)) {
       return new String(content.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  /**
+   * Whether a file is a workbook exactly as it was sealed, and nothing in it was carried over from
+   * people: then there is nothing to read out of it.
+   */
+  static boolean holdsNothingTyped(Path workbook) throws IOException {
+    try (ZipFile zip = ZipFile.builder().setPath(workbook).get()) {
+      ZipArchiveEntry kept = zip.getEntry(Fingerprint.KEPT_IN);
+      String said = kept == null ? "" : text(zip, kept);
+      return said.contains(NOTHING_TYPED) && said.contains(Fingerprint.of(zip));
+    } catch (ZipException noArchive) {
+      return false;
     }
   }
 

@@ -44,7 +44,7 @@ public final class TypedCells {
    * @throws IOException if the file cannot be read from the disk
    */
   public static TypedCells read(Path workbook) throws IOException {
-    if (!Files.isRegularFile(workbook)) {
+    if (!Files.isRegularFile(workbook) || SealedWorkbook.holdsNothingTyped(workbook)) {
       return NONE;
     }
     try (OPCPackage file = OPCPackage.open(workbook.toFile(), PackageAccess.READ)) {
@@ -76,6 +76,10 @@ public final class TypedCells {
       }
     }
     return new TypedCells(sheets);
+  }
+
+  boolean isEmpty() {
+    return sheets.values().stream().allMatch(Map::isEmpty);
   }
 
   /** Sheets that are parted go by one name: {@code Exposure 2} is {@code Exposure}. */

@@ -58,6 +58,23 @@ class CuesMidiTest {
     return texts;
   }
 
+  @Test
+  void the_film_s_rate_and_counting_stand_at_the_beginning() {
+    Track first = written(SampleFilm.at(FrameRate.FPS_29_97_DF).sheet()).getTracks()[0];
+    List<String> said = new ArrayList<>();
+    for (int i = 0; i < first.size(); i++) {
+      if (first.get(i).getMessage() instanceof MetaMessage meta
+          && meta.getType() == CuesMidi.TEXT
+          && first.get(i).getTick() == 0) {
+        said.add(new String(meta.getData(), StandardCharsets.UTF_8));
+      }
+    }
+    assertThat(said)
+        .contains(
+            "music starts on film frame 60; timecode at 29.97 frames a second, drop-frame; film"
+                + " frame 0 is 01:00:00;00");
+  }
+
   private static long noteOns(Sequence sequence) {
     long count = 0;
     for (Track track : sequence.getTracks()) {
@@ -105,7 +122,7 @@ class CuesMidiTest {
     assertThat(after.getTracks()).hasSameSizeAs(before.getTracks());
     assertThat(after.getTickLength()).isEqualTo(before.getTickLength());
     assertThat(noteOns(after)).isEqualTo(noteOns(before));
-    int added = sheet.timing().shots().size() + returns(sheet);
+    int added = 1 + sheet.timing().shots().size() + returns(sheet);
     assertThat(after.getTracks()[0].size()).isEqualTo(before.getTracks()[0].size() + added);
     for (int i = 1; i < before.getTracks().length; i++) {
       assertThat(after.getTracks()[i].size()).isEqualTo(before.getTracks()[i].size());

@@ -2,11 +2,17 @@ package org.barsheet.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Random;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -140,6 +146,35 @@ class TypedCellsTest {
     }
   }
 
+  /** Entries rewritten with damaged text: the archive is whole, what it holds is not. */
+  @Test
+  void a_damaged_workbook_is_read_or_holds_nothing_typed() throws IOException {
+    Path file = folder.resolve("quay.xlsx");
+    Random random = new Random(11);
+    for (int trial = 0; trial < 8; trial++) {
+      Files.write(file, damaged(random));
+      assertThat(TypedCells.read(file)).isNotNull();
+    }
+  }
+
+  private static byte[] damaged(Random random) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(BYTES));
+        ZipOutputStream to = new ZipOutputStream(out)) {
+      to.setLevel(0);
+      for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
+        byte[] content = from.readAllBytes();
+        for (int i = 0; i < random.nextInt(3) && content.length > 0; i++) {
+          content[random.nextInt(content.length)] = (byte) ("<>&\"0Z".charAt(random.nextInt(6)));
+        }
+        to.putNextEntry(new ZipEntry(entry.getName()));
+        to.write(content);
+        to.closeEntry();
+      }
+    }
+    return out.toByteArray();
+  }
+
   @Test
   void no_workbook_and_a_file_that_is_none_hold_nothing_typed() throws IOException {
     Path file = folder.resolve("quay.xlsx");
@@ -149,6 +184,8 @@ class TypedCellsTest {
     Files.writeString(file, "not a workbook");
     assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
     Files.write(file, Arrays.copyOf(BYTES, BYTES.length / 2));
+    assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
+    Files.write(file, BYTES);
     assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
     assertThat(WorkbookWriter.bytes(FILM, TypedCells.read(file))).isEqualTo(BYTES);
   }
