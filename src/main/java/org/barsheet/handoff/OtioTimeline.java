@@ -20,6 +20,8 @@ import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
+import org.barsheet.exposure.Insert;
+import org.barsheet.exposure.PictureRect;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.handoff.sound.SoundLayout;
 import org.barsheet.plan.Performer;
@@ -212,8 +214,21 @@ final class OtioTimeline {
     JsonObject data = new JsonObject();
     data.addProperty("opening", appearance.opening().name());
     data.addProperty("clipStartKnown", first.isPresent());
+    Insert.of(sheet.timing(), appearance).stream()
+        .findFirst()
+        .ifPresent(insert -> data.add("rectOnFirstFrame", rect(insert.rect())));
     clip.add("metadata", ours(data));
     return clip;
+  }
+
+  /** In pixels of the film's picture. */
+  private static JsonObject rect(PictureRect pixels) {
+    JsonObject rect = new JsonObject();
+    rect.addProperty("x", FilmWords.pixels(pixels.left()));
+    rect.addProperty("y", FilmWords.pixels(pixels.top()));
+    rect.addProperty("width", FilmWords.pixels(pixels.wide()));
+    rect.addProperty("height", FilmWords.pixels(pixels.high()));
+    return rect;
   }
 
   private JsonObject guide(String file) {
