@@ -153,6 +153,26 @@ class OtioTimelineTest {
     assertThat(start.get("value").getAsDouble()).isEqualTo(439);
   }
 
+  /** The whole artwork is seen, 80 pixels a square: chandlers-lamp is at 1.5 across, 7.2 down. */
+  @Test
+  void a_performer_s_clip_says_where_it_is_in_the_picture() {
+    JsonObject rect =
+        checked(DemoFilm.sheet()).stream()
+            .flatMap(track -> track.getAsJsonArray("children").asList().stream())
+            .map(clip -> clip.getAsJsonObject().getAsJsonObject("metadata"))
+            .filter(metadata -> metadata.has("barsheet"))
+            .map(metadata -> metadata.getAsJsonObject("barsheet"))
+            .filter(ours -> ours.has("rectOnFirstFrame"))
+            .filter(ours -> ours.get("opening").getAsString().equals("chandlers-lamp"))
+            .map(ours -> ours.getAsJsonObject("rectOnFirstFrame"))
+            .filter(r -> r.get("width").getAsDouble() == 120)
+            .findFirst()
+            .orElseThrow();
+    assertThat(rect.get("x").getAsDouble()).isEqualTo(120);
+    assertThat(rect.get("y").getAsDouble()).isEqualTo(576);
+    assertThat(rect.get("height").getAsDouble()).isEqualTo(176);
+  }
+
   @Test
   void the_guide_begins_after_its_head() {
     JsonObject clip = child(named(checked(SampleFilm.at(FrameRate.FPS_24).sheet()), "guide"), 0);
