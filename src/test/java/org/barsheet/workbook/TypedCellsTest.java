@@ -165,7 +165,7 @@ class TypedCellsTest {
       for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
         byte[] content = from.readAllBytes();
         for (int i = 0; i < random.nextInt(3) && content.length > 0; i++) {
-          content[random.nextInt(content.length)] = (byte) ("<>&\"0Z".charAt(random.nextInt(6)));
+          content[random.nextInt(content.length)] = (byte) "<>&\"0Z".charAt(random.nextInt(6));
         }
         to.putNextEntry(new ZipEntry(entry.getName()));
         to.write(content);
