@@ -28,7 +28,7 @@ final class FilmSection {
   }
 
   private static Optional<FrameRate> someRate(String text) {
-    return Optional.of(FrameRate.parse(text));
+    return Optional.of(FrameRate.parse(text.replaceFirst("\\s*fps$", "")));
   }
 
   private static String rates() {

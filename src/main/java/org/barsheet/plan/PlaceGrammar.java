@@ -47,6 +47,11 @@ final class PlaceGrammar {
     if (looksLikeTimecode(cursor.text())) {
       return new Place.AtTimecode(Timecode.parse(rate, cursor.takeRest()));
     }
+    if (cursor.text().strip().matches("[0-9]+")) {
+      throw cursor.faultHere(
+          "a number alone is no place",
+          "write bar " + cursor.text().strip() + " if a bar is meant");
+    }
     if (cursor.atDigit()) {
       return intoPanel();
     }

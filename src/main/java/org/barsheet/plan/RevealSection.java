@@ -72,7 +72,9 @@ final class RevealSection {
     if (panel.has("cue") && !panel.isRead("cue")) {
       return;
     }
-    if (landsOn instanceof Reveal.OnAccent && cue instanceof Place.Anywhere) {
+    // A timecode counts as anywhere as long as the film's rate is not known.
+    boolean none = cue instanceof Place.Anywhere && panel.entry("cue").isEmpty();
+    if (landsOn instanceof Reveal.OnAccent && none) {
       section.problem(
           "lands-on",
           section.title() + " lands on the accent of a cue, and its panel has no cue",

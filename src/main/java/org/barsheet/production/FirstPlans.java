@@ -70,7 +70,7 @@ final class FirstPlans {
   private static Set<Bar> sectionBars(Music music) {
     Set<Bar> bars = new LinkedHashSet<>();
     for (Mark mark : music.score().marks()) {
-      if (mark.kind() == Mark.Kind.MARKER) {
+      if (mark.kind() == Mark.Kind.MARKER && mark.tick() < music.score().endTick()) {
         bars.add(music.bars().barAt(mark.tick()));
       }
     }

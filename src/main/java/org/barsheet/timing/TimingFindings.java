@@ -3,6 +3,7 @@ package org.barsheet.timing;
 import java.util.List;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Length;
+import org.barsheet.plan.Panel;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanNote;
 import org.barsheet.plan.Reveal;
@@ -99,6 +100,7 @@ final class TimingFindings {
       String sentence = "is locked, but no earlier sheet says on which frames";
       findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, "");
     }
+    addMovedUnderLock(shot);
     for (Reveal reveal : shot.panel().reveals()) {
       boolean known = !input.kept().runsOf(shot.panel().name(), reveal).isEmpty();
       if (reveal.photographed() && !known) {
@@ -108,6 +110,26 @@ final class TimingFindings {
       }
     }
     addFarFromAsked(shot);
+  }
+
+  /** A locked panel that would begin on its cue, and whose cue does not lie where it begins. */
+  private void addMovedUnderLock(Shot shot) {
+    boolean onCue =
+        shot.panel().cut() instanceof Panel.OnCue
+            || (shot.panel().cut() instanceof Panel.AutoCut && shot.panel().reveals().isEmpty());
+    long later = shot.cue().frame() - shot.frames().start();
+    boolean locked = answer.places().get(shot.index()).kind() == Candidate.Kind.LOCKED;
+    if (onCue && locked && later != 0 && shot.cue().kind() != Cue.Kind.FREE) {
+      String sentence =
+          "is locked on its frames, and "
+              + shot.cue().title()
+              + " lies "
+              + Words.count(Math.abs(later), "frame")
+              + (later > 0 ? " after" : " before")
+              + " its first";
+      String remedy = "unlock it to let it follow the music, or leave it so";
+      findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
+    }
   }
 
   private void addLikely(Shot shot) {

@@ -82,6 +82,22 @@ class KeptTest {
   }
 
   @Test
+  void music_that_moved_under_a_locked_panel_is_told() {
+    MusicBuilder music = new MusicBuilder().tempo(96).bars(16);
+    TimingSheet sheet =
+        new PlanBuilder(music)
+            .panel("", "")
+            .panel("bar 5", "")
+            .locked(230, 400)
+            .panel("", "")
+            .time();
+    assertThat(sheet.shots().get(1).frames()).isEqualTo(new FrameSpan(230, 400));
+    assertThat(sheet.findings())
+        .extracting(Finding::sentence)
+        .contains("is locked on its frames, and bar 5 lies 10 frames after its first");
+  }
+
+  @Test
   void a_locked_panel_keeps_its_frames_whatever_the_music_does() {
     PlanBuilder plan = plan(90, "glimmer 3", 20).locked(600, 800).panel("", "");
     TimingSheet sheet = plan.time();
