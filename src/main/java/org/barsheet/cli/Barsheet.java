@@ -114,7 +114,9 @@ public final class Barsheet implements Runnable {
 
   private static int wrongUsage(ParameterException wrong, String[] args) {
     CommandLine command = wrong.getCommandLine();
-    command.getErr().println(command.getCommandSpec().qualifiedName() + ": " + wrong.getMessage());
+    command
+        .getErr()
+        .println(command.getCommandSpec().qualifiedName() + ": " + UsageWords.of(wrong));
     command.getErr().println("  help: " + command.getCommandSpec().qualifiedName() + " --help");
     return ExitStatus.USAGE;
   }

@@ -57,6 +57,10 @@ final class BeginCommand implements Callable<Integer> {
   public Integer call() {
     String name = Production.name(score);
     Path plan = out.orElseGet(() -> score.resolveSibling(name + ".yaml"));
+    if (!plan.toString().matches("(?i).*\\.(yaml|yml|xlsx)")) {
+      throw new ParameterException(
+          spec.commandLine(), "--out: '" + plan + "' ends with neither .yaml nor .xlsx");
+    }
     Production.begin(score, plan, title.orElse(name), rate());
     spec.commandLine().getOut().println(plan);
     spec.commandLine()

@@ -1,10 +1,12 @@
 package org.barsheet.production;
 
+import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.motif.Suggestion;
@@ -27,19 +29,22 @@ final class FirstPlans {
   private FirstPlans() {}
 
   static FirstPlan of(Path score, Path plan, String title, FrameRate rate, Music music) {
-    Path folder = plan.toAbsolutePath().getParent();
-    Path file = score.toAbsolutePath();
-    String name =
-        folder != null && file.startsWith(folder)
-            ? folder.relativize(file).toString()
-            : file.toString();
     return new FirstPlan(
         title,
-        name,
+        seenFrom(plan, score),
         Map.of("frame-rate", rate.toString()),
         motifs(music),
         panels(music),
         music.score().parts().stream().map(Part::name).toList());
+  }
+
+  /** The score as a plan names it: from the plan's folder, so that both can move together. */
+  private static String seenFrom(Path plan, Path score) {
+    Path file = score.toAbsolutePath().normalize();
+    Path folder = plan.toAbsolutePath().normalize().getParent();
+    boolean near = folder != null && Objects.equals(folder.getRoot(), file.getRoot());
+    Path seen = near && folder != null ? folder.relativize(file) : file;
+    return seen.toString().replace(File.separatorChar, '/');
   }
 
   private static List<FirstMotif> motifs(Music music) {

@@ -9,6 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.barsheet.clock.FrameRate;
@@ -115,7 +116,7 @@ public final class Production {
     }
     Music music = music(score, TempoRequest.DEFAULT);
     FirstPlan first = FirstPlans.of(score, plan, title, rate, music);
-    boolean workbook = plan.toString().endsWith(".xlsx");
+    boolean workbook = plan.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
     SafeFile.write(
         plan,
         workbook
