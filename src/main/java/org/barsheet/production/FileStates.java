@@ -51,6 +51,13 @@ final class FileStates {
     }
   }
 
+  /** Whether one of some files is there and has nothing in it yet. */
+  boolean isAnyEmpty(Collection<Path> files) {
+    return files.stream()
+        .flatMap(file -> states.getOrDefault(file, Optional.empty()).stream())
+        .anyMatch(state -> state.bytes() == 0);
+  }
+
   /** The files that lie otherwise than they did, in the order looked at. */
   Set<Path> changedSince(FileStates earlier) {
     Set<Path> changed = new LinkedHashSet<>();

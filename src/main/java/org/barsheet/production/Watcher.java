@@ -55,7 +55,8 @@ public final class Watcher {
     while (pause.thenLookAgain()) {
       FileStates now = last.again();
       Set<Path> changed = now.changedSince(worked);
-      if (!changed.isEmpty() && now.changedSince(last).isEmpty()) {
+      boolean still = now.changedSince(last).isEmpty() && !now.isAnyEmpty(changed);
+      if (!changed.isEmpty() && still) {
         return changed;
       }
       last = now;

@@ -88,6 +88,12 @@ class WatcherTest {
   }
 
   @Test
+  void a_file_that_is_empty_for_now_is_waited_for() {
+    watch(save(plan, ""), NOTHING, NOTHING, save(plan, planWith("panels.csv # 3")), NOTHING);
+    assertThat(work).containsExactly(Set.of(), Set.of(plan));
+  }
+
+  @Test
   void the_files_a_plan_names_are_watched_too() {
     watch(
         save(table, "panel,cue\n1,\n2,bar 3\n"),
