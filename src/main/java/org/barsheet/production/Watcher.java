@@ -7,7 +7,8 @@ import org.barsheet.plan.PlanReader;
 
 /**
  * Repeats some work whenever a plan, or a file it names, has been saved. A file counts as saved
- * when two looks in a row find the same change, so that one still being written is left alone.
+ * when two looks in a row find the same change and something stands in it, so that one still being
+ * written is left alone.
  */
 public final class Watcher {
 

@@ -61,7 +61,7 @@ class ConversationsTest {
   /** The conversation held again: what the person does as written, the answers as they come. */
   private String spoken(String written) throws IOException {
     StringBuilder spoken = new StringBuilder();
-    for (String turn : written.split("(?m)^(?=\\$ )")) {
+    for (String turn : written.split("(?m)^(?=\\$ )", -1)) {
       String first = turn.lines().findFirst().orElse("");
       if (first.startsWith("$ save ")) {
         String text = turn.substring(first.length() + 1);
@@ -90,7 +90,7 @@ class ConversationsTest {
   /** The words as arguments, with names of files seen from the conversation's folder. */
   private String[] inFolder(String words) {
     List<String> arguments = new ArrayList<>();
-    for (String word : words.split(" ")) {
+    for (String word : words.split(" ", -1)) {
       boolean file = word.matches(".*\\.(yaml|mid|csv)|sheets");
       arguments.add(file ? folder.resolve(word).toString() : word);
     }

@@ -33,7 +33,7 @@ class UsageTest {
   void is_told_in_one_line(String words, String told) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    assertThat(Barsheet.run(new PrintWriter(out), new PrintWriter(err), words.split(" ")))
+    assertThat(Barsheet.run(new PrintWriter(out), new PrintWriter(err), words.split(" ", -1)))
         .isEqualTo(ExitStatus.USAGE);
     assertThat(err.toString().lines().toList().get(0)).isEqualTo(told);
     assertThat(err.toString()).contains("\n  help: barsheet").doesNotContain("Invalid");
