@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Nearest;
 import org.barsheet.input.Problem;
 import org.barsheet.motif.Occurrence;
+import org.barsheet.plan.MotifRequest;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Place.Anywhere;
 import org.barsheet.plan.Place.IntoPanel;
@@ -39,6 +41,9 @@ public final class Places {
             asked,
             "this place depends on the panels around it",
             "ask for a motif, a bar, a mark or a timecode");
+      } else if (place.motifName().filter(name -> !hasMotif(plan, name)).isPresent()) {
+        String name = place.motifName().get();
+        resolver.refuse(asked, "no motif is called " + name, otherName(plan, name));
       } else {
         found.addAll(resolver.resolve(place, asked));
       }
@@ -48,5 +53,18 @@ public final class Places {
       throw new InputException(problems);
     }
     return List.copyOf(found);
+  }
+
+  private static String otherName(Plan plan, String name) {
+    List<String> motifs = plan.motifs().stream().map(MotifRequest::name).toList();
+    return Nearest.to(name, motifs)
+        .map(near -> "did you mean " + near + "?")
+        .orElse(
+            Nearest.remedy(name, motifs, "the plan has none")
+                + "; a bar is written bar 12, a mark is written mark B");
+  }
+
+  private static boolean hasMotif(Plan plan, String name) {
+    return plan.motifs().stream().anyMatch(motif -> motif.name().equals(name));
   }
 }

@@ -8,9 +8,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.barsheet.plan.PlanReader;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A first plan finds its score, wherever the two lie. */
 class BeginCommandTest {
@@ -30,8 +30,7 @@ class BeginCommandTest {
     Files.copy(Path.of("scores/lamplighters-quay.mid"), score);
     Path plan = folder.resolve(name);
     Files.createDirectories(folder.resolve("plans"));
-    assertThat(run("begin", score.toString(), "--out", plan.toString()))
-        .isEqualTo(ExitStatus.DONE);
+    assertThat(run("begin", score.toString(), "--out", plan.toString())).isEqualTo(ExitStatus.DONE);
     Path named = PlanReader.read(plan).score();
     assertThat(named.normalize()).isEqualTo(score);
 

@@ -106,6 +106,15 @@ class CommandsTest {
   }
 
   @Test
+  void where_says_which_motif_or_what_else_may_be_meant() {
+    assertThat(run("where", PLAN, "Glimmer 3", "B")).isEqualTo(ExitStatus.BAD_INPUT);
+    assertThat(err.toString())
+        .contains("'Glimmer 3': no motif is called Glimmer\n  did you mean glimmer?")
+        .contains(
+            "'B': no motif is called B\n  known here: glimmer, tide; a bar is written bar 12");
+  }
+
+  @Test
   void where_says_how_many_returns_there_are() {
     assertThat(run("where", PLAN, "glimmer 99")).isEqualTo(ExitStatus.BAD_INPUT);
     assertThat(err.toString()).contains("glimmer 99");
