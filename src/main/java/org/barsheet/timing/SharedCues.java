@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Keeps panels that are not neighbours from sitting on one cue. That can only happen on a long
@@ -20,6 +21,7 @@ final class SharedCues {
 
   private final List<List<Candidate>> places;
   private final Map<String, long[]> latestCuts = new HashMap<>();
+  private final boolean any;
 
   /**
    * Cues of a plan.
@@ -41,6 +43,15 @@ final class SharedCues {
         latest[p] = Math.max(latest[p], latest[p + 1]);
       }
     }
+    this.any =
+        IntStream.range(0, places.size())
+            .anyMatch(p -> places.get(p).stream().anyMatch(place -> holds(p, place)));
+  }
+
+  /** Whether a panel after the next one could sit on the cue of a place, too. */
+  private boolean holds(int panel, Candidate place) {
+    return place.cue().kind() == Cue.Kind.OCCURRENCE
+        && isWanted(place.cue().id(), panel + 2, place.cut());
   }
 
   /** One more than there are panels: none comes after the last. */
@@ -52,14 +63,13 @@ final class SharedCues {
 
   /** The cues that a place, or a panel before it, holds against panels after the next one. */
   Set<String> carried(int panel, Candidate place) {
-    String id = place.cue().id();
-    boolean holds = isWanted(id, panel + 2, place.cut());
+    boolean holds = any && holds(panel, place);
     if (!holds && place.held().isEmpty()) {
       return Set.of();
     }
     Set<String> all = new LinkedHashSet<>(place.held());
     if (holds) {
-      all.add(id);
+      all.add(place.cue().id());
     }
     return stillHeld(panel + 1, place.cut(), all);
   }
@@ -78,6 +88,9 @@ final class SharedCues {
 
   /** The places of every panel, those told apart that can be reached with other cues held. */
   List<List<Candidate>> toldApart() {
+    if (!any) {
+      return places;
+    }
     List<List<Candidate>> all = new ArrayList<>();
     Map<Set<String>, Long> before = Map.of(Set.of(), Long.MIN_VALUE);
     for (int p = 0; p < places.size(); p++) {
