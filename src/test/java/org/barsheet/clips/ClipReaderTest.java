@@ -18,7 +18,6 @@ import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import org.barsheet.clips.ClipFacts.Picture;
 import org.barsheet.clock.Seconds;
-import org.barsheet.outside.OutsideProgram;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -145,20 +144,5 @@ class ClipReaderTest {
       }
     }
     assertThat(told).isBetween(100, 2_999);
-  }
-
-  /** A second reader: what another program writes at a known rate and size is read as such. */
-  @Test
-  void a_film_of_another_program_is_read(@TempDir Path out)
-      throws IOException, InterruptedException, UnreadableClipException {
-    Path file = out.resolve("test.mp4");
-    String source = "testsrc=size=320x240:rate=30000/1001:duration=2";
-    OutsideProgram.output(
-        "ffmpeg", "-v", "error", "-f", "lavfi", "-i", source, "-c:v", "mpeg4", file.toString());
-    Picture picture = picture(ClipReader.read(file));
-    assertThat(picture.frames()).isEqualTo(60);
-    assertThat(picture.frameDuration()).isEqualTo(Seconds.of(1001, 30_000));
-    assertThat(picture.width()).isEqualTo(320);
-    assertThat(picture.height()).isEqualTo(240);
   }
 }
