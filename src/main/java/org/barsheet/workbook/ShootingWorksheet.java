@@ -135,7 +135,7 @@ final class ShootingWorksheet {
     pen.joined(TAKE, NAMES, "the whole artwork at rest: take each when it stands so", SET_UP_LOOK);
     pen.number(PICTURES, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
     time(shooting.atRestTime(), SET_UP_LOOK);
-    pen.text(ROW_NAME, "set-up artwork at rest", Look.PENCIL);
+    pen.rowName(ROW_NAME, "set-up artwork at rest");
     for (ArtworkPlate plate : shooting.atRest()) {
       pen.row(row++, ROW_POINTS);
       pen.blanks(SET_UP, DONE, WORDS);

@@ -2,6 +2,9 @@ package org.barsheet.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,6 +13,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The order of work on the sheet that people tick. */
 class ShootingSheetTest {
@@ -76,5 +80,29 @@ class ShootingSheetTest {
       Row plate = book.sheet("Shooting").getRow(SheetFrame.FIRST_ROW + 1);
       assertThat(WrittenBook.text(plate, 2)).isEqualTo("artwork as in panel 1");
     }
+  }
+
+  @Test
+  void what_is_ticked_stays_ticked_in_the_next_workbook(@TempDir Path folder) throws Exception {
+    String movement = "movement " + FILM.movements().get(0).name();
+    Path saved = folder.resolve("quay.xlsx");
+    int done = BOOK.column("Shooting", "done");
+    try (WrittenBook book = WrittenBook.of(FILM);
+        OutputStream out = Files.newOutputStream(saved)) {
+      named(book, movement).getCell(done).setCellValue("x");
+      book.book().write(out);
+    }
+    try (WrittenBook again = WrittenBook.of(WorkbookWriter.bytes(FILM, TypedCells.read(saved)))) {
+      assertThat(named(again, movement).getCell(done)).hasToString("x");
+    }
+  }
+
+  private static Row named(WrittenBook book, String rowName) {
+    for (Row row : book.sheet("Shooting")) {
+      if (WrittenBook.text(row, book.column("Shooting", "row name")).equals(rowName)) {
+        return row;
+      }
+    }
+    throw new AssertionError("no row " + rowName);
   }
 }
