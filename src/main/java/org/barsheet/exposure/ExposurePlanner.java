@@ -73,6 +73,7 @@ public final class ExposurePlanner {
       ShootingPlan shooting) {
     List<Finding> more = new ArrayList<>(new RevealFindings(timing, movements, reveals).all());
     more.addAll(new MovementFindings(plan).of(movements.all()));
+    more.addAll(new ShownSteps(timing).of(reveals, movements));
     more.addAll(new ArtworkFindings(plan).all());
     more.addAll(new KeyFindings(plan, appearances).all());
     more.addAll(new SamenessFindings(timing, reveals, movements.all()).all());

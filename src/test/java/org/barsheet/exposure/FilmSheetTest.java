@@ -6,8 +6,10 @@ import static org.barsheet.timing.PlanBuilder.on;
 import static org.barsheet.timing.PlanBuilder.reveal;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.barsheet.clock.FrameRate;
+import org.barsheet.plan.Hand;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Reveal;
@@ -266,5 +268,25 @@ class FilmSheetTest {
         .extracting(Finding::severity)
         .isSortedAccordingTo((a, b) -> b.compareTo(a))
         .contains(Severity.ERROR, Severity.WARNING, Severity.NOTE);
+  }
+
+  /** The flap is 152.4 mm: 30 even pictures step by 2 · 152.4 · sin 1.5° = 8.0 mm, two by 16.0. */
+  @Test
+  void a_reveal_that_skips_pictures_is_told_where_it_jumps_over_the_plans_limit() {
+    FilmSheet film =
+        sheet(
+            plan()
+                .hand(new Hand(0.5, 0.5, 1, Optional.of(10.0)))
+                .panel("glimmer 1", "", List.of(evenly("lamp-1", 30)))
+                .panel("glimmer 3", "", List.of(evenly("lamp-2", 20))));
+    assertThat(told(film, Severity.WARNING))
+        .contains(
+            "lamp-2 shows some of its pictures only and jumps 16.0 mm from small-lamp 000 to"
+                + " small-lamp 002; its limit is 10.0 mm")
+        .noneMatch(sentence -> sentence.startsWith("lamp-1 shows"));
+  }
+
+  private static Reveal evenly(String opening, int pictures) {
+    return reveal(opening, pictures, 2, Lands.FULLY_OPEN, Slow.NONE);
   }
 }

@@ -41,6 +41,7 @@ public final class PlanBuilder {
   private final MusicBuilder music;
   private final List<Panel> panels = new ArrayList<>();
   private final List<Opening> openings = new ArrayList<>();
+  private Hand hand = Hand.DEFAULT;
   private final List<Performer> performers = new ArrayList<>();
   private final List<Artwork.Model> models = new ArrayList<>();
   private final Map<String, FrameSpan> locks = new TreeMap<>();
@@ -124,6 +125,11 @@ public final class PlanBuilder {
   /** A 50 mm lens before a sensor 36 mm wide. */
   public PlanBuilder camera(int pictureWidth, int pictureHeight) {
     camera = Optional.of(new Camera(50, 36, pictureWidth, pictureHeight));
+    return this;
+  }
+
+  public PlanBuilder hand(Hand wanted) {
+    hand = wanted;
     return this;
   }
 
@@ -335,7 +341,7 @@ public final class PlanBuilder {
         new Artwork(25.4, 24, 13.5, palette, 0, models),
         camera,
         shoot,
-        Hand.DEFAULT,
+        hand,
         openings,
         performers,
         Optional.empty(),

@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
+import org.barsheet.exposure.ExposurePlanner;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.Movement.MovedPicture;
@@ -14,6 +19,10 @@ import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.SetUp;
 import org.barsheet.handoff.DemoFilm;
 import org.barsheet.handoff.SampleFilm;
+import org.barsheet.input.InputException;
+import org.barsheet.plan.Film;
+import org.barsheet.timing.PlanBuilder;
+import org.barsheet.timing.RandomPlans;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -81,6 +90,49 @@ class ShootingCardsTest {
         MovedPicture photographed = movement.pictures().get(exposure.picture().number());
         assertThat(photographed.picture()).isEqualTo(exposure.picture());
         assertThat(photographed.progress()).isEqualTo(exposure.progress());
+      }
+    }
+  }
+
+  /** Card, gauge and exposure sheet agree on films nobody laid out by hand. */
+  @Test
+  void cards_and_gauges_hold_every_picture_that_random_films_show() {
+    int films = 0;
+    for (long seed = 1; seed <= 12; seed++) {
+      Optional<FilmSheet> film = random(seed);
+      if (film.isPresent() && !film.get().reveals().isEmpty()) {
+        checkShown(seed, film.get());
+        films++;
+      }
+    }
+    assertThat(films).isGreaterThan(3);
+  }
+
+  private static Optional<FilmSheet> random(long seed) {
+    try {
+      PlanBuilder plan = new RandomPlans(seed, 8, 5, true).next();
+      return Optional.of(ExposurePlanner.complete(plan.time(), List.of()));
+    } catch (InputException refused) {
+      return Optional.empty();
+    }
+  }
+
+  private static void checkShown(long seed, FilmSheet film) {
+    Map<String, String> percents = new TreeMap<>();
+    rows(page(film)).forEach(row -> percents.put(row.getAttribute("id"), cells(row).get(1)));
+    for (PlannedReveal reveal : film.reveals()) {
+      for (Exposure exposure : reveal.exposures()) {
+        String percent = String.format(Locale.ROOT, "%.1f", 100 * exposure.progress());
+        assertThat(percents.get(exposure.picture().name()))
+            .as("seed %d, %s", seed, exposure.picture().name())
+            .isEqualTo(percent);
+      }
+    }
+    for (Movement movement : film.movements()) {
+      String gauge = String.join("", Gauge.pages(movement, "Quay", Film.Paper.LETTER));
+      for (MovedPicture picture : movement.moved()) {
+        String set = picture.measures().set().toPlainString();
+        assertThat(gauge).as("seed %d", seed).contains("data-degrees=\"" + set + "\"");
       }
     }
   }
