@@ -22,9 +22,9 @@ final class ShootingCard {
   private static final double AROUND = 12 + 3 + 2 + 9 + 4 + 3;
 
   /** Letters of small print to a millimetre, and the share of a card's width beside its title. */
-  private static final double LETTERS = 0.63;
+  private static final double LETTERS = 0.68;
 
-  private static final double BESIDE = 0.6;
+  private static final double BESIDE = 0.54;
 
   private static final double PADDING = 14;
 

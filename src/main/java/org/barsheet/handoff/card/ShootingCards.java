@@ -20,11 +20,11 @@ public final class ShootingCards {
       .card { display: flex; flex-direction: column; width: 50%; height: 100%;
         padding: 7mm 7mm 5mm }
       .card + .card { border-left: .2mm dashed #5B6570 }
-      p { margin: 0 } h1 { font-size: 14pt; line-height: 1.1; margin: 0 }
+      p { margin: 0 } h1 { font-size: 13pt; line-height: 1.1; margin: 0 }
       header { display: flex; justify-content: space-between; gap: 4mm;
         border-bottom: .5mm solid #1B1F24; padding-bottom: 1mm }
       header p, footer { color: #5B6570; font-size: 8pt } h1, .how { overflow-wrap: anywhere }
-      .facts { text-align: right; flex: 0 0 60% } .facts p:first-child { color: #1B1F24 }
+      .facts { text-align: right; flex: 0 0 54% } .facts p:first-child { color: #1B1F24 }
       .how { font-size: 8pt; margin: 1mm 0 } .how .mind { font-weight: bold }
       table { table-layout: fixed; border-collapse: separate; border-spacing: 0; width: 100%;
         border: .4mm solid #1B1F24 }
@@ -39,7 +39,7 @@ public final class ShootingCards {
       td.hand, td.picture { font-weight: bold } td.picture { font-size: 10pt }
       th.words, td.words, td.note { text-align: left } tr.plate .words, tr.plate .picture {
         font-size: 8pt; white-space: normal }
-      th.tick { text-align: center }
+      tr.plate .picture { padding: 0 .4mm; white-space: nowrap } th.tick { text-align: center }
       td.tick { background: #FFFFFF; border-left: .3mm solid #1B1F24;
         border-right: .3mm solid #1B1F24; border-bottom: .3mm solid #1B1F24 }
       tr:last-child td.tick { border-bottom: 0 }
