@@ -164,6 +164,7 @@ final class CardWords {
     return lines;
   }
 
+  /** {@code lamp-1 open 40 %}. */
   private static String standing(SetUp.Standing standing) {
     long percent = Math.round(100 * standing.open());
     return standing.opening()

@@ -44,6 +44,8 @@ public final class ShootingCards {
         border-right: .3mm solid #1B1F24; border-bottom: .3mm solid #1B1F24 }
       tr:last-child td.tick { border-bottom: 0 }
       td.note { color: #5B6570; font-size: 8pt }
+      .rest col.name { width: 36mm } .rest col.panels { width: 22mm }
+      .rest td.words { white-space: normal; line-height: 1.25; padding: .8mm 1.2mm }
       .cautions { border: .25mm solid #1B1F24; padding: 1mm 1.5mm; margin-top: 1.5mm; font-size: 8pt }
       footer { margin-top: auto; padding-top: 1mm; display: flex; justify-content: space-between }
       @media print { th, tr, td { print-color-adjust: exact; -webkit-print-color-adjust: exact } }
@@ -60,6 +62,7 @@ public final class ShootingCards {
         add(cards, new ShootingCard(film, setUp, run).sections());
       }
     }
+    add(cards, new RestCard(film).sections());
     Html html = new Html();
     html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
     html.element("title", "Shooting cards · " + film.timing().plan().title());

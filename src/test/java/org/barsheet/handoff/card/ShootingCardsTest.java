@@ -47,6 +47,7 @@ class ShootingCardsTest {
     return PrintedPage.all(row, "td").stream().map(Element::getTextContent).toList();
   }
 
+  /** The pictures of the artwork at rest come last, on a card of their own. */
   @Test
   void every_picture_of_every_movement_has_one_row_in_the_order_of_work() {
     List<String> wanted = new ArrayList<>();
@@ -55,6 +56,7 @@ class ShootingCardsTest {
         run.movement().pictures().forEach(picture -> wanted.add(picture.picture().name()));
       }
     }
+    DEMO.shooting().atRest().forEach(plate -> wanted.add(plate.name()));
     assertThat(rows(CARDS)).extracting(row -> row.getAttribute("id")).isEqualTo(wanted);
     assertThat(wanted).doesNotHaveDuplicates().hasSizeGreaterThan(200);
   }
@@ -183,8 +185,9 @@ class ShootingCardsTest {
   @ParameterizedTest
   @MethodSource("org.barsheet.handoff.HostileTexts#all")
   void whatever_people_type_stays_text(String text) {
-    PrintedPage page = page(SampleFilm.at(FrameRate.FPS_24).saying(text).sheet());
+    FilmSheet film = SampleFilm.at(FrameRate.FPS_24).saying(text).sheet();
+    PrintedPage page = page(film);
     assertThat(page.all("script")).isEmpty();
-    assertThat(rows(page)).hasSize(11);
+    assertThat(rows(page)).hasSize(11 + film.shooting().atRest().size());
   }
 }
