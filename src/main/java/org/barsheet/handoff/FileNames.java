@@ -7,6 +7,7 @@ import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Set;
 import org.barsheet.exposure.Picture;
+import org.barsheet.plan.Performer;
 
 /**
  * Names for files that are legal on every common system and stay inside their folder. A name that
@@ -25,6 +26,11 @@ final class FileNames {
   /** The file a picture is kept in: {@code small-lamp 014.png}. */
   static String ofPicture(Picture picture) {
     return new Picture(safe(picture.movement()), picture.number()).name() + ".png";
+  }
+
+  /** The file a performer is asked to deliver, or "" where the plan names none. */
+  static String ofClip(Performer performer) {
+    return performer.clip().isEmpty() ? "" : safe(performer.clip());
   }
 
   /** A legal name for one file or folder; the same name always gives the same. */

@@ -5,6 +5,7 @@ import java.util.List;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.handoff.sound.SoundFiles;
 import org.barsheet.input.SafeFile;
+import org.barsheet.plan.Performer;
 
 /** Every file that is handed over, by name. */
 public final class Handoff {
@@ -45,6 +46,11 @@ public final class Handoff {
     return List.of(
         file(click(name), out -> SoundFiles.writeClick(sheet, out)),
         file(guide(name), out -> SoundFiles.writeGuide(sheet, out)));
+  }
+
+  /** The name of the file a performer is asked to deliver, legal on every common system. */
+  public static String clipFile(Performer performer) {
+    return FileNames.ofClip(performer);
   }
 
   static String click(String name) {

@@ -74,7 +74,7 @@ final class InsertsCsv {
         FilmWords.pixels(rect.wide()),
         FilmWords.pixels(rect.high()),
         FilmWords.decimal(uncovered),
-        appearance.performer().clip(),
+        FileNames.ofClip(appearance.performer()),
         appearance.performer().clipRate().map(FrameRate::exactName).orElse(""),
         insert.clipFrame().isPresent() ? insert.clipFrame().getAsLong() : "",
         crop.<Object>map(c -> FilmWords.decimal(c.scaleIn(rect))).orElse(""),

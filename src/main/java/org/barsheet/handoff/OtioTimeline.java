@@ -205,7 +205,7 @@ final class OtioTimeline {
     JsonObject media =
         performer.clip().isEmpty()
             ? Otio.missing(performer.name())
-            : Otio.file("clips/" + FileNames.safe(performer.clip()));
+            : Otio.file("clips/" + FileNames.ofClip(performer));
     JsonObject clip =
         Otio.clip(
             performer.name(),

@@ -59,10 +59,13 @@ final class PictureDrawing {
     return leaves ? card.part(0.7, 0.36, 0.82, 0.64) : card.part(0.62, 0.2, 0.92, 0.8);
   }
 
-  /** The layer's part of the frame: as many columns as rows, or one more. */
+  /** The layer's part of the frame: side by side first, or above one another in an upright one. */
   private Box part(Box whole) {
-    int columns = (int) Math.ceil(Math.sqrt(layers));
-    int rows = (layers + columns - 1) / columns;
+    int more = (int) Math.ceil(Math.sqrt(layers));
+    int fewer = (layers + more - 1) / more;
+    boolean upright = whole.high() > whole.wide();
+    int columns = upright ? fewer : more;
+    int rows = upright ? more : fewer;
     int column = (layer - 1) % columns;
     int row = (layer - 1) / columns;
     return whole.part(

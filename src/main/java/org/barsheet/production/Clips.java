@@ -9,9 +9,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.barsheet.clips.ClipReader;
 import org.barsheet.clips.UnreadableClipException;
 import org.barsheet.exposure.ReceivedClip;
+import org.barsheet.handoff.Handoff;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
 
@@ -40,12 +42,17 @@ final class Clips {
   }
 
   private static ReceivedClip look(Path folder, Performer performer) {
-    Optional<Path> file = inside(folder, performer.clip());
-    if (file.isEmpty() || !Files.isRegularFile(file.get())) {
-      return ReceivedClip.missing(performer);
-    }
+    Optional<Path> file =
+        Stream.of(performer.clip(), Handoff.clipFile(performer))
+            .flatMap(name -> inside(folder, name).stream())
+            .filter(Files::isRegularFile)
+            .findFirst();
+    return file.map(found -> read(found, performer)).orElse(ReceivedClip.missing(performer));
+  }
+
+  private static ReceivedClip read(Path file, Performer performer) {
     try {
-      return ReceivedClip.received(performer, ClipReader.read(file.get()));
+      return ReceivedClip.received(performer, ClipReader.read(file));
     } catch (UnreadableClipException damaged) {
       return ReceivedClip.unreadable(performer, damaged.reason());
     } catch (IOException unreadable) {

@@ -1,0 +1,65 @@
+package org.barsheet.production;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.barsheet.clips.MovieBytes;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.ReceivedClip;
+import org.barsheet.exposure.ReceivedClip.State;
+import org.barsheet.handoff.Handoff;
+import org.barsheet.plan.Performer;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanReader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ClipsTest {
+
+  private static final String LEAST = "title: Quay\nscore: quay.mid\nfilm: {frame-rate: 24}\n";
+
+  @TempDir private Path folder;
+
+  private Plan plan(String more) throws IOException {
+    Path file = folder.resolve("plan/quay.yaml");
+    Files.createDirectories(folder.resolve("plan/clips"));
+    Files.writeString(file, LEAST + more);
+    return PlanReader.read(file);
+  }
+
+  private void deliver(String name) throws IOException {
+    byte[] film = new MovieBytes().clock(25).frames(500, 1).turned().bytes();
+    Files.write(folder.resolve("plan").resolve(name), film);
+  }
+
+  @Test
+  void a_clip_s_own_rate_and_size_stand_in_the_plan() throws IOException {
+    Plan plan = plan("clips: clips\nperformers: {cello: {clip: cello.mov}, horn: {clip: h.mov}}\n");
+    deliver("clips/cello.mov");
+    List<ReceivedClip> clips = Clips.of(plan);
+    assertThat(clips)
+        .extracting(ReceivedClip::state)
+        .containsExactly(State.RECEIVED, State.MISSING);
+    Performer cello = Clips.known(plan, clips).performers().get(0);
+    assertThat(cello.clipRate()).contains(FrameRate.FPS_25);
+    assertThat(cello.clipWidth()).isEqualTo(1080);
+    assertThat(cello.clipHeight()).isEqualTo(1920);
+  }
+
+  @Test
+  void nobody_looks_for_clips_without_a_folder() throws IOException {
+    assertThat(Clips.of(plan("performers: {cello: {clip: cello.mov}}\n"))).isEmpty();
+  }
+
+  @Test
+  void a_name_that_leads_out_of_the_folder_is_never_followed() throws IOException {
+    Plan plan = plan("clips: clips\nperformers: {cello: {clip: ../cello.mov}}\n");
+    deliver("cello.mov");
+    assertThat(Clips.of(plan)).extracting(ReceivedClip::state).containsExactly(State.MISSING);
+    deliver("clips/" + Handoff.clipFile(plan.performers().get(0)));
+    assertThat(Clips.of(plan)).extracting(ReceivedClip::state).containsExactly(State.RECEIVED);
+  }
+}
