@@ -14,7 +14,8 @@ import java.util.Set;
 
 /**
  * How files lie on the disk at one moment. Looking is sturdier than being told by the system: it
- * sees files that an editor replaces, that are not there for a moment, or that lie on a network.
+ * sees files that an editor replaces, that are not there for a moment, or that lie on a network. A
+ * folder counts as not there: what is written beside the files is not theirs.
  */
 final class FileStates {
 
@@ -44,6 +45,9 @@ final class FileStates {
   private static Optional<State> state(Path file) {
     try {
       BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+      if (found.isDirectory()) {
+        return Optional.empty();
+      }
       String key = String.valueOf(found.fileKey());
       return Optional.of(new State(found.lastModifiedTime(), found.size(), key));
     } catch (IOException notThere) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.FilmSheet;
-import org.barsheet.plan.Opening;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.MotifTally;
@@ -19,11 +18,7 @@ final class ComposerSection {
   static List<String> lines(FilmSheet film) {
     List<String> lines = new ArrayList<>();
     film.timing().tallies().forEach(tally -> lines.add(returns(tally)));
-    List<String> unfilled =
-        film.timing().plan().openings().stream()
-            .map(Opening::name)
-            .filter(name -> film.reveals().stream().noneMatch(r -> r.opening().name().equals(name)))
-            .toList();
+    List<String> unfilled = FilmSections.unfilled(film);
     if (!unfilled.isEmpty()) {
       lines.add("No panel opens " + String.join(", ", unfilled) + ".");
     }

@@ -1,6 +1,7 @@
 package org.barsheet.workbook;
 
 import java.util.List;
+import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.plan.Opening;
 
@@ -53,14 +54,7 @@ final class FilmSections {
     if (openings.isEmpty()) {
       return;
     }
-    List<String> unfilled =
-        openings.stream()
-            .map(Opening::name)
-            .filter(
-                name ->
-                    book.film().reveals().stream()
-                        .noneMatch(reveal -> reveal.opening().name().equals(name)))
-            .toList();
+    List<String> unfilled = unfilled(book.film());
     heading("Openings");
     String text =
         unfilled.isEmpty()
@@ -72,6 +66,14 @@ final class FilmSections {
                 + String.join(", ", unfilled)
                 + ".";
     paragraph(unfilled.isEmpty() ? Signs.DONE : Signs.QUESTION, text);
+  }
+
+  /** Names of the openings that no panel moves, in the plan's order. */
+  static List<String> unfilled(FilmSheet film) {
+    return film.timing().plan().openings().stream()
+        .map(Opening::name)
+        .filter(name -> film.reveals().stream().noneMatch(r -> r.opening().name().equals(name)))
+        .toList();
   }
 
   void tempo() {

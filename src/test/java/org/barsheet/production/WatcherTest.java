@@ -105,6 +105,18 @@ class WatcherTest {
   }
 
   @Test
+  void a_folder_is_no_file_to_watch() {
+    watch(
+        save(plan, planWith("panels.csv").replace("quay.mid", "scores")),
+        () -> Files.createDirectory(plan.resolveSibling("scores")),
+        NOTHING,
+        save(plan.resolveSibling("scores").resolve("quay.mid"), "MThd"),
+        NOTHING,
+        NOTHING);
+    assertThat(work).containsExactly(Set.of(), Set.of(plan));
+  }
+
+  @Test
   void an_editor_may_put_a_new_file_in_the_place_of_the_old_one() {
     Path beside = plan.resolveSibling("plan.yaml~");
     watch(
