@@ -27,6 +27,9 @@ public record ArtworkMap(
   /** Room around the artwork for the numbers of its squares. */
   private static final double RULER = 6;
 
+  /** Lines of the graph paper are drawn at least so far apart. */
+  private static final double LEAST_APART = 2;
+
   /** Half the width of an arrow's head. */
   private static final double ARROW = 0.8;
 
@@ -75,20 +78,24 @@ public record ArtworkMap(
       this.square = square;
     }
 
-    /** The squares of the graph paper, numbered from the top left, and the artwork's edge. */
+    /**
+     * The squares of the graph paper, numbered from the top left, and the artwork's edge. Where
+     * squares are tiny on paper only some of their lines are drawn.
+     */
     void squares() {
       double wide = artwork.squaresWide() * square;
       double high = artwork.squaresHigh() * square;
-      int every = (int) Math.ceil(RULER / square);
-      for (int at = 0; at <= artwork.squaresWide(); at++) {
+      long step = (long) Math.ceil(LEAST_APART / square);
+      long numbered = step * (long) Math.ceil(RULER / (step * square));
+      for (long at = 0; at <= artwork.squaresWide(); at += step) {
         line(RULER + at * square, RULER, RULER + at * square, RULER + high);
-        if (at % every == 0) {
+        if (at % numbered == 0) {
           number(RULER + at * square, RULER / 2, at);
         }
       }
-      for (int at = 0; at <= artwork.squaresHigh(); at++) {
+      for (long at = 0; at <= artwork.squaresHigh(); at += step) {
         line(RULER, RULER + at * square, RULER + wide, RULER + at * square);
-        if (at % every == 0) {
+        if (at % numbered == 0) {
           number(RULER / 2, RULER + at * square, at);
         }
       }
@@ -99,8 +106,8 @@ public record ArtworkMap(
       marks.add(new MapMark.Stroke(x1, y1, x2, y2, HAIR, true, false));
     }
 
-    private void number(double x, double y, int number) {
-      marks.add(new MapMark.Text(x, y, Integer.toString(number), NUMBER_POINTS, false));
+    private void number(double x, double y, long number) {
+      marks.add(new MapMark.Text(x, y, Long.toString(number), NUMBER_POINTS, false));
     }
 
     void opening(Opening opening) {

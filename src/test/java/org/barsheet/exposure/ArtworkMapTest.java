@@ -43,6 +43,14 @@ class ArtworkMapTest {
   }
 
   @Test
+  void of_millions_of_squares_only_some_lines_are_drawn() {
+    Artwork fine = new Artwork(1, 3_000_000, 2_000_000, List.of(), 0, List.of());
+    ArtworkMap map = ArtworkMap.within(fine, List.of(), 273, 200);
+    assertThat(marks(map, MapMark.Stroke.class)).hasSizeLessThan(250);
+    assertThat(marks(map, MapMark.Text.class)).hasSizeBetween(4, 90);
+  }
+
+  @Test
   void an_opening_stands_where_its_squares_are() {
     ArtworkMap map =
         ArtworkMap.within(
