@@ -29,7 +29,7 @@ final class PulseFinder {
 
   private static final int FEWEST_BEATS = 4;
 
-  private static final List<Integer> USUAL_SIZES = List.of(2, 3, 4);
+  private static final List<Integer> USUAL_SIZES = List.of(2, 3, 4, 5);
 
   private final Score score;
   private final TempoRequest request;

@@ -56,7 +56,8 @@ class PulseFinderTest {
   @CsvSource({
     "3, 0.03, 0.005, 0.98, 0.97", "4, 0.03, 0.005, 0.98, 0.97",
     "3, 0.08, 0.010, 0.98, 0.97", "4, 0.08, 0.010, 0.98, 0.97",
-    "3, 0.15, 0.015, 0.95, 0.90", "4, 0.15, 0.015, 0.95, 0.90"
+    "3, 0.15, 0.015, 0.95, 0.90", "4, 0.15, 0.015, 0.95, 0.90",
+    "5, 0.03, 0.005, 0.98, 0.97", "5, 0.08, 0.010, 0.98, 0.97"
   })
   void a_piece_played_freely_is_recovered(
       int beatsInBar, double spread, double miss, double leastBeats, double leastDownbeats) {
