@@ -138,6 +138,7 @@ final class OtioTimeline {
       data.addProperty("action", shot.panel().action());
       data.addProperty("cue", shot.cue().id());
       data.addProperty("reason", shot.reason());
+      data.addProperty("plateCutFrom", PicturePaths.photograph(sheet, shot));
       clip.add("metadata", ours(data));
       row.add(shot.frames(), clip);
     }

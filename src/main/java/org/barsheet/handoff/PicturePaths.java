@@ -1,5 +1,7 @@
 package org.barsheet.handoff;
 
+import org.barsheet.exposure.ArtworkPlate;
+import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Picture;
 import org.barsheet.timing.Shot;
 
@@ -21,8 +23,20 @@ final class PicturePaths {
   }
 
   /**
-   * The permanent name of a shot's plate, the artwork as it stands while nothing moves: {@code
-   * panel 7 plate}.
+   * The photograph of the whole artwork that a shot's plate is cut out of, by its permanent name;
+   * "" where the artwork does not stand at rest in the shot.
+   */
+  static String photograph(FilmSheet sheet, Shot shot) {
+    return sheet.shooting().atRest().stream()
+        .filter(picture -> picture.panels().contains(shot.panel().name()))
+        .map(ArtworkPlate::name)
+        .findFirst()
+        .orElse("");
+  }
+
+  /**
+   * The permanent name of a shot's plate, what the camera sees of the artwork while nothing moves:
+   * {@code panel 7 plate}.
    */
   static String plate(Shot shot) {
     return "panel " + shot.panel().name() + " plate";

@@ -11,8 +11,8 @@ import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
 /**
- * Every film frame as a row: the shot's plate, and the picture shown on each layer over it. A layer
- * is empty where the shot has nothing on it: the plate is held.
+ * Every film frame as a row: the shot's plate, the photograph it is cut from, and the picture shown
+ * on each layer over it. A layer is empty where the shot has nothing on it: the plate is held.
  */
 final class PicturesCsv {
 
@@ -24,13 +24,16 @@ final class PicturesCsv {
     try (CsvFile table = new CsvFile(out, film.rate(), columns(layers))) {
       for (Shot shot : sheet.timing().shots()) {
         List<Layer> shown = layers(sheet, shot, layers);
+        String plate = PicturePaths.plate(shot);
+        String photograph = PicturePaths.photograph(sheet, shot);
         for (long frame = shot.frames().start(); frame < shot.frames().endExclusive(); frame++) {
           List<Object> row = new ArrayList<>();
           row.add(frame);
           row.add(film.timecode(frame).toString());
           row.add(shot.panel().name());
           row.add(frame - shot.frames().start() + 1);
-          row.add(PicturePaths.plate(shot));
+          row.add(plate);
+          row.add(photograph);
           for (Layer layer : shown) {
             row.add(layer.pictureOn(frame));
           }
@@ -66,7 +69,8 @@ final class PicturesCsv {
 
   private static List<String> columns(int layers) {
     List<String> columns =
-        new ArrayList<>(List.of("frame", "timecode", "panel", "frame_in_shot", "plate"));
+        new ArrayList<>(
+            List.of("frame", "timecode", "panel", "frame_in_shot", "plate", "plate_cut_from"));
     for (int layer = 1; layer <= layers; layer++) {
       columns.add("layer_" + layer);
     }

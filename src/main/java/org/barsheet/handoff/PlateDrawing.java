@@ -12,8 +12,8 @@ import org.barsheet.plan.Opening;
 import org.barsheet.timing.Shot;
 
 /**
- * The plate of a shot: the artwork as it stands on the shot's first frame: which openings are seen
- * where, and open.
+ * The plate of a shot: what the camera sees of the artwork on the shot's first frame, and which
+ * openings stand open.
  */
 final class PlateDrawing {
 
@@ -28,17 +28,20 @@ final class PlateDrawing {
     Box heading = whole.part(0, 0, 1, 0.16);
     canvas.fill(heading, Ink.PAPER);
     canvas.text(PicturePaths.plate(shot), heading.part(0.02, 0.12, 0.98, 0.56), Ink.INK);
-    canvas.text(caption(shot, framing), heading.part(0.02, 0.66, 0.98, 0.9), Ink.PENCIL);
+    canvas.text(caption(sheet, shot, framing), heading.part(0.02, 0.66, 0.98, 0.9), Ink.PENCIL);
     canvas.outline(whole, line, Ink.PENCIL);
   }
 
-  private static String caption(Shot shot, Optional<Framing> framing) {
+  private static String caption(FilmSheet sheet, Shot shot, Optional<Framing> framing) {
     String camera =
         framing.isEmpty()
             ? "field not given"
             : framing.get().field().isMoving() ? "the camera moves" : "the camera stands still";
     String action = shot.panel().action();
-    return (action.isEmpty() ? "" : action + ", ") + camera;
+    String photograph = PicturePaths.photograph(sheet, shot);
+    return (action.isEmpty() ? "" : action + "; ")
+        + camera
+        + (photograph.isEmpty() ? "" : "; cut from: " + photograph);
   }
 
   private static void openings(

@@ -64,6 +64,15 @@ class PicturesCsvTest {
     }
   }
 
+  /** The photographs of the artwork at rest have the names they have on the shooting sheet. */
+  @Test
+  void a_plate_says_which_photograph_of_the_whole_artwork_it_is_cut_from() {
+    FilmSheet sheet = DemoFilm.sheet();
+    CSVRecord first = rows(sheet).get(0);
+    assertThat(first.get("plate")).isEqualTo("panel 1 plate");
+    assertThat(first.get("plate_cut_from")).isEqualTo(sheet.shooting().atRest().get(0).name());
+  }
+
   private static Shot shotAt(FilmSheet sheet, long frame) {
     return sheet.timing().shots().stream()
         .filter(shot -> shot.frames().contains(frame))
