@@ -100,4 +100,20 @@ public record FilmSheet(
         findings,
         Optional.of(since));
   }
+
+  /** The same sheet with other findings. */
+  public FilmSheet withFindings(List<Finding> others) {
+    return new FilmSheet(
+        inputs,
+        timing,
+        reveals,
+        movements,
+        shooting,
+        states,
+        appearances,
+        clips,
+        notes,
+        others,
+        changes);
+  }
 }

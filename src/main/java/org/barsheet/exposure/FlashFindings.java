@@ -60,6 +60,11 @@ final class FlashFindings {
     return findings.worstFirst();
   }
 
+  /** Every stretch that comes too fast. */
+  List<Stretch> stretches() {
+    return new FlashRule(changes, film.rate()).stretches();
+  }
+
   /** Every frame on which a reveal begins to open or to close. */
   private Stream<Change> changes(PlannedReveal reveal) {
     Shot shot = timing.shots().get(reveal.shot());

@@ -185,7 +185,8 @@ public final class Production {
     progress.step("finding motifs and placing panels");
     TimingSheet timing = TimingPlanner.plan(plan, music, kept(plan, folder));
     progress.step("spreading reveals over their frames");
-    FilmSheet film = ExposurePlanner.complete(timing, inputs(plan), clips);
+    FilmSheet complete = ExposurePlanner.complete(timing, inputs(plan), clips);
+    FilmSheet film = ViewerNotes.addedTo(complete, planFile, folder);
     return earlier(folder).map(film::since).orElse(film);
   }
 

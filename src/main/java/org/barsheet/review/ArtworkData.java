@@ -2,9 +2,9 @@ package org.barsheet.review;
 
 import java.util.Locale;
 import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.Measure;
 import org.barsheet.exposure.Movement;
 import org.barsheet.plan.Artwork;
+import org.barsheet.plan.MotionWords;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Rect;
 
@@ -35,50 +35,65 @@ final class ArtworkData {
   private void opening(Opening opening) {
     json.text("name", opening.name()).text("model", opening.model());
     rect(json, "rect", opening.rect());
-    json.text("motion", PageWords.motion(opening.motion()));
+    json.text("motion", MotionWords.of(opening.motion()));
     shape(opening);
     json.texts("heldBy", opening.heldBy().stream().map(Opening.Support::text).toList());
   }
 
-  /** How it is drawn: the kind of movement, towards where, and the amount at which it is open. */
+  /** How it is drawn: the kind of movement, towards where, and how far it goes in the end. */
   private void shape(Opening opening) {
+    json.decimal("full", fullAmount(opening));
     if (opening.motion() instanceof Opening.Hinged hinged) {
-      kind("flap", hinged.hinge(), hinged.degrees());
+      kind("flap", hinged.hinge()).decimal("share", 1);
     } else if (opening.motion() instanceof Opening.Slides slides) {
-      slide(opening, slides);
-    } else if (opening.motion() instanceof Opening.LiftsOff lifts) {
-      kind("lift", Opening.Side.TOP, lifts.millimetres());
-    } else if (opening.motion() instanceof Opening.Brightens) {
-      kind("light", Opening.Side.TOP, 100);
-    } else if (Measure.of(opening, artwork) instanceof Measure.Widening hole) {
-      kind("iris", Opening.Side.TOP, hole.full());
-    } else if (opening.motion() instanceof Opening.Values values) {
-      double last = values.values().isEmpty() ? 1 : values.values().get(values.values().size() - 1);
-      kind("values", Opening.Side.TOP, last);
+      kind("slide", slides.towards()).decimal("share", 1);
+      json.decimal("travel", travel(opening, slides));
+    } else if (opening.motion() instanceof Opening.LiftsOff) {
+      kind("lift", Opening.Side.TOP).decimal("share", 1);
+    } else if (opening.motion() instanceof Opening.Brightens brightens) {
+      kind("light", Opening.Side.TOP).decimal("share", brightens.percent() / 100);
+    } else if (opening.motion() instanceof Opening.Iris iris) {
+      kind("iris", Opening.Side.TOP).decimal("share", iris.percent() / 100);
+    } else {
+      kind("values", Opening.Side.TOP).decimal("share", 1);
     }
   }
 
-  private void kind(String kind, Opening.Side side, double full) {
-    json.text("kind", kind).text("side", side.name().toLowerCase(Locale.ROOT));
-    json.decimal("full", full);
+  private PageJson kind(String kind, Opening.Side side) {
+    return json.text("kind", kind).text("side", side.name().toLowerCase(Locale.ROOT));
   }
 
-  /** Where no way is given a shutter goes as far as it is wide, or high. */
-  private void slide(Opening opening, Opening.Slides slides) {
+  /** The amount of the last picture of its movement, in the movement's unit. */
+  private double fullAmount(Opening opening) {
+    return sheet.movements().stream()
+        .filter(movement -> movement.openings().contains(opening.name()))
+        .flatMap(movement -> movement.pictures().stream())
+        .mapToDouble(picture -> picture.measures().amount())
+        .max()
+        .orElse(1);
+  }
+
+  /** Squares a shutter goes; where the plan gives no way as far as it is wide, or high. */
+  private double travel(Opening opening, Opening.Slides slides) {
     boolean sideways =
         slides.towards() == Opening.Side.LEFT || slides.towards() == Opening.Side.RIGHT;
     double size = sideways ? opening.rect().wide() : opening.rect().high();
     double enlarged = artwork.model(opening.model()).map(Artwork.Model::enlarged).orElse(1.0);
-    double square = artwork.squareMillimetres() * enlarged;
-    double full = slides.millimetres() > 0 ? slides.millimetres() : size * square;
-    kind("slide", slides.towards(), full);
-    json.decimal("travel", full / square);
+    return slides.millimetres() > 0
+        ? slides.millimetres() / (artwork.squareMillimetres() * enlarged)
+        : size;
   }
 
   private void movement(Movement movement) {
-    json.text("name", movement.name()).text("model", movement.model());
+    json.text("name", movement.name());
     json.text("unit", movement.measure().unit());
     json.list("amounts", movement.pictures(), picture -> json.decimal(picture.measures().amount()));
+    String unit = movement.measure().unit();
+    json.texts(
+        "hands",
+        movement.pictures().stream()
+            .map(picture -> PageWords.hand(picture.measures(), unit))
+            .toList());
   }
 
   static void rect(PageJson json, String name, Rect rect) {

@@ -99,7 +99,7 @@ final class MusicData {
   }
 
   private void cue(Cue cue) {
-    json.text("id", cue.id()).text("kind", PageWords.word(cue.kind())).text("title", cue.title());
+    json.text("kind", PageWords.word(cue.kind())).text("title", cue.title());
     json.number("frame", cue.frame()).number("accent", cue.accentFrame());
     json.text("place", cue.place().toString());
     Integer shot = shotOfCue.get(cue.id());

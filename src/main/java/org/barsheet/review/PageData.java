@@ -2,6 +2,7 @@ package org.barsheet.review;
 
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Flashes;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Plan;
@@ -37,6 +38,11 @@ final class PageData {
     PageDrawings drawings = PageDrawings.of(sheet.timing().shots());
     new ShotData(sheet, drawings, json).write();
     json.objects("findings", sheet.findings(), this::finding);
+    json.objects(
+        "flashes",
+        Flashes.of(sheet),
+        span -> json.number("start", span.start()).number("end", span.endExclusive()));
+    json.maybe(sheet.changes(), changes -> new EarlierCuts(sheet, changes).write(json));
     json.texts("drawings", drawings.addresses());
   }
 
@@ -57,7 +63,6 @@ final class PageData {
     json.text("duration", PageWords.duration(rate, sheet.timing().lengthFrames()));
     json.number("musicStart", sheet.timing().clock().musicStartFrame());
     json.number("width", film.width()).number("height", film.height());
-    json.number("pictureLead", film.pictureLead());
   }
 
   private void input(InputFile input) {

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 final class PageParts {
 
   /** In the order in which one builds on another. */
-  private static final List<String> STYLES = List.of("paper.css");
+  private static final List<String> STYLES = List.of("paper.css", "print.css");
 
   /** In the order in which one builds on another. */
   private static final List<String> MODULES =
@@ -25,12 +25,25 @@ final class PageParts {
           "clock.js",
           "openings.js",
           "scene.js",
+          "veil.js",
           "facts.js",
           "transport.js",
           "notation.js",
+          "timbres.js",
+          "orchestra.js",
+          "sounding.js",
+          "recording.js",
+          "mixer.js",
+          "compare.js",
           "systems.js",
           "reader.js",
+          "findings.js",
+          "notes.js",
           "director.js",
+          "animator.js",
+          "editor.js",
+          "player.js",
+          "storyboard.js",
           "main.js");
 
   private PageParts() {}

@@ -3,7 +3,7 @@ package org.barsheet.review;
 import java.math.BigDecimal;
 import java.util.Locale;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.plan.Opening;
+import org.barsheet.exposure.PictureMeasures;
 
 /** How the page says things that it does not work out itself. */
 final class PageWords {
@@ -28,31 +28,19 @@ final class PageWords {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  /** How an opening moves. */
-  static String motion(Opening.Motion motion) {
-    if (motion instanceof Opening.Hinged hinged) {
-      return "flap, hinge " + word(hinged.hinge()) + ", to " + plain(hinged.degrees()) + "°";
-    } else if (motion instanceof Opening.Slides slides) {
-      return "slides " + direction(slides.towards());
-    } else if (motion instanceof Opening.LiftsOff lifts) {
-      return "lifts off, " + plain(lifts.millimetres()) + " mm";
-    } else if (motion instanceof Opening.Brightens brightens) {
-      return "brightens to " + plain(brightens.percent()) + " %";
-    } else if (motion instanceof Opening.Iris iris) {
-      return "iris to " + plain(iris.percent()) + " %";
+  /** What the hand sets: {@code 64.5°, 2.5° more, edge 34 mm up, thread 57 mm in}. */
+  static String hand(PictureMeasures measures, String unit) {
+    String sign = unit.equals("deg") ? "°" : " " + unit;
+    StringBuilder words = new StringBuilder(measures.set().toPlainString()).append(sign);
+    if (measures.step().signum() > 0) {
+      words.append(", ").append(measures.step().toPlainString()).append(sign).append(" more");
     }
-    return motion instanceof Opening.Values values ? "values in " + values.unit() : "";
-  }
-
-  private static String direction(Opening.Side side) {
-    return switch (side) {
-      case TOP -> "up";
-      case BOTTOM -> "down";
-      case LEFT, RIGHT -> word(side);
-    };
-  }
-
-  private static String plain(double number) {
-    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    measures.height().ifPresent(height -> words.append(", edge ").append(height).append(" mm up"));
+    measures.heldBy().ifPresent(support -> words.append(", ").append(support.kind()));
+    measures
+        .pull()
+        .filter(pull -> measures.heldBy().filter(by -> by.kind().equals("thread")).isPresent())
+        .ifPresent(pull -> words.append(" ").append(pull).append(" mm in"));
+    return words.toString();
   }
 }

@@ -84,11 +84,10 @@ final class ShotData {
     json.number("movement", movements.getOrDefault(reveal.movement(), -1));
     json.text("way", PageWords.word(reveal.reveal().way()));
     json.number("pictures", reveal.reveal().pictures());
-    json.number("shown", reveal.reveal().framesPerPicture()).number("layer", reveal.layer());
+    json.number("shown", reveal.reveal().framesPerPicture());
     json.number("accent", reveal.accentFrame()).number("lands", reveal.landsFrame());
     json.text("landing", reveal.reveal().lands().words());
-    json.number("firstGap", reveal.firstGapFrame()).number("halfOpen", reveal.halfOpenFrame());
-    json.number("fullyOpen", reveal.fullyOpenFrame());
+    json.number("firstGap", reveal.firstGapFrame());
     json.maybe(reveal.squeeze(), squeeze -> json.text("squeeze", squeeze.sentence()));
     json.list("exposures", reveal.exposures(), this::exposure);
   }

@@ -3,6 +3,7 @@ package org.barsheet.workbook;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.barsheet.exposure.Movement;
+import org.barsheet.plan.MotionWords;
 import org.barsheet.plan.Opening;
 
 /** Every opening, and how far it stands open in every shot. */
@@ -76,7 +77,7 @@ final class OpeningsWorksheet {
     pen.row(row, ROW_POINTS);
     pen.text(OPENING, opening.name(), WORDS.inBold());
     pen.text(MODEL, opening.model(), WORDS);
-    pen.text(MOTION, Words.motion(opening.motion()), WORDS);
+    pen.text(MOTION, MotionWords.of(opening.motion()), WORDS);
     pen.text(MOVEMENT, names, WORDS);
     long pictures = movements.stream().mapToLong(movement -> movement.pictures().size()).sum();
     pen.number(PICTURES, pictures, WORDS.number(Look.WHOLE));

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.plan.Film;
-import org.barsheet.plan.Opening;
 import org.barsheet.plan.Reveal;
 
 /** How the sheets say things. */
@@ -75,37 +74,6 @@ final class Words {
         + count(reveal.pictures(), "picture")
         + " "
         + shown(reveal.framesPerPicture());
-  }
-
-  /** How an opening moves. */
-  static String motion(Opening.Motion motion) {
-    if (motion instanceof Opening.Hinged hinged) {
-      return "flap, hinge " + word(hinged.hinge()) + ", to " + plain(hinged.degrees()) + "°";
-    } else if (motion instanceof Opening.Slides slides) {
-      String far = slides.millimetres() > 0 ? ", " + plain(slides.millimetres()) + " mm" : "";
-      return "slides " + direction(slides.towards()) + far;
-    } else if (motion instanceof Opening.LiftsOff lifts) {
-      return "lifts off, " + plain(lifts.millimetres()) + " mm";
-    } else if (motion instanceof Opening.Brightens brightens) {
-      return "brightens to " + plain(brightens.percent()) + " %";
-    } else if (motion instanceof Opening.Iris iris) {
-      return "iris to " + plain(iris.percent()) + " %";
-    } else if (motion instanceof Opening.Values values) {
-      return count(values.values().size(), "value") + " in " + values.unit();
-    }
-    return "";
-  }
-
-  private static String word(Opening.Side side) {
-    return side.name().toLowerCase(Locale.ROOT);
-  }
-
-  private static String direction(Opening.Side side) {
-    return switch (side) {
-      case TOP -> "up";
-      case BOTTOM -> "down";
-      case LEFT, RIGHT -> word(side);
-    };
   }
 
   /** A sentence as it stands in running text: a capital first, a full stop last. */

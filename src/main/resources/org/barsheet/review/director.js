@@ -7,21 +7,12 @@
   const build = () => {
     why = element("dl", { class: "pairs" });
     rows = film.shots.map((shot) =>
-      element("tr", { "data-shot": shot.index },
-        element("td", {}, button(shot.panel, "Go to panel " + shot.panel, () => goTo(shot.start), { class: "link" })),
-        element("td", { text: shot.action }),
-        element("td", { text: shot.place }),
-        element("td", { class: "number", text: timecode(shot.start) }),
-        element("td", { class: "number", text: shot.got })));
+      row({}, goLink(shot.panel, shot.start, "Go to panel " + shot.panel), shot.action, shot.place, timecode(shot.start), shot.got));
     current = null;
-    const head = ["panel", "action", "at", "timecode", "length"].map((words) => element("th", { scope: "col", text: words }));
-    return element("div", {}, why,
-      element("div", { class: "table" },
-        element("table", {}, element("caption", { text: "All panels" }), element("thead", {}, element("tr", {}, ...head)), element("tbody", {}, ...rows))));
+    return element("div", {}, why, table("All panels", ["panel", "action", "at", "timecode", "length"], rows),
+      comparison(),
+      element("p", {}, button("Print the storyboard", "Six panels a page", () => window.print(), { id: "do-print" })));
   };
-
-  const pair = (words, ...children) =>
-    why.append(element("dt", { text: words }), element("dd", {}, ...children));
 
   const show = (frame) => {
     const shot = shotAt(frame);
@@ -29,19 +20,20 @@
       return;
     }
     current = shot;
-    why.replaceChildren();
-    pair("Panel", element("b", { text: shot.panel + " " + shot.action }), shot.locked ? " (locked)" : "");
-    pair("Asked", shot.asked);
-    pair("Got", shot.got + " from " + shot.place);
-    pair("Why here", shot.reason);
+    const entries = [
+      ["Panel", element("b", { text: shot.panel + " " + shot.action }), shot.locked ? " (locked)" : ""],
+      ["Asked", shot.asked],
+      ["Got", shot.got + " from " + shot.place],
+      ["Why here", shot.reason],
+    ];
     if (shot.rival) {
-      pair(shot.free ? "A free choice" : "Rival", shot.rival);
+      entries.push([shot.free ? "Free choice" : "Rival", shot.rival]);
     }
-    rows.forEach((row) => row.toggleAttribute("aria-current", row.dataset.shot === String(shot.index)));
+    const about = film.findings.filter((finding) => finding.panel === shot.panel && finding.severity !== "note");
+    about.forEach((finding) => entries.push([severitySign(finding) + " " + finding.severity, finding.sentence]));
+    pairs(why, entries);
+    markRow(rows, rows[shot.index]);
   };
 
   addView("director", { build, show });
-  addView("player", { build, show });
-  addView("editor", { build, show });
-  addView("animator", { build, show });
 }

@@ -8,7 +8,7 @@ function buildFacts() {
     element("span", { text: "frame " }), (facts.frame = element("b", { id: "frame-number" })), " · ",
     (facts.bar = element("b", { id: "bar-and-beat" })));
   facts.inShot = element("p", { class: "quiet", id: "in-shot" });
-  facts.tempo = element("p", { class: "quiet", id: "tempo" });
+  facts.tempo = element("p", { class: "quiet", id: "tempo", title: film.tempo });
   facts.list = element("dl", { class: "pairs" });
   byId("facts").replaceChildren(facts.timecode, facts.place, facts.inShot, facts.tempo, facts.list);
   for (const [name, words] of [["under", "Under the camera"], ["lands", "Lands"], ["open", "Stands open"], ["seen", "Seen"]]) {

@@ -27,11 +27,14 @@ const showMode = choice(byId("modes"), MODES, chooseMode);
 
 say(byId("subtitle"), subtitle());
 buildScene();
+buildVeil();
 buildFacts();
 buildTransport();
-buildReader();
+buildMixer();
 buildSystems();
+buildReader();
 onFrame(drawFrame);
+onFrame(showVeil);
 onFrame(showCaption);
 onFrame(showFacts);
 onFrame(showTransport);
@@ -41,6 +44,12 @@ chooseMode("camera");
 show(0);
 window.addEventListener("resize", () => {
   buildSystems();
+  if (reader.view === "animator") {
+    chooseTab(reader.tab);
+  }
   show(clock.frame);
 });
-document.body.dataset.ready = "true";
+
+/** For checks from outside: the film, its clock, and the sound of a stretch of it. */
+window.reviewPage = { film, clock, timecode, seek, play, pause, sounding, recording, rendered };
+document.body.dataset.ready = String(Math.round(performance.now()));

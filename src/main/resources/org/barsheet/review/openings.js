@@ -60,8 +60,8 @@ const box = ([left, top, wide, high]) =>
   path([[left, top], [left + wide, top], [left + wide, top + high], [left, top + high]]);
 
 /** The way a shutter has gone, in squares. */
-function slideBy(opening, amount) {
-  const way = (opening.travel * amount) / opening.full;
+function slideBy(opening, share) {
+  const way = opening.travel * share;
   return { left: [-way, 0], right: [way, 0], top: [0, -way], bottom: [0, way] }[opening.side];
 }
 
@@ -71,14 +71,14 @@ function slideBy(opening, amount) {
  *     paper it stands, 0 to 1
  */
 function coverOf(opening, amount) {
-  const share = opening.full === 0 ? 0 : Math.max(0, Math.min(1, amount / opening.full));
+  const share = opening.full > 0 ? opening.share * Math.max(0, Math.min(1, amount / opening.full)) : 0;
   const [left, top, wide, high] = opening.rect;
   if (opening.kind === "flap") {
     const outline = path(flapCorners(opening.rect, opening.side, amount));
     return { outline, solid: 1, height: Math.sin((amount * Math.PI) / 180) };
   }
   if (opening.kind === "slide") {
-    const [x, y] = slideBy(opening, amount);
+    const [x, y] = slideBy(opening, share);
     return { outline: box([left + x, top + y, wide, high]), solid: 1, height: 0.1 };
   }
   if (opening.kind === "iris") {

@@ -1,4 +1,4 @@
-/** The part of the page that is another one for every reader. */
+/** The part of the page that is another one for every reader, beside findings and notes. */
 
 const reader = { view: "director", tab: "own", views: {}, tabs: {} };
 
@@ -11,7 +11,7 @@ const READERS = [
 
 /**
  * Adds a view.
- * @param {string} name of the reader
+ * @param {string} name of the reader, or of a tab
  * @param {{build: () => Node, show: (frame: number) => void}} view
  */
 function addView(name, view) {
@@ -19,20 +19,91 @@ function addView(name, view) {
 }
 
 function buildReader() {
-  reader.body = element("div", { class: "view" });
-  byId("reader").append(reader.body);
+  reader.body = element("div", { class: "view", role: "tabpanel", id: "reader-body", tabindex: 0 });
+  const tabs = element("div", { class: "tabs", role: "tablist", "aria-label": "For the reader" });
+  for (const name of ["own", "findings", "notes"]) {
+    reader.tabs[name] = element("button", {
+      type: "button", role: "tab", id: "tab-" + name, "aria-controls": "reader-body", onclick: () => chooseTab(name),
+    });
+    tabs.append(reader.tabs[name]);
+  }
+  tabs.addEventListener("keydown", stepTab);
+  byId("reader").append(tabs, reader.body);
   reader.showReader = choice(byId("readers"), READERS, chooseReader);
   chooseReader(reader.view);
+}
+
+function stepTab(event) {
+  const names = Object.keys(reader.tabs);
+  const way = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
+  if (way) {
+    event.preventDefault();
+    event.stopPropagation();
+    chooseTab(names[(names.indexOf(reader.tab) + way + names.length) % names.length]);
+    reader.tabs[reader.tab].focus();
+  }
 }
 
 function chooseReader(name) {
   reader.view = name;
   document.body.dataset.view = name;
   reader.showReader(name);
-  reader.body.replaceChildren(reader.views[name].build());
-  reader.views[name].show(clock.frame);
+  chooseTab("own");
+  buildSystems();
+  show(clock.frame);
 }
 
+function chooseTab(name) {
+  reader.tab = name;
+  nameTabs();
+  const view = viewNow();
+  reader.body.replaceChildren(view.build());
+  reader.body.scrollTop = 0;
+  view.show(clock.frame);
+}
+
+function nameTabs() {
+  say(reader.tabs.own, READERS.find(({ value }) => value === reader.view).words);
+  say(reader.tabs.findings, "Findings " + film.findings.length);
+  say(reader.tabs.notes, "Notes " + noted.list.length);
+  for (const [name, tab] of Object.entries(reader.tabs)) {
+    tab.setAttribute("aria-selected", String(name === reader.tab));
+    tab.tabIndex = name === reader.tab ? 0 : -1;
+  }
+}
+
+const viewNow = () => reader.views[reader.tab === "own" ? reader.view : reader.tab];
+
 function showReader(frame) {
-  reader.views[reader.view].show(frame);
+  viewNow().show(frame);
+}
+
+/** A button that goes to a frame. */
+const goLink = (words, frame, title) => button(words, title || "Go to frame " + frame, () => goTo(frame), { class: "link" });
+
+/** A table with a heading row. */
+function table(caption, heads, rows) {
+  const head = heads.map((words) => element("th", { scope: "col", text: words }));
+  return element("div", { class: "table" },
+    element("table", {},
+      element("caption", { text: caption }),
+      element("thead", {}, element("tr", {}, ...head)),
+      element("tbody", {}, ...rows)));
+}
+
+/** A row; numbers do not wrap. */
+function row(traits, ...cells) {
+  return element("tr", traits, ...cells.map((cell) =>
+    element("td", typeof cell === "string" && /^[\d:;]+$/.test(cell) ? { class: "number" } : {}, cell)));
+}
+
+/** Marks one row of many as the one that goes on now, and keeps it in sight. */
+function markRow(rows, now) {
+  rows.forEach((each) => each.toggleAttribute("aria-current", each === now));
+}
+
+/** Fills a list of pairs. */
+function pairs(list, entries) {
+  list.replaceChildren(...entries.flatMap(([words, ...children]) =>
+    [element("dt", { text: words }), element("dd", {}, ...children)]));
 }

@@ -70,7 +70,8 @@ function buildScene() {
   const [cloth, inside] = film.artwork.palette;
   scene.svg.style.setProperty("--cloth", cloth ? "#" + cloth : "#5B7F95");
   scene.svg.style.setProperty("--inside", inside ? "#" + inside : "#E9B949");
-  byId("frame").replaceChildren(scene.svg);
+  scene.slate = element("div", { id: "slate", hidden: true }, element("b"), element("span"));
+  byId("frame").replaceChildren(scene.svg, scene.slate);
   byId("frame").style.setProperty("--shape", film.width / film.height);
 }
 
@@ -85,8 +86,17 @@ function graphPaper() {
   return lines;
 }
 
+/** A panel that nothing is drawn for yet is named in the picture instead. */
+function nameUndrawn(shot) {
+  const [number, action] = scene.slate.children;
+  scene.slate.hidden = shot.drawing !== undefined || wholeDrawing(shot) !== undefined || film.openings.length > 0;
+  say(number, shot.panel);
+  say(action, shot.action);
+}
+
 /** Puts the drawings of a shot in their places. */
 function dressShot(shot) {
+  nameUndrawn(shot);
   place(scene.parts.whole, wholeDrawing(shot), WHOLE);
   place(scene.parts.own, shot.fields ? undefined : shot.drawing, shot.from || WHOLE);
   place(scene.parts.panel, shot.drawing, [0, 0, film.width, film.height]);

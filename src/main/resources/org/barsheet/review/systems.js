@@ -66,7 +66,8 @@ function panelBoxes(bars, frames) {
       score.drawn.add(shot);
       made.append(element("img", { src: film.drawings[shot.drawing], alt: "", loading: "lazy", decoding: "async" }));
     }
-    made.append(element("span", { class: "words" }, element("b", { text: shot.panel }), roomy ? " " + shot.action : ""));
+    const moved = compared.shots.length > 0 && cutMoved(shot) ? "≠ " : "";
+    made.append(element("span", { class: "words" }, moved, element("b", { text: shot.panel }), roomy ? " " + shot.action : ""));
     return made;
   });
 }
@@ -108,7 +109,7 @@ function cueBoxes(bars, frames) {
       type: "button",
       class: "cue " + (cue.kind === "mark" ? "mark" : "motif-" + (cue.motif % 2)) + (cue.shot === undefined ? " spare" : ""),
       tabindex: -1,
-      title: cue.title + (cue.form ? ", " + cue.form : "") + " · " + cue.place,
+      title: cue.title + (cue.form ? ", " + cue.form + " (" + cue.parts.join(", ") + ")" : "") + " · " + cue.place,
       onclick: () => goTo(cue.accent),
     }, ...words);
     const at = span(made, bars, Math.max(cue.frame, frames.start), Math.min(cue.end || cue.frame, frames.end));
@@ -159,6 +160,7 @@ function buildSystem(bars) {
   const row = element("div", { class: "bars" }, ...bars.map(barButton));
   const made = element("div", { class: "system", role: "group", "aria-label": "bars " + barName(bars[0]) + " to " + barName(bars[bars.length - 1]) },
     element("div", { class: "panels" }, ...panelBoxes(bars, frames)),
+    ...cutsBefore(bars, frames),
     element("div", { class: "staff" }, notesDrawn(bars), row),
     linesOf(cueBoxes(bars, frames), "cues"),
     linesOf(revealBoxes(bars, frames), "reveals"));
@@ -169,13 +171,19 @@ function buildSystem(bars) {
 /** Builds all systems, as many bars to each as there is room for. */
 function buildSystems() {
   const columns = byId("score").clientWidth < 460 ? 2 : 4;
-  if (score.columns === columns && score.systems.length > 0) {
-    return;
+  if (score.columns !== columns || score.systems.length === 0) {
+    score.columns = columns;
+    rebuildSystems();
   }
-  score.columns = columns;
+}
+
+/** Builds all systems anew. */
+function rebuildSystems() {
+  const { columns } = score;
   score.systems = [];
   score.drawn = new Set();
   score.current = null;
+  score.shot = null;
   const paper = element("div", { class: "paper" });
   paper.style.setProperty("--columns", columns);
   for (let i = 0; i < film.bars.length; i += columns) {

@@ -45,6 +45,12 @@ const deeds = [
   { id: "loop", keys: ["l"], sign: "L", words: "play this shot again and again", act: toggleLoop },
   { id: "half", keys: ["h"], sign: "H", words: "half speed", act: () => setSpeed(clock.speed === 1 ? 0.5 : 1) },
   { id: "ones", keys: ["o"], sign: "O", words: "as if on ones: a picture for every frame", act: toggleOnes },
+  { id: "click", keys: ["c"], sign: "C", words: "click on or off", act: () => setClick(!sounding.click) },
+  { id: "mute", keys: ["m"], sign: "M", words: "sound on or off", act: () => chooseSource(mixer.source === "silence" ? "score" : "silence") },
+  { id: "note", keys: ["n"], sign: "N", words: "write a note on this frame", act: writeNote },
+  { id: "findings", keys: ["f"], sign: "F", words: "findings", act: () => chooseTab("findings") },
+  ...["director", "animator", "editor", "player"].map((name, i) => (
+    { id: name, keys: [String(i + 1)], sign: String(i + 1), words: "the page for the " + name, act: () => chooseReader(name) })),
   { id: "help", keys: ["?"], sign: "?", words: "these keys", act: showHelp },
 ];
 
@@ -53,6 +59,12 @@ const deed = (id) => deeds.find((each) => each.id === id);
 function toggleOnes() {
   onOnes = !onOnes;
   show(clock.frame);
+}
+
+function writeNote() {
+  pause();
+  chooseTab("notes");
+  byId("note-text").focus();
 }
 
 function deedButton(id, words, toggles = false) {
@@ -75,6 +87,7 @@ function buildTransport() {
     element("span", { class: "pair" }, deedButton("cue-back", "◂ cue"), deedButton("cue-on", "cue ▸")),
     element("span", { class: "pair" }, deedButton("loop", "Loop shot", true), deedButton("half", "½ speed", true), deedButton("ones", "On ones", true)),
     deedButton("help", "?"));
+  transport.help.setAttribute("aria-label", "Keys");
   document.addEventListener("keydown", pressed);
 }
 

@@ -1,0 +1,115 @@
+/** For the animator: the shot's exposure column beside the picture, and the next picture's measure. */
+{
+  /** As many rows as there is room for beside the picture, so many on a small screen. */
+  const FEW_ROWS = 15;
+  const ROW_REMS = 1.45;
+  const HEAD_REMS = 3.6;
+  let lines = [];
+  let shotOfHead = null;
+  let cards;
+
+  const rowsThatFit = () => {
+    const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
+    const beside = window.matchMedia("(min-width: 1180px)").matches;
+    return beside ? Math.floor((window.innerHeight / rem - byId("column").offsetTop / rem - HEAD_REMS - 1) / ROW_REMS) : FEW_ROWS;
+  };
+
+  const buildColumn = () => {
+    lines = Array.from({ length: rowsThatFit() }, () => {
+      const line = element("tr", { onclick: () => line.frame !== undefined && goTo(line.frame) });
+      return line;
+    });
+    byId("column").replaceChildren(element("table", {},
+      element("caption", { text: "Exposure column" }),
+      element("thead", {}, element("tr", { id: "column-head" })),
+      element("tbody", {}, ...lines)));
+    shotOfHead = null;
+  };
+
+  const head = (shot) => {
+    const names = shot.reveals.map((reveal) => film.openings[reveal.opening].name);
+    byId("column-head").replaceChildren(...["frame", "time", ...(names.length ? names : ["under the camera"])]
+      .map((words) => element("th", { scope: "col", text: words })));
+  };
+
+  /** What stands in a cell: the picture on its first frame, then a line as long as it is held. */
+  const cell = (reveal, frame) => {
+    const { now, name } = shownBy(reveal, frame);
+    const lands = frame === reveal.lands ? " ◆" : "";
+    return (now.start === frame ? name : "│") + lands;
+  };
+
+  const fill = (line, shot, frame, current) => {
+    const inside = frame >= shot.start && frame < shot.end;
+    line.frame = inside ? frame : undefined;
+    const texts = inside
+      ? [String(frame - shot.start + 1), timecode(frame).slice(6), ...(shot.reveals.length ? shot.reveals.map((reveal) => cell(reveal, frame)) : ["at rest"])]
+      : [];
+    line.replaceChildren(...texts.map((text) => element("td", { text })));
+    line.className = inside ? "" : "outside";
+    line.toggleAttribute("aria-current", frame === current);
+    line.classList.toggle("lands", shot.reveals.some((reveal) => reveal.lands === frame));
+  };
+
+  const showColumn = (shot, frame) => {
+    if (shotOfHead !== shot) {
+      shotOfHead = shot;
+      head(shot);
+    }
+    const first = Math.max(shot.start, Math.min(frame - Math.floor(lines.length / 3), shot.end - lines.length));
+    lines.forEach((line, i) => fill(line, shot, first + i, frame));
+  };
+
+  /** The next other picture of a reveal: its name, its measure and in how many frames. */
+  const next = (reveal, frame) => {
+    const { now } = shownBy(reveal, frame);
+    const at = 3 * (now.index + 1);
+    if (at >= reveal.exposures.length) {
+      return "no further picture";
+    }
+    const [start, , picture] = reveal.exposures.slice(at, at + 3);
+    return pictureName(reveal, picture) + ", " + film.movements[reveal.movement].hands[picture] + ", in " + (start - frame) + " f";
+  };
+
+  const card = (reveal, frame) => {
+    const opening = film.openings[reveal.opening];
+    const now = shownBy(reveal, frame);
+    const list = element("dl", { class: "pairs" });
+    const entries = [
+      ["Now", element("b", { text: now.name }), ", " + film.movements[reveal.movement].hands[now.picture] + "; shown for " + count(now.now.frames, "frame")],
+      ["Next", element("b", { text: next(reveal, frame) })],
+      ["Shown", reveal.pictures + " pictures on " + (["", "ones", "twos", "threes", "fours"][reveal.shown] || reveal.shown + "s") + ", " + opening.motion],
+      ["First gap", goLink(timecode(reveal.firstGap), reveal.firstGap)],
+      ["Lands", goLink(timecode(reveal.lands), reveal.lands), ", " + reveal.landing],
+    ];
+    if (opening.heldBy.length) {
+      entries.push(["Held by", opening.heldBy.join(", ")]);
+    }
+    if (reveal.squeeze) {
+      entries.push(["! squeezed", reveal.squeeze]);
+    }
+    pairs(list, entries);
+    return element("section", { class: "card" }, element("h2", { text: opening.name + " " + reveal.way + " (" + opening.model + ")" }), list);
+  };
+
+  const build = () => {
+    buildColumn();
+    cards = element("div");
+    return cards;
+  };
+
+  const show = (frame) => {
+    const shot = shotAt(frame);
+    showColumn(shot, frame);
+    cards.replaceChildren(...(shot.reveals.length
+      ? shot.reveals.map((reveal) => card(reveal, frame))
+      : [element("p", { text: "Nothing moves in panel " + shot.panel + ". " + nextReveal(frame) })]));
+  };
+
+  const nextReveal = (frame) => {
+    const shot = film.shots.find((each) => each.start > frame && each.reveals.length);
+    return shot ? "The next movement is in panel " + shot.panel + ", at " + timecode(shot.start) + "." : "No movement follows.";
+  };
+
+  addView("animator", { build, show });
+}

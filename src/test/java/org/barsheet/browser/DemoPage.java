@@ -1,0 +1,55 @@
+package org.barsheet.browser;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.production.Production;
+import org.barsheet.production.Progress;
+
+/**
+ * The demo's page in a browser. Page and browser are made once for all checks; each check opens the
+ * page anew.
+ *
+ * @param film what was made
+ * @param timing the {@code timing.json} made with it
+ * @param page the page's file; what it saves comes into the same folder
+ * @param browser in which it is open
+ */
+record DemoPage(FilmSheet film, JsonObject timing, Path page, Browser browser) {
+
+  private static final class Once {
+    private static final DemoPage PAGE = make();
+  }
+
+  /** The page as it is when somebody opens it on a laptop. */
+  static DemoPage open() {
+    Browser.required();
+    Once.PAGE.browser().width(1440, 900);
+    Once.PAGE.browser().open(Once.PAGE.page());
+    return Once.PAGE;
+  }
+
+  private static DemoPage make() {
+    try {
+      Path folder = Files.createDirectories(Path.of("target", "demo-page")).toAbsolutePath();
+      Path plan = Path.of("scores", "lamplighters-quay.yaml");
+      FilmSheet film = Production.make(plan, folder, Set.of(), Progress.SILENT).film();
+      String json = Files.readString(folder.resolve("timing.json"), StandardCharsets.UTF_8);
+      Browser browser = Browser.start(folder);
+      Runtime.getRuntime().addShutdownHook(new Thread(browser::close));
+      return new DemoPage(
+          film,
+          JsonParser.parseString(json).getAsJsonObject(),
+          folder.resolve("lamplighters-quay.html"),
+          browser);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+}

@@ -1,0 +1,201 @@
+package org.barsheet.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.barsheet.outside.AxeCore;
+import org.barsheet.production.Production;
+import org.barsheet.production.Progress;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What people do with the page besides playing it, and that it harms nobody. */
+class ReviewPageReadersTest {
+
+  private final DemoPage demo = DemoPage.open();
+  private final Browser browser = demo.browser();
+
+  /** Systems after the third are built like the first three and left out to save time. */
+  @ParameterizedTest
+  @ValueSource(ints = {390, 1440})
+  void nothing_hinders_people_with_disabilities(int width) throws IOException {
+    browser.width(width, 900);
+    browser.run(AxeCore.script());
+    for (String reader : List.of("1", "2", "3", "4", "f", "n")) {
+      browser.keys(reader);
+      Object found =
+          browser.later(
+              "axe.run({exclude: ['.system:nth-child(n+4)']}, {resultTypes: ['violations']}).then((found) => arguments[0]("
+                  + "found.violations.filter((v) => v.impact === 'serious' || v.impact === 'critical')"
+                  + ".map((v) => v.id + ' ' + v.nodes.map((n) => n.target.join(' ')).slice(0, 3))));");
+      assertThat((List<?>) found).as("view " + reader + " at " + width).isEmpty();
+      browser.run("document.activeElement.blur()");
+    }
+  }
+
+  @Test
+  void it_asks_nothing_of_any_network_and_keeps_its_policy() {
+    browser.requests();
+    browser.complaints();
+    browser.open(demo.page());
+    browser.press("do-play");
+    browser.keys("2");
+    browser.press("do-play");
+    assertThat(browser.requests()).containsExactly(demo.page().toUri().toString());
+    assertThat(browser.complaints()).isEmpty();
+  }
+
+  @Test
+  void the_page_is_as_wide_as_the_screen() {
+    for (int width : List.of(360, 390, 820, 1180, 1440)) {
+      browser.width(width, 900);
+      browser.open(demo.page());
+      for (String reader : List.of("1", "2", "3", "4")) {
+        browser.keys(reader);
+        String wider =
+            "document.documentElement.scrollWidth - document.documentElement.clientWidth";
+        assertThat(browser.number(wider)).as("view " + reader + " at " + width).isZero();
+      }
+    }
+  }
+
+  @Test
+  void notes_are_kept_in_the_browser() {
+    browser.run("reviewPage.seek(733)");
+    browser.keys("n");
+    browser.find("#note-text").sendKeys("Too early? </script><b>");
+    browser.press("add-note");
+    browser.open(demo.page());
+    browser.keys("n");
+    assertThat(browser.text(".note p")).isEqualTo("Too early? </script><b>");
+    browser.find(".note .small").click();
+    assertThat(browser.text("#tab-notes")).isEqualTo("Notes 0");
+  }
+
+  @Test
+  void notes_saved_from_the_page_come_back_into_the_film(@TempDir Path other) throws Exception {
+    Path plan = other.resolve("lamplighters-quay.yaml");
+    Files.copy(Path.of("scores", "lamplighters-quay.yaml"), plan);
+    Files.copy(Path.of("scores", "lamplighters-quay.mid"), other.resolve("lamplighters-quay.mid"));
+    browser.run("reviewPage.seek(733)");
+    browser.keys("n");
+    browser.find("#note-text").sendKeys("=later, \"please\"");
+    browser.press("add-note");
+    Path downloads = demo.page().resolveSibling("lamplighters-quay-notes.csv");
+    for (String ending : List.of("csv", "json")) {
+      browser.press("save-" + ending);
+      Path saved = downloads.resolveSibling("lamplighters-quay-notes." + ending);
+      for (int tries = 0; !Files.exists(saved) && tries < 100; tries++) {
+        Thread.sleep(50);
+      }
+      Files.move(saved, other.resolve(saved.getFileName()));
+    }
+    browser.find(".note .small").click();
+    assertThat(Production.film(plan, Progress.SILENT).findings())
+        .filteredOn(finding -> finding.sentence().equals("a viewer notes: =later, \"please\""))
+        .singleElement()
+        .satisfies(finding -> assertThat(finding.frame()).hasValue(733))
+        .satisfies(finding -> assertThat(finding.panel()).isEqualTo("4"));
+  }
+
+  @Test
+  void a_stretch_that_may_flash_is_blurred_until_the_viewer_asks(@TempDir Path other)
+      throws IOException {
+    Files.copy(Path.of("scores", "lamplighters-quay.mid"), other.resolve("quay.mid"));
+    StringBuilder plan = new StringBuilder("title: Shutters\nscore: quay.mid\n");
+    plan.append("film: {frame-rate: 24}\nopenings:\n");
+    StringBuilder reveals = new StringBuilder();
+    for (int i = 0; i < 4; i++) {
+      plan.append(
+          "  o"
+              + i
+              + ": {left: "
+              + 4 * i
+              + ", top: 1, wide: 3, high: 3, hinge: left, to: 90 deg}\n");
+      String beat = List.of("1", "1.25", "1.5", "1.75").get(i);
+      reveals.append(
+          "      - {opening: o"
+              + i
+              + ", pictures: 8, shown: on ones, lands-on: bar 10 beat "
+              + beat
+              + "}\n");
+    }
+    plan.append("panels:\n  - panel: 1\n    action: All at once\n    reveals:\n").append(reveals);
+    Files.writeString(other.resolve("plan.yaml"), plan);
+    Production.make(other.resolve("plan.yaml"), other.resolve("out"), Set.of(), Progress.SILENT);
+    browser.open(other.resolve("out/plan.html"));
+    assertThat(browser.find("#veil").isDisplayed()).isFalse();
+    browser.find("[data-bar='10']").click();
+    assertThat(browser.text("#veil")).contains("WCAG 2.3.1");
+    assertThat(browser.run("return getComputedStyle(document.querySelector('#frame svg')).filter"))
+        .asString()
+        .startsWith("blur");
+    browser.press("do-show");
+    assertThat(browser.find("#veil").isDisplayed()).isFalse();
+  }
+
+  @Test
+  void cuts_that_moved_since_an_earlier_make_are_marked(@TempDir Path other) throws IOException {
+    JsonObject earlier = demo.timing().deepCopy();
+    JsonArray shots = earlier.getAsJsonArray("shots");
+    JsonObject fourth = shots.get(3).getAsJsonObject();
+    long was = fourth.get("startFrame").getAsLong() - 24;
+    fourth.addProperty("startFrame", was);
+    shots.get(2).getAsJsonObject().addProperty("endFrameExclusive", was);
+    Path file = other.resolve("timing.json");
+    Files.writeString(file, earlier.toString());
+    browser.find("#earlier-file").sendKeys(file.toString());
+    browser.later(
+        "const done = arguments[0]; const timer = setInterval(() => {"
+            + "if (document.querySelector('.was')) { clearInterval(timer); done(0); } }, 20);");
+    assertThat(browser.text(".comparison")).contains("2 panels changed").contains("24 f later");
+    List<?> marked =
+        (List<?>)
+            browser.run(
+                "return [...document.querySelectorAll('.was:not(.same)')].map((n) => n.textContent)");
+    assertThat(marked).extracting(Object::toString).containsOnly("was 3", "was 4");
+  }
+
+  @Test
+  void it_prints_as_a_storyboard_of_six_panels_a_page() {
+    browser.run("window.dispatchEvent(new Event('beforeprint'))");
+    assertThat(browser.run("return document.querySelectorAll('#storyboard section').length"))
+        .isEqualTo(5L);
+    assertThat(browser.run("return document.querySelectorAll('#storyboard article img').length"))
+        .isEqualTo(26L);
+    browser.run("window.dispatchEvent(new Event('afterprint'))");
+    assertThat(browser.run("return document.querySelectorAll('#storyboard *').length"))
+        .isEqualTo(0L);
+  }
+
+  @Test
+  void hostile_words_stay_words(@TempDir Path other) throws IOException {
+    Files.copy(Path.of("scores", "lamplighters-quay.mid"), other.resolve("quay.mid"));
+    String words = "</script><script>window.hacked = 1</script><img src=x onerror=window.hacked=1>";
+    Path plan = other.resolve("plan.yaml");
+    Files.writeString(
+        plan,
+        "title: '"
+            + words
+            + "'\nscore: quay.mid\nfilm: {frame-rate: 24}\nperformers:\n  \"<i>\\\"'\": {}\n"
+            + "panels:\n  - {panel: 'javascript:hack()', action: \""
+            + words
+            + " \\\" ' & {{title}}\"}\n");
+    Production.make(plan, other.resolve("out"), Set.of(), Progress.SILENT);
+    browser.open(other.resolve("out/plan.html"));
+    browser.press("do-bar-on");
+    browser.keys("4");
+    assertThat(browser.text("h1")).isEqualTo(words);
+    assertThat(browser.text("#caption")).contains(words + " \" ' & {{title}}");
+    assertThat(browser.run("return String(window.hacked)")).isEqualTo("undefined");
+    assertThat(browser.run("return document.images.length + document.links.length")).isEqualTo(0L);
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.review;
+
+import org.jspecify.annotations.NullMarked;
