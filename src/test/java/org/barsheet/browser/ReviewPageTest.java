@@ -2,6 +2,8 @@ package org.barsheet.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.ByteArrayOutputStream;
@@ -14,6 +16,7 @@ import java.util.Base64;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.LaidFilm;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.barsheet.review.ReviewPage;
@@ -93,6 +96,27 @@ class ReviewPageTest {
     assertThat(hostile).doesNotContain("<script>alert").doesNotContain("<img src=x");
     assertThat(hostile.split("</script>", -1)).hasSize(3);
     assertThat(data(hostile).get("title").getAsString()).isEqualTo(title);
+  }
+
+  @Test
+  void cuts_of_an_earlier_run_stand_in_the_page_only_where_one_moved() throws IOException {
+    assertThat(data(page(film.since(LaidFilm.of(film)))).has("earlier")).isFalse();
+    Path other = Path.of("target", "earlier-cuts.yaml").toAbsolutePath();
+    String plan = Files.readString(DEMO).replace("cue: bar 35,", "cue: bar 36,");
+    Path scores = DEMO.toAbsolutePath().getParent();
+    Files.writeString(
+        other, plan.replace("lamplighters-quay.mid", scores + "/lamplighters-quay.mid"));
+    FilmSheet before = Production.film(other, Progress.SILENT);
+    JsonArray earlier = data(page(film.since(LaidFilm.of(before)))).getAsJsonArray("earlier");
+    assertThat(earlier).hasSize(film.timing().shots().size());
+    for (JsonElement each : earlier) {
+      JsonObject cut = each.getAsJsonObject();
+      assertThat(before.timing().shots())
+          .filteredOn(shot -> shot.panel().name().equals(cut.get("panel").getAsString()))
+          .singleElement()
+          .satisfies(
+              shot -> assertThat(shot.frames().start()).isEqualTo(cut.get("start").getAsLong()));
+    }
   }
 
   @Test
