@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.PlannedReveal.Squeeze;
 import org.barsheet.plan.Reveal;
@@ -61,17 +62,35 @@ final class RevealFindings {
         reveal.opening().name()
             + " is shown "
             + squeeze.sentence()
-            + ": the music leaves too few frames; at most "
+            + ": the music leaves too few frames; it differs from what was asked by up to "
             + off(squeeze.errorPercent(), squeeze.errorAmount(), movements.of(reveal.reveal()));
-    String remedy = "cut earlier, move the next panel, or ask for fewer pictures";
+    boolean early = missingBefore(shot, reveal) > 0;
+    boolean late = missingAfter(shot, reveal) > 0;
+    String remedy =
+        (early ? "cut earlier, " : "")
+            + (late ? "move the next panel, " : "")
+            + (early == late ? "land elsewhere, " : "")
+            + "or ask for fewer pictures";
     findings.add(Severity.WARNING, Concerns.ANIMATOR, shot, sentence, remedy);
   }
 
-  /** {@code 4.1 % of the movement off, 3.7 deg}. */
+  /** Frames that the pictures as asked would begin before the cut; 0 or less if they fit. */
+  private static long missingBefore(Shot shot, PlannedReveal reveal) {
+    long before = PictureRun.asAsked(reveal.reveal()).before();
+    return shot.frames().start() - (reveal.landsFrame() - before);
+  }
+
+  /** Frames that the pictures as asked would end after the shot; 0 or less if they fit. */
+  private static long missingAfter(Shot shot, PlannedReveal reveal) {
+    long from = PictureRun.asAsked(reveal.reveal()).from();
+    return reveal.landsFrame() + from - shot.frames().endExclusive();
+  }
+
+  /** {@code 4.1 % of the movement, 3.7 deg}. */
   private static String off(double percent, double amount, Movement movement) {
     return String.format(
         Locale.ROOT,
-        "%.1f %% of the movement off, %.1f %s",
+        "%.1f %% of the movement, %.1f %s",
         percent,
         amount,
         movement.measure().unit());
@@ -102,7 +121,7 @@ final class RevealFindings {
             + photographed
             + " pictures of "
             + movement.name()
-            + "; at most "
+            + "; it differs from what was asked by up to "
             + off(100 * worst, worstAmount, movement);
     findings.add(Severity.NOTE, Concerns.ANIMATOR, shot, sentence, "");
   }
@@ -134,9 +153,8 @@ final class RevealFindings {
     if (!faster || reveal.reveal().landsOn() instanceof Reveal.OnNotes) {
       return;
     }
-    long before = shot.frames().start() - (reveal.landsFrame() - asked.before());
-    long after = reveal.landsFrame() + asked.from() - shot.frames().endExclusive();
-    long missing = Math.max(0, before) + Math.max(0, after);
+    long missing =
+        Math.max(0, missingBefore(shot, reveal)) + Math.max(0, missingAfter(shot, reveal));
     FilmBar bar = barAt(reveal.landsFrame());
     String sentence =
         reveal.opening().name()
@@ -155,10 +173,11 @@ final class RevealFindings {
   }
 
   /** {@code 1.6 bars at }. */
-  private static String bars(long frames, FilmBar bar) {
+  private String bars(long frames, FilmBar bar) {
+    BigFraction share = timing.clock().rate().startOf(frames).dividedBy(bar.length());
     String amount =
-        BigDecimal.valueOf(frames)
-            .divide(BigDecimal.valueOf(Math.max(1, bar.lengthFrames())), 2, RoundingMode.HALF_UP)
+        new BigDecimal(share.getNumerator())
+            .divide(new BigDecimal(share.getDenominator()), 2, RoundingMode.HALF_UP)
             .stripTrailingZeros()
             .toPlainString();
     return amount + (amount.equals("1") ? " bar at " : " bars at ");

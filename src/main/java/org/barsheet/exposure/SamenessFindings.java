@@ -82,7 +82,7 @@ final class SamenessFindings {
     String remedy =
         mirrors(later.opening())
             ? "flip them left to right for one of the two, or start with another picture"
-            : "show one of the two on another rate or with another slow end";
+            : "show one of the two on another rate or slow at another end";
     findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, remedy);
   }
 

@@ -22,7 +22,7 @@ final class Reasons {
     Candidate place = answer.places().get(p);
     String why = place(p, place);
     boolean opens = p == 0 && place.kind() != Candidate.Kind.FIRST;
-    String reason = (opens ? "the film's first shot; " + why : why) + cut(place);
+    String reason = (opens ? "the film's first shot; " + why : why) + cut(p, place);
     return input.panels().get(p).locked() && place.kind() != Candidate.Kind.LOCKED
         ? reason + "; locked, but no earlier sheet says where"
         : reason;
@@ -90,7 +90,7 @@ final class Reasons {
     return true;
   }
 
-  private String cut(Candidate place) {
+  private String cut(int p, Candidate place) {
     if (place.isLate()) {
       return "; cut "
           + Words.count(place.cut() - place.wantedCut(), "frame")
@@ -101,6 +101,9 @@ final class Reasons {
     if (!early || reveal.isEmpty()) {
       return "";
     }
-    return "; cut at " + input.ruler().locateFrame(place.cut()) + ", early enough for its reveals";
+    boolean chosen = input.panels().get(p).cut() instanceof Panel.AutoCut;
+    return "; cut at "
+        + input.ruler().locateFrame(place.cut())
+        + (chosen ? ", early enough for its reveals" : ", as asked");
   }
 }

@@ -35,7 +35,7 @@ final class ShootingWorksheet {
           Column.words("take, from the top down", 150, 3),
           Column.words("named", 104, 2),
           Column.numbers("pictures", 46),
-          Column.words("stands open meanwhile", 100, 2),
+          Column.words("seen open meanwhile", 100, 2),
           Column.words("for panels", 52),
           Column.numbers("hours", 38),
           Column.words("day", 66),

@@ -137,7 +137,7 @@ final class TimelineWorksheet {
 
   private String openings(Shot shot) {
     List<String> lines = new ArrayList<>();
-    book.index().revealsOf(shot).forEach(reveal -> lines.add(Words.reveal(reveal.reveal())));
+    book.index().revealsOf(shot).forEach(reveal -> lines.add(Words.reveal(reveal)));
     shot.panel()
         .appears()
         .forEach(appears -> lines.add(appears.performer() + " in " + appears.opening()));

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Reveal;
 
@@ -67,13 +68,22 @@ final class Words {
             : framesPerPicture + "s");
   }
 
-  /** {@code lamp-1 opens, 30 pictures on twos}. */
-  static String reveal(Reveal reveal) {
-    return reveal.opening()
-        + (reveal.way() == Reveal.Way.OPENS ? " opens, " : " closes, ")
-        + count(reveal.pictures(), "picture")
-        + " "
-        + shown(reveal.framesPerPicture());
+  /** {@code lamp-1 opens, 30 pictures on twos}; where it is squeezed, as it is shown. */
+  static String reveal(PlannedReveal planned) {
+    Reveal reveal = planned.reveal();
+    String way = reveal.opening() + (reveal.way() == Reveal.Way.OPENS ? " opens, " : " closes, ");
+    return way
+        + planned
+            .squeeze()
+            .map(squeeze -> squeezed(reveal, squeeze))
+            .orElseGet(
+                () -> count(reveal.pictures(), "picture") + " " + shown(reveal.framesPerPicture()));
+  }
+
+  /** {@code 48 pictures on ones instead of twos}, {@code 21 of 30 pictures, on ones}. */
+  private static String squeezed(Reveal reveal, PlannedReveal.Squeeze squeeze) {
+    boolean all = squeeze.pictures() >= reveal.pictures();
+    return (all ? count(reveal.pictures(), "picture") + " " : "") + squeeze.sentence();
   }
 
   /** A sentence as it stands in running text: a capital first, a full stop last. */

@@ -20,6 +20,7 @@ import org.barsheet.score.BarBeat;
 import org.barsheet.score.ScoreReader;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Kept;
+import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
 import org.junit.jupiter.api.Test;
@@ -89,6 +90,20 @@ class DemoFilmTest {
   @Test
   void a_reveal_is_squeezed() {
     assertThat(FILM.reveals()).anyMatch(reveal -> reveal.squeeze().isPresent());
+  }
+
+  @Test
+  void a_cut_says_who_chose_it() {
+    assertThat(reason("13")).endsWith("; cut at bar 32 beat 4, as asked");
+    assertThat(reason("4")).endsWith("; cut at bar 8 beat 4, early enough for its reveals");
+  }
+
+  private static String reason(String panel) {
+    return TIMING.shots().stream()
+        .filter(shot -> shot.panel().name().equals(panel))
+        .map(Shot::reason)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -163,6 +163,19 @@ class FilmSheetTest {
         .noneMatch(sentence -> sentence.contains("not on twos"));
   }
 
+  @Test
+  void who_must_mend_a_squeeze_is_told_what_helps_and_what_was_asked() {
+    FilmSheet film = squeezedFilm(40);
+    assertThat(film.findings())
+        .filteredOn(finding -> finding.sentence().startsWith("lamp-1 is shown on ones"))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.sentence()).contains("it differs from what was asked by up to");
+              assertThat(finding.remedy()).isEqualTo("cut earlier, or ask for fewer pictures");
+            });
+  }
+
   private static FilmSheet squeezedFilm(int pictures) {
     return sheet(
         plan()
