@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -71,6 +73,19 @@ class PicturesCsvTest {
     CSVRecord first = rows(sheet).get(0);
     assertThat(first.get("plate")).isEqualTo("panel 1 plate");
     assertThat(first.get("plate_cut_from")).isEqualTo(sheet.shooting().atRest().get(0).name());
+  }
+
+  @Test
+  void every_plate_of_the_demo_is_cut_from_a_photograph_that_is_taken() {
+    FilmSheet sheet = DemoFilm.sheet();
+    Set<String> taken = new HashSet<>();
+    sheet.shooting().atRest().forEach(plate -> taken.add(plate.name()));
+    sheet.movements().stream()
+        .flatMap(movement -> movement.pictures().stream())
+        .forEach(moved -> taken.add(moved.picture().name()));
+    assertThat(rows(sheet)).allMatch(row -> taken.contains(row.get("plate_cut_from")));
+    CSVRecord thirteenth = rows(sheet).get(2133);
+    assertThat(thirteenth.get("plate_cut_from")).isEqualTo("office-shutter 000");
   }
 
   private static Shot shotAt(FilmSheet sheet, long frame) {
