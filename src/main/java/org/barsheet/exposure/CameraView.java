@@ -7,8 +7,8 @@ import org.barsheet.plan.Rect;
  * What the camera is to see in a set-up. One view may serve several panels: each shows a part of
  * it.
  *
- * @param field in squares of the artwork; on a model of its own only its width counts, and the
- *     model is laid under the camera as the panel's field lies about the opening
+ * @param field in squares of the artwork, about the opening the movement is first shown for: a
+ *     panel that shows another opening sees its own field as it lies about that one
  * @param millimetresWide width of the field on the model
  * @param millimetresHigh height of the field on the model
  * @param narrowestWide width in squares of the narrowest field that a panel shows of it

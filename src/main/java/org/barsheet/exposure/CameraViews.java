@@ -1,6 +1,7 @@
 package org.barsheet.exposure;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,24 +63,31 @@ final class CameraViews {
             .orElse(OptionalDouble.empty()));
   }
 
-  /**
-   * In the artwork itself, all that its panels see; on a model of its own, which stands for
-   * openings in several places, the widest of its panels' fields.
-   */
+  /** All that its panels see. */
   private Optional<Rect> field(List<MovementWork> works) {
     List<Rect> seen = new ArrayList<>();
     works.forEach(work -> work.fields().forEach(field -> seen.add(enclosing(field))));
     if (seen.isEmpty()) {
       return Optional.empty();
     }
-    if (works.get(0).model().enlarged() == 1) {
-      return Optional.of(Rects.shaped(Rects.around(seen), highPerWide));
+    if (new HashSet<>(seen).size() == 1) {
+      return Optional.of(seen.get(0));
     }
-    Rect widest = seen.get(0);
-    for (Rect rect : seen) {
-      widest = rect.wide() > widest.wide() ? rect : widest;
-    }
-    return Optional.of(widest);
+    Rect shaped = Rects.shaped(Rects.around(seen), highPerWide);
+    boolean artwork = works.get(0).model().enlarged() == 1;
+    return Optional.of(artwork ? onPaper(shaped) : shaped);
+  }
+
+  /** The same field moved onto the artwork's paper, where it is not larger than that. */
+  private Rect onPaper(Rect field) {
+    double right = onPaper(field.left(), field.wide(), plan.artwork().squaresWide());
+    double down = onPaper(field.top(), field.high(), plan.artwork().squaresHigh());
+    return Rects.moved(field, right, down);
+  }
+
+  /** How far a stretch has to be moved to lie between 0 and an end, if it is not longer. */
+  private static double onPaper(double from, double length, double end) {
+    return length > end ? 0 : Math.max(0, -from) - Math.max(0, from + length - end);
   }
 
   /** What a moving camera sees in all, in the shape of the film's picture. */

@@ -16,7 +16,7 @@ import org.barsheet.plan.Opening;
  * @param opening the opening it is first shown for
  * @param flap what moves on the model
  * @param panels panels that show it, in story order
- * @param fields what those panels see, where they say so
+ * @param fields what those panels see, where they say so, as if all of them showed that opening
  * @param standing openings that are seen and do not move, in the plan's order
  */
 record MovementWork(

@@ -56,7 +56,10 @@ final class MovementWorks {
     List<Field> fields = new ArrayList<>();
     for (PlannedReveal reveal : shown) {
       panels.add(shot(reveal).panel().name());
-      shot(reveal).panel().field().ifPresent(fields::add);
+      shot(reveal)
+          .panel()
+          .field()
+          .ifPresent(field -> fields.add(about(first.opening(), reveal.opening(), field)));
     }
     return new MovementWork(
         movement,
@@ -66,6 +69,19 @@ final class MovementWorks {
         List.copyOf(panels),
         fields,
         model.enlarged() == 1 ? standing(shot(first)) : List.of());
+  }
+
+  /** A field that lies about one opening as another field lies about another. */
+  private static Field about(Opening opening, Opening other, Field field) {
+    double right = opening.rect().left() - other.rect().left();
+    double down = opening.rect().top() - other.rect().top();
+    boolean same = right == 0 && down == 0;
+    return same
+        ? field
+        : new Field(
+            Rects.moved(field.from(), right, down),
+            Rects.moved(field.to(), right, down),
+            field.slow());
   }
 
   private Shot shot(PlannedReveal reveal) {

@@ -30,6 +30,11 @@ final class Rects {
     return sharedWide(one, other) > TOUCH && sharedHigh(one, other) > TOUCH;
   }
 
+  /** The same rectangle further to the right and further down. */
+  static Rect moved(Rect rect, double right, double down) {
+    return new Rect(rect.left() + right, rect.top() + down, rect.wide(), rect.high());
+  }
+
   /** The smallest rectangle that holds all of some, at least one. */
   static Rect around(List<Rect> rects) {
     double left = rects.stream().mapToDouble(Rect::left).min().orElseThrow();

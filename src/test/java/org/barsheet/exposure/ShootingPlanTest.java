@@ -132,6 +132,38 @@ class ShootingPlanTest {
     assertThat(shooting(plan.camera(3840, 2160)).setUps()).hasSize(2);
   }
 
+  /** Two lamps of one model, 5 squares apart: what is seen about each must fit about the first. */
+  @Test
+  void a_view_of_a_shared_model_holds_what_every_panel_sees_about_its_own_opening() {
+    PlanBuilder plan =
+        plan()
+            .openingAt("bow", "small-lamp", new Rect(2, 2, 2, 2))
+            .openingAt("stern", "small-lamp", new Rect(7, 2, 2, 2))
+            .panel("glimmer 1", "", List.of(evenly("bow", 10)))
+            .field(1, 1, 8)
+            .panel("glimmer 3", "", List.of(evenly("stern", 10)))
+            .field(4, 1, 8);
+    SetUp setUp = shooting(plan).setUps().get(0);
+    Rect seen = setUp.view().orElseThrow().field();
+    assertThat(setUp.runs()).hasSize(1);
+    assertThat(seen.left()).as("4 about the stern is -1 about the bow").isEqualTo(-1);
+    assertThat(seen.left() + seen.wide()).isEqualTo(9);
+  }
+
+  @Test
+  void a_view_of_several_panels_stays_on_the_paper_where_it_can() {
+    PlanBuilder plan =
+        plan()
+            .camera(6000, 4000)
+            .panel("glimmer 1", "", List.of(evenly("hatch", 10)))
+            .field(0, 1, 6)
+            .panel("glimmer 3", "", List.of(evenly("office", 10)))
+            .field(6, 5, 6);
+    Rect seen = shooting(plan).setUps().get(0).view().orElseThrow().field();
+    assertThat(seen.left()).isZero();
+    assertThat(seen.wide()).isGreaterThan(12);
+  }
+
   /** The thin lens: 50 mm, 36 mm sensor, a field of 609.6 mm is seen from 896.7 mm. */
   @Test
   void the_distance_is_that_of_a_thin_lens_at_the_models_size() {
