@@ -42,6 +42,16 @@ public record PlannedReveal(
     exposures = List.copyOf(exposures);
   }
 
+  /** How many moved pictures it shows: those asked, or fewer where it is squeezed. */
+  public int pictures() {
+    return squeeze.map(Squeeze::pictures).orElse(reveal.pictures());
+  }
+
+  /** How many frames it shows each picture: those asked, or fewer where it is squeezed. */
+  public int framesPerPicture() {
+    return squeeze.map(Squeeze::framesPerPicture).orElse(reveal.framesPerPicture());
+  }
+
   /**
    * Frames on which it begins to open, or to close: once, or with a cycle again and again.
    *

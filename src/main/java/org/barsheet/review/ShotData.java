@@ -13,6 +13,7 @@ import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
+import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 
 /** The shots with their reveals, what stands open in them, and who is seen. */
@@ -83,13 +84,18 @@ final class ShotData {
     json.number("opening", openings.getOrDefault(reveal.opening().name(), -1));
     json.number("movement", movements.getOrDefault(reveal.movement(), -1));
     json.text("way", PageWords.word(reveal.reveal().way()));
-    json.number("pictures", reveal.reveal().pictures());
-    json.number("shown", reveal.reveal().framesPerPicture());
+    json.number("pictures", reveal.pictures()).number("shown", reveal.framesPerPicture());
     json.number("accent", reveal.accentFrame()).number("lands", reveal.landsFrame());
-    json.text("landing", reveal.reveal().lands().words());
+    json.text("landing", landing(reveal.reveal()));
     json.number("firstGap", reveal.firstGapFrame());
     json.maybe(reveal.squeeze(), squeeze -> json.text("squeeze", squeeze.sentence()));
     json.list("exposures", reveal.exposures(), this::exposure);
+  }
+
+  /** How the opening stands where the reveal lands: one that closes ends closed. */
+  private static String landing(Reveal reveal) {
+    boolean closed = reveal.way() == Reveal.Way.CLOSES && reveal.lands() == Reveal.Lands.FULLY_OPEN;
+    return closed ? "closed" : reveal.lands().words();
   }
 
   /** Three numbers an exposure: its first frame, how many frames, which picture. */

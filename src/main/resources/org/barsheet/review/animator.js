@@ -27,15 +27,15 @@
   };
 
   const head = (shot) => {
-    const names = shot.reveals.map((reveal) => film.openings[reveal.opening].name);
+    const names = revealsAt(shot, shot.start).map((reveal) => film.openings[reveal.opening].name);
     byId("column-head").replaceChildren(...["frame", "time", ...(names.length ? names : ["under the camera"])]
       .map((words) => element("th", { scope: "col", text: words })));
   };
 
   /** What stands in a cell: the picture on its first frame, then a line as long as it is held. */
-  const cell = (reveal, frame) => {
+  const cell = (shot, reveal, frame) => {
     const { now, name } = shownBy(reveal, frame);
-    const lands = frame === reveal.lands ? " ◆" : "";
+    const lands = shot.reveals.some((each) => each.opening === reveal.opening && each.lands === frame) ? " ◆" : "";
     return (now.start === frame ? name : "│") + lands;
   };
 
@@ -43,7 +43,7 @@
     const inside = frame >= shot.start && frame < shot.end;
     line.frame = inside ? frame : undefined;
     const texts = inside
-      ? [String(frame - shot.start + 1), timecode(frame).slice(6), ...(shot.reveals.length ? shot.reveals.map((reveal) => cell(reveal, frame)) : ["at rest"])]
+      ? [String(frame - shot.start + 1), timecode(frame).slice(6), ...(shot.reveals.length ? revealsAt(shot, frame).map((reveal) => cell(shot, reveal, frame)) : ["at rest"])]
       : [];
     line.replaceChildren(...texts.map((text) => element("td", { text })));
     line.className = inside ? "" : "outside";
@@ -60,25 +60,44 @@
     lines.forEach((line, i) => fill(line, shot, first + i, frame));
   };
 
-  /** The next other picture of a reveal: its name, its measure and in how many frames. */
-  const next = (reveal, frame) => {
+  /** The next other picture of an opening: its name, its measure and in how many frames. */
+  const next = (shot, reveal, frame) => {
     const { now } = shownBy(reveal, frame);
     const at = 3 * (now.index + 1);
     if (at >= reveal.exposures.length) {
-      return "no further picture";
+      const after = shot.reveals.find((each) => each.opening === reveal.opening && each.exposures[0] > frame);
+      return after ? pictureWords(after, 0, frame) : "no further picture";
     }
+    return pictureWords(reveal, at, frame);
+  };
+
+  const pictureWords = (reveal, at, frame) => {
     const [start, , picture] = reveal.exposures.slice(at, at + 3);
     return pictureName(reveal, picture) + ", " + film.movements[reveal.movement].hands[picture] + ", in " + (start - frame) + " f";
   };
 
-  const card = (reveal, frame) => {
+  /** What a reveal shows now and next; where another of its opening is in force, when it begins or ended. */
+  const nowAndNext = (shot, reveal, frame) => {
+    if (revealsAt(shot, frame).includes(reveal)) {
+      const { name, picture, now } = shownBy(reveal, frame);
+      return [
+        ["Now", element("b", { text: name }), ", " + film.movements[reveal.movement].hands[picture] + "; shown for " + count(now.frames, "frame")],
+        ["Next", element("b", { text: next(shot, reveal, frame) })],
+      ];
+    }
+    const begins = reveal.exposures[0];
+    const [last, frames] = reveal.exposures.slice(-3);
+    return [begins > frame
+      ? ["Begins", goLink(timecode(begins), begins), ", in " + count(begins - frame, "frame")]
+      : ["Ended", goLink(timecode(last + frames), last + frames)]];
+  };
+
+  const card = (shot, reveal, frame) => {
     const opening = film.openings[reveal.opening];
-    const now = shownBy(reveal, frame);
     const list = element("dl", { class: "pairs" });
     const entries = [
-      ["Now", element("b", { text: now.name }), ", " + film.movements[reveal.movement].hands[now.picture] + "; shown for " + count(now.now.frames, "frame")],
-      ["Next", element("b", { text: next(reveal, frame) })],
-      ["Shown", reveal.pictures + " pictures on " + (["", "ones", "twos", "threes", "fours"][reveal.shown] || reveal.shown + "s") + ", " + opening.motion],
+      ...nowAndNext(shot, reveal, frame),
+      ["Shown", count(reveal.pictures, "picture") + " on " + (["", "ones", "twos", "threes", "fours"][reveal.shown] || reveal.shown + "s") + ", " + opening.motion],
       ["First gap", goLink(timecode(reveal.firstGap), reveal.firstGap)],
       ["Lands", goLink(timecode(reveal.lands), reveal.lands), ", " + reveal.landing],
     ];
@@ -102,7 +121,7 @@
     const shot = shotAt(frame);
     showColumn(shot, frame);
     cards.replaceChildren(...(shot.reveals.length
-      ? shot.reveals.map((reveal) => card(reveal, frame))
+      ? shot.reveals.map((reveal) => card(shot, reveal, frame))
       : [element("p", { text: "Nothing moves in panel " + shot.panel + ". " + nextReveal(frame) })]));
   };
 

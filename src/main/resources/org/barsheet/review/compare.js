@@ -16,6 +16,8 @@ function movedWords(now, before) {
   return by === 0 ? "as before" : Math.abs(by) + " f " + (by > 0 ? "later" : "earlier");
 }
 
+const hasFrames = (shot) => Number.isInteger(shot?.startFrame) && Number.isInteger(shot?.endFrameExclusive);
+
 /**
  * Takes an earlier `timing.json`.
  * @param {string} text of the file
@@ -30,6 +32,12 @@ function compareWith(text) {
   }
   if (earlier?.format !== "barsheet-timing" || !Array.isArray(earlier.shots)) {
     return "This is no timing.json of a film.";
+  }
+  if (typeof earlier.film?.frameRate !== "string") {
+    return "The file is damaged: it does not say how many frames a second the film has. Choose the timing.json that make wrote.";
+  }
+  if (!earlier.shots.every(hasFrames)) {
+    return "The file is damaged: a shot in it has no first frame or no end. Choose the timing.json that make wrote.";
   }
   const rate = film.rate.numerator + (film.rate.denominator === 1 ? "" : "/" + film.rate.denominator);
   if (earlier.film.frameRate !== rate) {

@@ -17,9 +17,9 @@ function buildFacts() {
   }
 }
 
-/** `small-lamp 018, 75.6°` of every reveal of the shot. */
+/** `small-lamp 018, 75.6°` of every opening that moves in the shot. */
 function underCamera(shot, frame) {
-  return shot.reveals.map((reveal) => {
+  return revealsAt(shot, frame).map((reveal) => {
     const { name, amount, unit } = shownBy(reveal, frame);
     return name + ", " + amountWords(amount, unit);
   });
@@ -32,9 +32,8 @@ function landing(shot, frame) {
     if (away === 0) {
       return "◆ now: " + what + " " + reveal.landing;
     }
-    return away > 0
-      ? "in " + away + " f (" + secondsOf(away) + ")"
-      : -away + " f ago";
+    const which = shot.reveals.length > 1 ? what + " " + reveal.way + " " : "";
+    return which + (away > 0 ? "in " + away + " f (" + secondsOf(away) + ")" : -away + " f ago");
   });
 }
 

@@ -18,8 +18,15 @@ function storeNotes() {
 }
 
 /** A note as it is handed on. */
-function noteWords({ frame, text }) {
-  return { frame, timecode: timecode(frame), place: placeWords(frame), panel: shotAt(frame).panel, note: text };
+function noteWords({ frame, panel, text }) {
+  return { frame, timecode: timecode(frame), place: placeWords(frame), panel: panel ?? shotAt(frame).panel, note: text };
+}
+
+/** The panel that a note was written on, and the one that a later make shows there instead. */
+function notedPanel(note) {
+  const { panel } = noteWords(note);
+  const now = shotAt(note.frame).panel;
+  return "panel " + panel + (panel === now ? "" : ", now panel " + now);
 }
 
 function notesJson() {
@@ -54,7 +61,7 @@ loadNotes();
   const add = () => {
     const words = text.value.trim();
     if (words) {
-      noted.list.push({ frame: clock.frame, text: words });
+      noted.list.push({ frame: clock.frame, panel: shotAt(clock.frame).panel, text: words });
       storeNotes();
       reader.body.querySelector("textarea").focus();
       announce("Note added at frame " + clock.frame);
@@ -63,7 +70,7 @@ loadNotes();
 
   const item = (note) =>
     element("li", { class: "note" },
-      goLink(timecode(note.frame), note.frame), " " + placeWords(note.frame) + ", panel " + shotAt(note.frame).panel + " ",
+      goLink(timecode(note.frame), note.frame), " " + placeWords(note.frame) + ", " + notedPanel(note) + " ",
       button("remove", "Remove this note", () => {
         noted.list.splice(noted.list.indexOf(note), 1);
         storeNotes();

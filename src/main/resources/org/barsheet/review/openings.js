@@ -15,13 +15,29 @@ function shownBy(reveal, frame) {
   return { picture: now.picture, name: pictureName(reveal, now.picture), amount, unit, now };
 }
 
+const beginsAt = (reveal) => reveal.exposures[0];
+
+/**
+ * The reveal in force of every opening that moves in a shot: where it opens and later closes, the
+ * one that has begun last, and before any has begun the first.
+ */
+function revealsAt(shot, frame) {
+  const inForce = new Map();
+  for (const reveal of shot.reveals) {
+    const other = inForce.get(reveal.opening);
+    const [early, late] = other && beginsAt(other) > beginsAt(reveal) ? [reveal, other] : [other || reveal, reveal];
+    inForce.set(reveal.opening, beginsAt(late) <= frame ? late : early);
+  }
+  return [...inForce.values()];
+}
+
 /**
  * The amount of every opening that is not closed on a frame.
  * @returns {Map<number, number>} by the opening's place in the list
  */
 function amountsAt(shot, frame) {
   const amounts = new Map(shot.open);
-  for (const reveal of shot.reveals) {
+  for (const reveal of revealsAt(shot, frame)) {
     amounts.set(reveal.opening, shownBy(reveal, frame).amount);
   }
   return amounts;

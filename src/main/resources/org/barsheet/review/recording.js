@@ -2,9 +2,10 @@
 
 const recording = { sound: null, name: "", firstFrame: film.musicStart };
 
-/** Takes a file that the viewer has chosen. */
+/** Takes a file that the viewer has chosen; the one before falls silent. */
 recording.take = function (file) {
   if (this.sound) {
+    this.stop();
     URL.revokeObjectURL(this.sound.src);
   }
   this.sound = new Audio(URL.createObjectURL(file));

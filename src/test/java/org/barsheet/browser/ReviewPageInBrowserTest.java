@@ -324,6 +324,28 @@ class ReviewPageInBrowserTest {
         .isBetween(musicStarts, musicStarts + ((Number) reading.get(3)).doubleValue());
   }
 
+  @Test
+  void another_recording_chosen_while_one_plays_silences_the_first(@TempDir Path other)
+      throws IOException {
+    browser.press("do-sound");
+    browser.run("document.getElementById('recording-file').parentNode.parentNode.hidden = false");
+    browser.run("reviewPage.seek(reviewPage.film.musicStart)");
+    for (String name : List.of("first.wav", "second.wav")) {
+      Path sound = Files.write(other.resolve(name), silentWave(20 * 8_000));
+      browser.run("window.before = reviewPage.recording.sound");
+      browser.find("#recording-file").sendKeys(sound.toString());
+      if (name.startsWith("first")) {
+        browser.press("do-play");
+      }
+      browser.later(
+          "const done = arguments[0]; const timer = setInterval(() => {"
+              + "const { sound } = reviewPage.recording; if (sound !== window.before"
+              + " && sound.currentTime > 0.1) { clearInterval(timer); done(0); } }, 20);");
+    }
+    assertThat(browser.run("return window.before.paused")).isEqualTo(true);
+    assertThat(browser.run("return reviewPage.recording.sound.paused")).isEqualTo(false);
+  }
+
   /** A RIFF WAVE file (IBM and Microsoft, 1991): mono, 8 bits, 8,000 samples a second. */
   private static byte[] silentWave(int samples) {
     ByteBuffer file = ByteBuffer.allocate(44 + samples).order(ByteOrder.LITTLE_ENDIAN);

@@ -15,6 +15,7 @@ import org.barsheet.production.Progress;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What people do with the page besides playing it, and that it harms nobody. */
@@ -107,6 +108,38 @@ class ReviewPageReadersTest {
   }
 
   @Test
+  void a_note_keeps_the_panel_it_was_written_on(@TempDir Path other) throws Exception {
+    Files.copy(Path.of("scores", "lamplighters-quay.mid"), other.resolve("quay.mid"));
+    Path plan = other.resolve("plan.yaml");
+    String words = "title: Noted\nscore: quay.mid\nfilm: {frame-rate: 24}\n";
+    Files.writeString(plan, words + "panels: [{panel: 1, action: Fog}]\n");
+    Production.make(plan, other.resolve("out"), Set.of(), Progress.SILENT);
+    browser.open(other.resolve("out/plan.html"));
+    browser.keys("n");
+    browser.find("#note-text").sendKeys("Longer");
+    browser.press("add-note");
+    Files.writeString(plan, words + "panels: [{panel: 9, action: Rain}]\n");
+    Production.make(plan, other.resolve("out"), Set.of(), Progress.SILENT);
+    browser.open(other.resolve("out/plan.html"));
+    browser.keys("n");
+    assertThat(browser.text(".note")).contains("panel 1, now panel 9");
+    browser.press("save-json");
+    Path saved = demo.page().resolveSibling("plan-notes.json");
+    for (int tries = 0; !Files.exists(saved) && tries < 100; tries++) {
+      Thread.sleep(50);
+    }
+    Files.move(saved, other.resolve(saved.getFileName()));
+    browser.find(".note .small").click();
+    assertThat(Production.film(plan, Progress.SILENT).findings())
+        .filteredOn(finding -> finding.sentence().equals("a viewer notes: Longer"))
+        .singleElement()
+        .satisfies(
+            finding ->
+                assertThat(finding.remedy())
+                    .isEqualTo("it was written on panel 1; panel 9 is there now"));
+  }
+
+  @Test
   void a_stretch_that_may_flash_is_blurred_until_the_viewer_asks(@TempDir Path other)
       throws IOException {
     Files.copy(Path.of("scores", "lamplighters-quay.mid"), other.resolve("quay.mid"));
@@ -162,6 +195,31 @@ class ReviewPageReadersTest {
             browser.run(
                 "return [...document.querySelectorAll('.was:not(.same)')].map((n) => n.textContent)");
     assertThat(marked).extracting(Object::toString).containsOnly("was 3", "was 4");
+  }
+
+  /** What cannot be compared is told to the viewer. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          {"format":"barsheet-timing","shots":[]} | does not say how many frames a second
+          {"format":"barsheet-timing","film":{"frameRate":"24"},"shots":[{}]} | has no first frame or no end
+          {"format":"barsheet-timing","film":{"frameRate":"25"},"shots":[]} | counts 25 frames a second
+          {} | no timing.json of a film
+          { | this is not JSON
+          """)
+  void a_damaged_earlier_make_is_told(String words, String told, @TempDir Path other)
+      throws IOException {
+    Path file = other.resolve("timing.json");
+    Files.writeString(file, words);
+    browser.find("#earlier-file").sendKeys(file.toString());
+    Object said =
+        browser.later(
+            "const done = arguments[0]; const told = document.querySelector('.comparison [role=status]');"
+                + "const timer = setInterval(() => { if (told.textContent) {"
+                + " clearInterval(timer); done(told.textContent); } }, 20);");
+    assertThat((String) said).contains(told);
   }
 
   @Test

@@ -1,0 +1,107 @@
+package org.barsheet.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.production.Production;
+import org.barsheet.production.Progress;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A lamp that opens and closes again while one panel is seen, and one that has too little time. */
+class ReviewPageOpeningsTest {
+
+  private static final String PLAN =
+      """
+      title: Tide gate
+      score: quay.mid
+      film: {frame-rate: 24}
+      artwork: {square: 1 in, squares: 16x9}
+      openings:
+        lamp: {left: 3, top: 2, wide: 4, high: 5, hinge: left, to: 90 deg}
+        door: {left: 9, top: 2, wide: 4, high: 5, hinge: left, to: 90 deg}
+      panels:
+        - panel: 1
+          action: The lamp opens and closes
+          length: 9 bars
+          reveals:
+            - {opening: lamp, pictures: 12, shown: on twos, lands-on: bar 3}
+            - {opening: lamp, moves: closes, pictures: 12, shown: on twos, lands-on: bar 7}
+        - panel: 2
+          action: One picture
+          cut: bar 10
+          cue: bar 12
+          reveals: [{opening: door, pictures: 1, shown: on twos}]
+      """;
+
+  private final Browser browser = DemoPage.open().browser();
+  private List<PlannedReveal> reveals = List.of();
+
+  @BeforeEach
+  void open_the_page(@TempDir Path other) throws IOException {
+    Files.copy(Path.of("scores", "lamplighters-quay.mid"), other.resolve("quay.mid"));
+    Path plan = other.resolve("plan.yaml");
+    Files.writeString(plan, PLAN);
+    reveals =
+        Production.make(plan, other.resolve("out"), Set.of(), Progress.SILENT).film().reveals();
+    browser.open(other.resolve("out/plan.html"));
+  }
+
+  private String under(long frame) {
+    browser.run("reviewPage.seek(arguments[0])", frame);
+    return browser.text("#fact-under");
+  }
+
+  private boolean ajar(long frame) {
+    browser.run("reviewPage.seek(arguments[0])", frame);
+    return (Boolean)
+        browser.run(
+            "return document.querySelector('[data-opening=\"0\"]').classList.contains('ajar')");
+  }
+
+  @Test
+  void it_is_closed_then_open_then_closed() {
+    PlannedReveal opens = reveals.get(0);
+    PlannedReveal closes = reveals.get(1);
+    assertThat(under(0)).isEqualTo("lamp 000, 0.0°");
+    assertThat(ajar(opens.firstGapFrame() - 1)).isFalse();
+    assertThat(ajar(opens.firstGapFrame())).isTrue();
+    assertThat(under(opens.landsFrame())).isEqualTo("lamp 012, 90.0°");
+    assertThat(under(closes.firstGapFrame() - 1)).isEqualTo("lamp 012, 90.0°");
+    assertThat(under(closes.firstGapFrame())).isEqualTo("lamp 011, 82.5°");
+    assertThat(ajar(closes.landsFrame() - 1)).isTrue();
+    assertThat(under(closes.landsFrame())).isEqualTo("lamp 000, 0.0°");
+    assertThat(ajar(closes.landsFrame())).isFalse();
+    assertThat(browser.text("#fact-lands")).endsWith("◆ now: lamp closed");
+  }
+
+  @Test
+  void the_animator_sees_one_column_and_what_comes_next() {
+    PlannedReveal opens = reveals.get(0);
+    PlannedReveal closes = reveals.get(1);
+    browser.keys("2");
+    browser.run("reviewPage.seek(arguments[0])", opens.landsFrame());
+    assertThat(browser.text("#column-head")).isEqualTo("frame time lamp");
+    assertThat(browser.text("#column tr[aria-current]")).endsWith("lamp 012 ◆");
+    long away = closes.firstGapFrame() - opens.landsFrame();
+    assertThat(browser.text(".card")).contains("lamp 011, ").contains("in " + away + " f");
+    assertThat(browser.text(".card:nth-of-type(2)")).contains("Begins").doesNotContain("Now");
+    browser.run("reviewPage.seek(arguments[0])", closes.landsFrame());
+    assertThat(browser.text("#column tr[aria-current]")).endsWith("lamp 000 ◆");
+    assertThat(browser.text(".card")).contains("Ended").doesNotContain("Now");
+    assertThat(browser.text(".card:nth-of-type(2)")).contains("no further picture");
+  }
+
+  @Test
+  void a_single_picture_is_one_picture() {
+    browser.keys("2");
+    browser.run("reviewPage.seek(arguments[0])", reveals.get(2).landsFrame());
+    assertThat(browser.text(".card")).contains("1 picture on twos");
+  }
+}
