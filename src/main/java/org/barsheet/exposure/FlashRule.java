@@ -1,9 +1,10 @@
 package org.barsheet.exposure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
@@ -48,7 +49,8 @@ final class FlashRule {
   record Change(long frame, boolean brighter, String part, double area) {}
 
   /**
-   * Changes that come too fast.
+   * Changes that come too fast. Its worst second is one over the limit before one at it, then one
+   * with too large a part of the picture before a small one, then the one that holds most.
    *
    * @param verdict how bad the worst second is
    * @param firstFrame frame of the first change
@@ -71,8 +73,12 @@ final class FlashRule {
 
     /** Whether so little of the picture changes that WCAG allows more flashes. */
     boolean isSmall() {
-      return worstArea <= SMALL_AREA;
+      return !isLarge(worstArea);
     }
+  }
+
+  private static boolean isLarge(double area) {
+    return area > SMALL_AREA;
   }
 
   /**
@@ -80,8 +86,17 @@ final class FlashRule {
    *
    * @param first index of its first change
    * @param last index of its last change
+   * @param area share of the picture, 0 to 1, that changes in it
    */
-  private record Window(int first, int last, Verdict verdict, int count) {}
+  private record Window(int first, int last, Verdict verdict, int count, double area) {
+
+    /** From the least bad to the worst. */
+    static final Comparator<Window> BY_HARM =
+        Comparator.comparing(Window::verdict)
+            .thenComparing(window -> isLarge(window.area()))
+            .thenComparing(Window::count)
+            .thenComparing(Window::area);
+  }
 
   private final List<Change> changes;
   private final FrameRate rate;
@@ -130,10 +145,14 @@ final class FlashRule {
   private Window window(int first) {
     int under = lastWithin(first, false);
     int whole = lastWithin(first, true);
-    int count = alike(first, under);
-    return count > ALLOWED
-        ? new Window(first, under, Verdict.OVER, count)
-        : new Window(first, whole, Verdict.AT_THE_LIMIT, alike(first, whole));
+    return alike(first, under) > ALLOWED
+        ? window(first, under, Verdict.OVER)
+        : window(first, whole, Verdict.AT_THE_LIMIT);
+  }
+
+  private Window window(int first, int last, Verdict verdict) {
+    double area = area(changes.subList(first, last + 1));
+    return new Window(first, last, verdict, alike(first, last), area);
   }
 
   private int lastWithin(int first, boolean whole) {
@@ -162,8 +181,7 @@ final class FlashRule {
     Window worst = windows.get(0);
     int last = 0;
     for (Window window : windows) {
-      int worse = window.verdict().compareTo(worst.verdict());
-      worst = worse > 0 || (worse == 0 && window.count() > worst.count()) ? window : worst;
+      worst = Window.BY_HARM.compare(window, worst) > 0 ? window : worst;
       last = Math.max(last, window.last());
     }
     List<Change> within = changes.subList(windows.get(0).first(), last + 1);
@@ -176,16 +194,13 @@ final class FlashRule {
         within.size() - brighter,
         changes.get(worst.first()).frame(),
         worst.count(),
-        area(changes.subList(worst.first(), worst.last() + 1)));
+        worst.area());
   }
 
-  /** Share of the picture that some changes take up together, each part once. */
+  /** Share of the picture that some changes take up together, each part once, at its largest. */
   private static double area(List<Change> changes) {
-    Set<String> seen = new TreeSet<>();
-    double area = 0;
-    for (Change change : changes) {
-      area += seen.add(change.part()) ? change.area() : 0;
-    }
-    return Math.min(1, area);
+    Map<String, Double> parts = new TreeMap<>();
+    changes.forEach(change -> parts.merge(change.part(), change.area(), Math::max));
+    return Math.min(1, parts.values().stream().mapToDouble(Double::doubleValue).sum());
   }
 }

@@ -53,13 +53,18 @@ public record PlannedReveal(
   }
 
   /**
-   * Frames on which it begins to open, or to close: once, or with a cycle again and again.
+   * Frames on which it begins to open, or to close: once, or with a cycle again and again. Where
+   * its first picture is a moved one already, it begins on that: its shot begins with it, or the
+   * same opening moved before it in the shot.
    *
    * @param way which of the two
    */
   public List<Long> turns(Way way) {
     List<Long> turns = new ArrayList<>();
-    int before = 0;
+    int before = directionAtStart(way);
+    if (before > 0) {
+      turns.add(firstGapFrame);
+    }
     for (int i = 1; i < exposures.size(); i++) {
       double change = exposures.get(i).progress() - exposures.get(i - 1).progress();
       int direction = way == Way.OPENS ? Double.compare(change, 0) : Double.compare(0, change);
@@ -69,6 +74,14 @@ public record PlannedReveal(
       before = direction == 0 ? before : direction;
     }
     return turns;
+  }
+
+  /** 1 where its first picture has moved in a way, -1 where in the other, 0 where it is at rest. */
+  private int directionAtStart(Way way) {
+    if (exposures.isEmpty() || exposures.get(0).frames().start() != firstGapFrame) {
+      return 0;
+    }
+    return reveal.way() == way ? 1 : -1;
   }
 
   /**

@@ -96,6 +96,36 @@ class FlashRuleTest {
     assertThat(stretch.isSmall()).isTrue();
   }
 
+  @Test
+  void a_part_that_is_seen_larger_later_counts_at_its_largest() {
+    List<Change> nearer =
+        List.of(
+            new Change(0, true, "lamp", 0.020),
+            new Change(5, true, "lamp", 0.025),
+            new Change(10, true, "lamp", 0.030),
+            new Change(15, true, "lamp", 0.035));
+    Stretch stretch = new FlashRule(nearer, FrameRate.FPS_24).stretches().get(0);
+    assertThat(stretch.worstArea()).isEqualTo(0.035);
+    assertThat(stretch.isSmall()).isFalse();
+  }
+
+  /** The six are 1.8 % of the picture together, the four 80 %. */
+  @Test
+  void four_large_openings_do_not_hide_behind_six_small_lamps() {
+    List<Change> changes = new ArrayList<>();
+    for (long frame = 0; frame < 6; frame++) {
+      changes.add(new Change(frame, true, "lamp-" + frame, 0.003));
+    }
+    for (long frame = 26; frame < 30; frame++) {
+      changes.add(new Change(frame, true, "gate-" + frame, 0.2));
+    }
+    Stretch stretch = new FlashRule(changes, FrameRate.FPS_24).stretches().get(0);
+    assertThat(stretch.verdict()).isEqualTo(Verdict.OVER);
+    assertThat(stretch.isSmall()).isFalse();
+    assertThat(stretch.worstArea()).isCloseTo(0.8, offset(1e-9));
+    assertThat(stretch.worstFrame()).isEqualTo(26);
+  }
+
   /**
    * WCAG 2.2, Understanding 2.3.1: 21,824 of the pixels of 1024 by 768 may flash, a quarter of a
    * field of 341 by 256.

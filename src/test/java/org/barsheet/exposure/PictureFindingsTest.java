@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.barsheet.timing.PlanBuilder.on;
 import static org.barsheet.timing.PlanBuilder.reveal;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Opening;
@@ -14,6 +16,7 @@ import org.barsheet.plan.Place;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Reveal.Lands;
+import org.barsheet.plan.Reveal.Way;
 import org.barsheet.plan.Slow;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Severity;
@@ -216,8 +219,26 @@ class PictureFindingsTest {
     assertThat(flash.remedy()).contains("analysed");
   }
 
+  /** Bar 9 is on frame 480: it opens, closes, opens and closes again, 4 frames apart. */
+  @Test
+  void every_movement_of_one_opening_in_a_shot_is_counted_for_flashes() {
+    List<Reveal> again = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      int frame = 4 * i;
+      String place = String.format(Locale.ROOT, "01:00:%02d:%02d", 20 + frame / 24, frame % 24);
+      again.add(at("lamp-1", place, i % 2 == 0 ? Way.OPENS : Way.CLOSES));
+    }
+    PlanBuilder plan = plan().panel("glimmer 4", "", again).field(0, 0, 24);
+    assertThat(told(plan, Severity.NOTE))
+        .anyMatch(told -> told.startsWith("4 openings and 4 closings follow one another in 28"));
+  }
+
   private static Reveal at(String opening, String place) {
-    Reveal one = reveal(opening, 1, 2, Lands.FULLY_OPEN, Slow.NONE);
+    return at(opening, place, Way.OPENS);
+  }
+
+  private static Reveal at(String opening, String place, Way way) {
+    Reveal one = reveal(opening, way, 1, 2, Lands.FULLY_OPEN, Slow.NONE);
     return on(new Reveal.OnPlace(Place.parse(place, FrameRate.FPS_24)), one);
   }
 
