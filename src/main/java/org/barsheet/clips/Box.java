@@ -17,7 +17,9 @@ record Box(String name, long body, long end) {
 
   private static final int HEAD = 8;
   private static final int LONG_HEAD = 16;
-  private static final int MOST_BOXES = 2_000;
+
+  /** Boxes beside one another that are looked at; a recording has a few dozen. */
+  static final int MOST_BOXES = 2_000;
 
   /** The boxes between two places, one after another. */
   static List<Box> between(ClipBytes bytes, long from, long to)

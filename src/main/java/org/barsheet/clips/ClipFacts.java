@@ -8,18 +8,16 @@ import org.barsheet.clock.Seconds;
  *
  * @param length of the longest track
  * @param picture its picture, where it has one
- * @param samplesPerSecond of its sound, 0 where it has none
  * @param start of the recording: seconds since midnight where a sound file says so, else how long
  *     after the file's beginning its picture begins
  */
-public record ClipFacts(
-    Seconds length, Optional<Picture> picture, int samplesPerSecond, Seconds start) {
+public record ClipFacts(Seconds length, Optional<Picture> picture, Seconds start) {
 
   /**
    * A moving picture.
    *
    * @param frames how many
-   * @param length how long they last together
+   * @param length how long they last together, the last one taken to be as long as the others
    * @param steady whether all of them but the last are shown equally long
    * @param width in pixels as it is shown, turned if the file says so
    * @param height in pixels as it is shown

@@ -21,11 +21,15 @@ final class MovieHead {
   static ClipFacts read(ClipBytes bytes) throws IOException, UnreadableClipException {
     boolean known = false;
     long place = 0;
+    int boxes = 0;
     // Box by box, so that a file cut short after its movie box is still read.
     while (place + 8 <= bytes.length()) {
       known |= bytes.fourLetters(place + 4).matches("ftyp|moov|mdat|wide|free|skip|pnot");
       if (!known) {
         break;
+      }
+      if (++boxes > Box.MOST_BOXES) {
+        throw new UnreadableClipException("has too many parts before its index");
       }
       Box box = Box.first(bytes, place, bytes.length());
       if (box.name().equals("moov")) {
@@ -43,7 +47,6 @@ final class MovieHead {
     Optional<Picture> picture = Optional.empty();
     Seconds length = Seconds.ZERO;
     Seconds start = Seconds.ZERO;
-    int samplesPerSecond = 0;
     int tracks = 0;
     for (Box box : Box.between(bytes, movie.body(), movie.end())) {
       if (box.name().equals("trak") && tracks++ < MOST_TRACKS) {
@@ -53,7 +56,6 @@ final class MovieHead {
           start = track.startAt(movieTicksPerSecond());
           length = longer(length, track.length());
         } else if (track.isSound()) {
-          samplesPerSecond = Math.max(samplesPerSecond, track.ticksPerSecond());
           length = longer(length, track.length());
         }
       }
@@ -61,7 +63,7 @@ final class MovieHead {
     if (length.signum() == 0) {
       throw new UnreadableClipException("has neither picture nor sound in its index");
     }
-    return new ClipFacts(length, picture, samplesPerSecond, start);
+    return new ClipFacts(length, picture, start);
   }
 
   private long movieTicksPerSecond() throws IOException, UnreadableClipException {

@@ -3,6 +3,7 @@ package org.barsheet.clips;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clips.ClipFacts.Picture;
 import org.barsheet.clock.Seconds;
 
@@ -14,6 +15,12 @@ final class MovieTrack {
 
   /** Rows of a table of frame lengths; a phone at a wandering rate writes one a frame. */
   private static final long MOST_ROWS = 2_000_000;
+
+  /**
+   * Ticks of the shortest frame from which on one tick more is no change of rate: 29.97 on a clock
+   * of 600 has 20, 59.94 has 10.
+   */
+  private static final long LEAST_TICKS_OF_A_FRAME = 8;
 
   private final ClipBytes bytes;
   private final Box track;
@@ -55,10 +62,6 @@ final class MovieTrack {
     return kind.equals("soun");
   }
 
-  int ticksPerSecond() {
-    return ticksPerSecond;
-  }
-
   Seconds length() {
     return Seconds.of(frames.ticks, ticksPerSecond);
   }
@@ -69,6 +72,7 @@ final class MovieTrack {
     private long ticks;
     private long shortest = Long.MAX_VALUE;
     private long longest;
+    private long lastTicks;
 
     void add(long howMany, long ticksEach, boolean lastRow) {
       boolean onlyTheLast = lastRow && howMany == 1 && count > 0;
@@ -76,13 +80,22 @@ final class MovieTrack {
         shortest = Math.min(shortest, ticksEach);
         longest = Math.max(longest, ticksEach);
       }
+      lastTicks = ticksEach;
       count = Math.addExact(count, howMany);
       ticks = Math.addExact(ticks, Math.multiplyExact(howMany, ticksEach));
     }
 
-    /** A clock too coarse for its rate is a tick off now and then. */
+    /** A clock too coarse for its rate is a tick off now and then; a tick is little of a frame. */
     boolean isSteady() {
-      return longest - shortest <= 1;
+      return longest == shortest || (longest - shortest == 1 && shortest >= LEAST_TICKS_OF_A_FRAME);
+    }
+
+    /** What the frames would last if the last one were as long as the others are in the mean. */
+    BigFraction evenTicks() {
+      long others = ticks - lastTicks;
+      return others == 0
+          ? BigFraction.of(ticks)
+          : BigFraction.of(others).divide(count - 1).multiply(count);
     }
   }
 
@@ -116,7 +129,7 @@ final class MovieTrack {
     boolean turned = isTurned();
     return new Picture(
         frames.count,
-        length(),
+        new Seconds(frames.evenTicks().divide(ticksPerSecond)),
         frames.isSteady(),
         turned ? height : width,
         turned ? width : height);

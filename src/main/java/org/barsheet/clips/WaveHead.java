@@ -86,7 +86,6 @@ final class WaveHead {
     return new ClipFacts(
         Seconds.of(dataBytes / bytesASample, rate),
         Optional.empty(),
-        (int) rate,
         Seconds.of(startSample, rate));
   }
 }

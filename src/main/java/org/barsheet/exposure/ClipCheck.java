@@ -67,6 +67,15 @@ public final class ClipCheck {
           Severity.WARNING,
           name + " does not show its frames equally long: " + mean() + " a second in the mean",
           "convert it to a steady rate before it is cut; ask for a steady one next time");
+    } else if (clip.rate().isEmpty()) {
+      add(
+          Severity.WARNING,
+          name
+              + " has "
+              + mean()
+              + " frames a second, which no film here has: which of them belong to the film is not"
+              + " known",
+          "convert it to " + plain(clock.rate()) + " frames a second before it is cut");
     }
     clip.performer().clipRate().ifPresent(said -> rate(said, seen));
     size(picture.get());
@@ -127,10 +136,10 @@ public final class ClipCheck {
     orientation(picture, seen.opening().rect(), seen.opening().name());
     Optional<FrameSpan> asked = seen.clipFramesAsked(clock);
     OptionalLong first = seen.clipFrameAt(clock, seen.frames().start());
-    OptionalLong end = seen.clipFrameAt(clock, seen.frames().endExclusive());
-    if (asked.isPresent() && first.isPresent() && end.isPresent()) {
+    OptionalLong last = seen.clipFrameAt(clock, seen.frames().endExclusive() - 1);
+    if (asked.isPresent() && first.isPresent() && last.isPresent()) {
       begins(asked.get().start(), first.getAsLong());
-      ends(picture.frames(), asked.get().endExclusive(), end.getAsLong());
+      ends(picture.frames(), asked.get().endExclusive(), last.getAsLong());
     }
   }
 
@@ -148,11 +157,11 @@ public final class ClipCheck {
     }
   }
 
-  private void ends(long frames, long asked, long end) {
-    if (end > frames) {
+  private void ends(long frames, long asked, long last) {
+    if (last >= frames) {
       add(
           Severity.ERROR,
-          name + " is " + Words.count(end - frames, "frame") + " too short",
+          name + " is " + Words.count(last + 1 - frames, "frame") + " too short",
           "ask for a take that runs on, or look at the clap again");
     } else if (asked > frames) {
       add(

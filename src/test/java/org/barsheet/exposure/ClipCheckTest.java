@@ -23,12 +23,16 @@ class ClipCheckTest {
   private static final FilmClock CLOCK = new FilmClock(FrameRate.FPS_24, 48, Seconds.ZERO);
 
   private static Performer performer(FrameRate rate) {
+    return performer(rate, new Performer.Clap(Seconds.of(-5), 125));
+  }
+
+  private static Performer performer(FrameRate rate, Performer.Clap clap) {
     return new Performer(
         "cello",
         "Cello",
         "cello.mov",
         Optional.of(rate),
-        Optional.of(new Performer.Clap(Seconds.of(-5), 125)),
+        Optional.of(clap),
         1080,
         1920,
         List.of(),
@@ -52,7 +56,7 @@ class ClipCheckTest {
   }
 
   private static ReceivedClip clip(FrameRate said, Picture picture) {
-    ClipFacts facts = new ClipFacts(picture.length(), Optional.of(picture), 48_000, Seconds.ZERO);
+    ClipFacts facts = new ClipFacts(picture.length(), Optional.of(picture), Seconds.ZERO);
     return ReceivedClip.received(performer(said), facts);
   }
 
@@ -102,6 +106,42 @@ class ClipCheckTest {
             "WARNING cello.mov does not show its frames equally long: 29.830 a second in the mean");
   }
 
+  /**
+   * A film frame of 60 a second, the 25th after the clap, is 9.6 clip frames after it: the 10th.
+   */
+  @Test
+  void a_clip_slower_than_the_film_is_too_short_by_the_frame_its_last_one_needs() {
+    FilmClock film = new FilmClock(FrameRate.FPS_60, 0, Seconds.ZERO);
+    Performer cello = performer(FrameRate.FPS_24, new Performer.Clap(Seconds.ZERO, 0));
+    Appearance untilFrame25 =
+        new Appearance(0, cello, seen(cello).opening(), new FrameSpan(0, 25), 1);
+    assertThat(atEnd(cello, 10, film, untilFrame25))
+        .containsExactly("cello.mov is 1 frame too short");
+    assertThat(atEnd(cello, 11, film, untilFrame25))
+        .containsExactly("cello.mov ends 47 frames before its handle would");
+  }
+
+  private static List<String> atEnd(Performer who, long frames, FilmClock film, Appearance seen) {
+    Picture picture = new Picture(frames, Seconds.of(frames, 24), true, 1080, 1920);
+    ClipFacts facts = new ClipFacts(picture.length(), Optional.of(picture), Seconds.ZERO);
+    return ClipCheck.ofAppearance(ReceivedClip.received(who, facts), film, seen).stream()
+        .map(ClipFault::sentence)
+        .filter(sentence -> !sentence.contains("begins"))
+        .toList();
+  }
+
+  @Test
+  void a_steady_rate_that_no_film_has_is_told() {
+    for (int rate : new int[] {15, 120, 240}) {
+      assertThat(told(clip(FrameRate.FPS_30, 20L * rate + 600, Seconds.of(1, rate), true)))
+          .contains(
+              "WARNING cello.mov has "
+                  + rate
+                  + ".000 frames a second, which no film here has: which of them belong to the film"
+                  + " is not known");
+    }
+  }
+
   @Test
   void a_clip_that_lies_where_the_opening_stands_is_told() {
     Picture lying = new Picture(600, Seconds.of(24), true, 1920, 1080);
@@ -113,7 +153,7 @@ class ClipCheckTest {
 
   @Test
   void a_clip_without_a_picture_and_one_that_cannot_be_read_are_told() {
-    ClipFacts sound = new ClipFacts(Seconds.of(60), Optional.empty(), 48_000, Seconds.ZERO);
+    ClipFacts sound = new ClipFacts(Seconds.of(60), Optional.empty(), Seconds.ZERO);
     assertThat(told(ReceivedClip.received(performer(FrameRate.FPS_25), sound)))
         .containsExactly("WARNING cello.mov has sound but no picture");
     assertThat(told(ReceivedClip.unreadable(performer(FrameRate.FPS_25), "is cut short")))
