@@ -50,6 +50,11 @@ public final class ClipCheck {
     return List.copyOf(check.faults);
   }
 
+  /** Whether a received clip serves as it is: nothing worse than a note is said of it. */
+  public static boolean isUsable(List<ClipFault> faults) {
+    return faults.stream().allMatch(fault -> fault.severity() == Severity.NOTE);
+  }
+
   private void add(Severity severity, String sentence, String remedy) {
     faults.add(new ClipFault(severity, sentence, remedy));
   }

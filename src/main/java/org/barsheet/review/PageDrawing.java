@@ -33,14 +33,28 @@ final class PageDrawing {
     return Math.min(MOST_BYTES, ALL_BYTES / Math.max(1, drawings));
   }
 
-  /** The drawing in a file, or nothing where the file is no picture that can be shown. */
-  static Optional<PageDrawing> of(byte[] file, int allowed) throws IOException {
+  /** How large one may be that cannot be made smaller: its share of the page. */
+  static int shareBytes(int drawings) {
+    return ALL_BYTES / Math.max(1, drawings);
+  }
+
+  /**
+   * The drawing in a file, or nothing where the file is no picture that can be shown.
+   *
+   * @param allowed bytes above which a smaller copy is made
+   * @param share bytes up to which a file of a known kind that Java does not read, as WebP, is
+   *     taken as it is
+   */
+  static Optional<PageDrawing> of(byte[] file, int allowed, int share) throws IOException {
     Optional<String> type = mediaType(file);
     if (type.isPresent() && file.length <= allowed) {
       return Optional.of(new PageDrawing(type.get(), file));
     }
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(file));
-    return image == null ? Optional.empty() : Optional.of(smaller(image, allowed));
+    if (image != null) {
+      return Optional.of(smaller(image, allowed));
+    }
+    return type.filter(known -> file.length <= share).map(known -> new PageDrawing(known, file));
   }
 
   /** By the first bytes of the file, as the WHATWG's MIME Sniffing standard lists them. */

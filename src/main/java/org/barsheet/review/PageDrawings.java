@@ -22,15 +22,14 @@ final class PageDrawings {
     this.addresses = addresses;
   }
 
-  /** The drawings of all shots; a file that is no picture is left out. */
+  /** The drawings of all shots; a file that cannot be shown is left out, and the shot says so. */
   static PageDrawings of(List<Shot> shots) {
     List<Path> files =
         shots.stream().flatMap(shot -> shot.panel().picture().stream()).distinct().toList();
-    int allowed = PageDrawing.allowedBytes(files.size());
     Map<Path, Integer> indexes = new LinkedHashMap<>();
     List<String> addresses = new ArrayList<>();
     for (Path file : files) {
-      read(file, allowed)
+      read(file, files.size())
           .ifPresent(
               drawing -> {
                 indexes.put(file, addresses.size());
@@ -40,9 +39,11 @@ final class PageDrawings {
     return new PageDrawings(indexes, addresses);
   }
 
-  private static Optional<PageDrawing> read(Path file, int allowed) {
+  private static Optional<PageDrawing> read(Path file, int drawings) {
     try {
-      return PageDrawing.of(Files.readAllBytes(file), allowed);
+      int allowed = PageDrawing.allowedBytes(drawings);
+      int share = PageDrawing.shareBytes(drawings);
+      return PageDrawing.of(Files.readAllBytes(file), allowed, share);
     } catch (IOException unreadable) {
       return Optional.empty();
     }
@@ -57,6 +58,18 @@ final class PageDrawings {
 
   Optional<Integer> indexOf(Shot shot) {
     return shot.panel().picture().flatMap(file -> Optional.ofNullable(indexes.get(file)));
+  }
+
+  /** What to do about a drawing that the page cannot show, if the shot has such a one. */
+  Optional<String> leftOut(Shot shot) {
+    return shot.panel()
+        .picture()
+        .filter(file -> !indexes.containsKey(file))
+        .map(
+            file ->
+                file.getFileName()
+                    + " is no picture that this page can show, or too large for it:"
+                    + " save it as PNG or JPEG");
   }
 
   List<String> addresses() {

@@ -57,6 +57,7 @@ final class ShotData {
     json.yes("locked", shot.panel().locked());
     json.maybe(Framing.of(sheet.timing(), shot), framing -> field(shot, framing));
     json.maybe(drawings.indexOf(shot), index -> json.number("drawing", index));
+    json.maybe(drawings.leftOut(shot), words -> json.text("leftOut", words));
     json.objects("reveals", reveals.getOrDefault(shot.index(), List.of()), this::reveal);
     json.list("open", states.getOrDefault(shot.index(), List.of()), this::standing);
   }

@@ -154,13 +154,14 @@ final class PlayersWorksheet {
     List<ClipFault> faults = new ArrayList<>();
     faults.addAll(ClipCheck.ofWhole(clip.get(), clock, List.of(appearance)));
     faults.addAll(ClipCheck.ofAppearance(clip.get(), clock, appearance));
-    boolean usable = faults.stream().allMatch(fault -> fault.severity() == Severity.NOTE);
     String state =
         switch (clip.get().state()) {
           case MISSING -> Signs.of(Severity.ERROR) + " missing";
           case UNREADABLE -> Signs.of(Severity.WARNING) + " unreadable";
           case RECEIVED ->
-              usable ? Signs.DONE + " usable" : Signs.of(Severity.WARNING) + " received";
+              ClipCheck.isUsable(faults)
+                  ? Signs.DONE + " usable"
+                  : Signs.of(Severity.WARNING) + " received";
         };
     pen.text(STATE, state, WORDS.inBold());
     pen.text(

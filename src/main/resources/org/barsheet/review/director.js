@@ -29,6 +29,9 @@
     if (shot.rival) {
       entries.push([shot.free ? "Free choice" : "Rival", shot.rival]);
     }
+    if (shot.leftOut) {
+      entries.push(["! drawing", shot.leftOut]);
+    }
     const about = film.findings.filter((finding) => finding.panel === shot.panel && finding.severity !== "note");
     about.forEach((finding) => entries.push([severitySign(finding) + " " + finding.severity, finding.sentence]));
     pairs(why, entries);

@@ -5,7 +5,7 @@ const PANELS_A_PAGE = 6;
 function printedPanel(shot) {
   const frames = shot.end - shot.start;
   const drawing = shot.drawing === undefined
-    ? element("div", { class: "no-drawing", text: "no drawing" })
+    ? element("div", { class: "no-drawing", text: shot.leftOut || "no drawing" })
     : element("img", { src: film.drawings[shot.drawing], alt: "" });
   const moves = shot.reveals.map((reveal) =>
     film.openings[reveal.opening].name + " " + reveal.way + ", lands " + timecode(reveal.lands));

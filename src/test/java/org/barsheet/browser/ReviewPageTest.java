@@ -120,6 +120,31 @@ class ReviewPageTest {
   }
 
   @Test
+  void a_drawing_that_cannot_be_shown_is_named(@TempDir Path folder) throws IOException {
+    Files.copy(Path.of("scores", "lamplighters-quay.mid"), folder.resolve("quay.mid"));
+    byte[] large = new byte[8_000_000];
+    byte[] start = "RIFF\0\0\0\0WEBP".getBytes(StandardCharsets.ISO_8859_1);
+    System.arraycopy(start, 0, large, 0, start.length);
+    Files.write(folder.resolve("fog.webp"), large);
+    Path plan = folder.resolve("plan.yaml");
+    Files.writeString(
+        plan,
+        """
+        title: Quay
+        score: quay.mid
+        film: {frame-rate: 24}
+        panels: [{panel: 1, action: Fog, picture: fog.webp}]
+        """);
+    JsonObject shot =
+        data(page(Production.film(plan, Progress.SILENT)))
+            .getAsJsonArray("shots")
+            .get(0)
+            .getAsJsonObject();
+    assertThat(shot.has("drawing")).isFalse();
+    assertThat(shot.get("leftOut").getAsString()).startsWith("fog.webp is no picture");
+  }
+
+  @Test
   void a_drawing_stands_in_the_page_as_it_is() throws IOException {
     String first = data(page).getAsJsonArray("drawings").get(0).getAsString();
     assertThat(first).startsWith("data:image/png;base64,");

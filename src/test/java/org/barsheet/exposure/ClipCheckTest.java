@@ -78,6 +78,17 @@ class ClipCheckTest {
   }
 
   @Test
+  void a_clip_that_only_lacks_its_handle_is_usable() {
+    assertThat(usable(590)).isTrue();
+    assertThat(usable(549)).isFalse();
+  }
+
+  private static boolean usable(int frames) {
+    ReceivedClip clip = clip(FrameRate.FPS_25, frames, Seconds.of(1, 25), true);
+    return ClipCheck.isUsable(ClipCheck.ofAppearance(clip, CLOCK, seen(clip.asReceived())));
+  }
+
+  @Test
   void a_clip_that_ends_too_soon_is_told_in_its_own_frames() {
     assertThat(told(clip(FrameRate.FPS_25, 590, Seconds.of(1, 25), true)))
         .containsExactly("NOTE cello.mov ends 10 frames before its handle would");

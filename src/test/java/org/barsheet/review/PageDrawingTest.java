@@ -29,7 +29,7 @@ class PageDrawingTest {
   }
 
   private static PageDrawing drawing(byte[] file, int allowed) throws IOException {
-    return PageDrawing.of(file, allowed).orElseThrow();
+    return PageDrawing.of(file, allowed, 7_500_000).orElseThrow();
   }
 
   @Test
@@ -51,6 +51,22 @@ class PageDrawingTest {
     assertThat((double) image.getWidth() / image.getHeight()).isBetween(1.77, 1.79);
   }
 
+  /** A RIFF file of form WEBP (RFC 9649, 2.4), which Java does not read. */
+  private static byte[] webP(int length) {
+    byte[] file = new byte[length];
+    byte[] start = "RIFF\0\0\0\0WEBP".getBytes(StandardCharsets.ISO_8859_1);
+    System.arraycopy(start, 0, file, 0, start.length);
+    return file;
+  }
+
+  @Test
+  void what_cannot_be_made_smaller_is_taken_as_it_is_up_to_its_share() throws IOException {
+    PageDrawing drawing = PageDrawing.of(webP(900), 500, 900).orElseThrow();
+    assertThat(drawing.mediaType()).isEqualTo("image/webp");
+    assertThat(drawing.bytes()).isEqualTo(webP(900));
+    assertThat(PageDrawing.of(webP(901), 500, 900)).isEmpty();
+  }
+
   @Test
   void the_same_file_gives_the_same_copy() throws IOException {
     byte[] file = noise(1600, 900, "png");
@@ -60,13 +76,14 @@ class PageDrawingTest {
   @Test
   void what_is_no_picture_is_left_out() throws IOException {
     byte[] page = "<html><script>alert(1)</script>".getBytes(StandardCharsets.UTF_8);
-    assertThat(PageDrawing.of(page, 100_000)).isEmpty();
-    assertThat(PageDrawing.of(new byte[0], 100_000)).isEmpty();
+    assertThat(PageDrawing.of(page, 100_000, 100_000)).isEmpty();
+    assertThat(PageDrawing.of(new byte[0], 100_000, 100_000)).isEmpty();
   }
 
   @Test
   void two_hundred_drawings_together_stay_small_enough_to_send() {
     assertThat(200L * PageDrawing.allowedBytes(200)).isLessThanOrEqualTo(7_500_000);
+    assertThat(200L * PageDrawing.shareBytes(200)).isLessThanOrEqualTo(7_500_000);
     assertThat(PageDrawing.allowedBytes(0)).isPositive();
   }
 }
