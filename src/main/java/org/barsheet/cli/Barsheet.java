@@ -2,6 +2,8 @@ package org.barsheet.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
@@ -108,8 +110,17 @@ public final class Barsheet implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(
-        spec.commandLine(), "say what to do: about, begin, check, make, find, beats or where");
+    throw new ParameterException(spec.commandLine(), "say what to do: " + commands());
+  }
+
+  private String commands() {
+    List<String> names =
+        spec.subcommands().entrySet().stream()
+            .filter(command -> !command.getValue().getCommandSpec().helpCommand())
+            .map(Map.Entry::getKey)
+            .toList();
+    int last = names.size() - 1;
+    return String.join(", ", names.subList(0, last)) + " or " + names.get(last);
   }
 
   private static int wrongUsage(ParameterException wrong, String[] args) {

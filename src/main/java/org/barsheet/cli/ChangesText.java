@@ -47,10 +47,11 @@ final class ChangesText {
   }
 
   private static String pictures(Changes changes) {
+    long serve = changes.count(Use.STILL_SERVES);
     return Words.count(changes.pictures().size(), "picture")
         + ": "
-        + changes.count(Use.STILL_SERVES)
-        + " still serve, "
+        + serve
+        + (serve == 1 ? " still serves, " : " still serve, ")
         + changes.count(Use.RESAMPLE)
         + " can be resampled, "
         + changes.count(Use.TAKE)

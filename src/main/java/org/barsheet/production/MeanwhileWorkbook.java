@@ -7,16 +7,18 @@ import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.workbook.CarriedOver;
+import org.barsheet.workbook.FinishedWorkbook;
 import org.barsheet.workbook.TypedCells;
 import org.barsheet.workbook.WorkbookWriter;
 
 /** A workbook that is made while the other files are written: it takes as long as all of them. */
-final class MeanwhileWorkbook {
+final class MeanwhileWorkbook implements AutoCloseable {
 
-  private final CompletableFuture<byte[]> bytes;
+  private final CompletableFuture<FinishedWorkbook> workbook;
 
-  private MeanwhileWorkbook(CompletableFuture<byte[]> bytes) {
-    this.bytes = bytes;
+  private MeanwhileWorkbook(CompletableFuture<FinishedWorkbook> workbook) {
+    this.workbook = workbook;
   }
 
   /**
@@ -26,12 +28,12 @@ final class MeanwhileWorkbook {
    *     is carried over
    */
   static MeanwhileWorkbook of(FilmSheet film, Path before) {
-    return new MeanwhileWorkbook(CompletableFuture.supplyAsync(() -> bytes(film, before)));
+    return new MeanwhileWorkbook(CompletableFuture.supplyAsync(() -> finished(film, before)));
   }
 
-  private static byte[] bytes(FilmSheet film, Path before) {
+  private static FinishedWorkbook finished(FilmSheet film, Path before) {
     try {
-      return WorkbookWriter.bytes(film, TypedCells.read(before));
+      return WorkbookWriter.make(film, TypedCells.read(before));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
@@ -40,21 +42,39 @@ final class MeanwhileWorkbook {
   /**
    * Begins to load the spreadsheet library, so that it is there when the film is. Nothing depends
    * on it: what goes wrong here goes wrong again, and is reported, when the workbook is made.
+   *
+   * @return done when the library is loaded or could not be; to be waited for before the program
+   *     ends, as it writes files meanwhile and removes them
    */
-  static void loadLibrary() {
-    CompletableFuture<Void> loading = CompletableFuture.runAsync(WorkbookWriter::loadLibrary);
-    loading.exceptionally(reportedLater -> null);
+  static CompletableFuture<Void> loadLibrary() {
+    return CompletableFuture.runAsync(WorkbookWriter::loadLibrary)
+        .exceptionally(reportedLater -> null);
   }
 
   /** Waits for the workbook and writes it out. */
   void writeTo(OutputStream out) throws IOException {
+    finished().writeTo(out);
+  }
+
+  /** What of the workbook before stands in this one. Waits for it. */
+  CarriedOver carried() {
+    return finished().carried();
+  }
+
+  private FinishedWorkbook finished() {
     try {
-      out.write(bytes.join());
+      return workbook.join();
     } catch (CompletionException broken) {
       if (broken.getCause() instanceof UncheckedIOException disk) {
         throw disk;
       }
       throw broken;
     }
+  }
+
+  /** Waits until no file is written any more; what went wrong was told, or no longer matters. */
+  @Override
+  public void close() {
+    workbook.handle((done, broken) -> true).join();
   }
 }

@@ -14,9 +14,11 @@ import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SafeFile;
@@ -32,7 +34,15 @@ final class OutputFolder implements AutoCloseable {
 
   private final Path folder;
   private final FileChannel lockFile;
-  private final Map<Path, Path> staged = new LinkedHashMap<>();
+  private final Map<Path, Staged> staged = new LinkedHashMap<>();
+
+  /**
+   * A file written beside its place.
+   *
+   * @param part where it is
+   * @param mayStandAt whether it may go to its place, whatever stands there now
+   */
+  private record Staged(Path part, Predicate<Path> mayStandAt) {}
 
   private OutputFolder(Path folder, FileChannel lockFile) {
     this.folder = folder;
@@ -117,11 +127,22 @@ final class OutputFolder implements AutoCloseable {
    * @param name its path within the folder, {@code calls/cello.html}
    */
   void write(String name, SafeFile.Content content) {
+    write(name, content, whateverStandsThere -> true);
+  }
+
+  /**
+   * Writes one file beside a place that may be somebody else's by the time it is to go there.
+   *
+   * @param name its path within the folder
+   * @param mayStandAt asked once more just before the file goes to its place; where it says no,
+   *     what stands there stays
+   */
+  void write(String name, SafeFile.Content content, Predicate<Path> mayStandAt) {
     Path target = folder.resolve(name);
     try {
       Files.createDirectories(parentOf(target));
       Path part = parentOf(target).resolve("." + target.getFileName() + ".part");
-      staged.put(target, part);
+      staged.put(target, new Staged(part, mayStandAt));
       try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part))) {
         content.writeTo(out);
       }
@@ -140,6 +161,7 @@ final class OutputFolder implements AutoCloseable {
   /**
    * Moves every file written so far into its place.
    *
+   * @return the files that went there
    * @throws InputException if a folder stands in the place of one; then none is moved
    */
   List<Path> publish() {
@@ -148,16 +170,28 @@ final class OutputFolder implements AutoCloseable {
         throw unwritable(target, new FileAlreadyExistsException(target.toString()));
       }
     }
-    for (Map.Entry<Path, Path> file : staged.entrySet()) {
-      try {
-        Files.move(file.getValue(), file.getKey(), StandardCopyOption.REPLACE_EXISTING);
-      } catch (IOException e) {
-        throw unwritable(file.getKey(), e);
+    List<Path> written = new ArrayList<>();
+    for (Map.Entry<Path, Staged> file : staged.entrySet()) {
+      if (moved(file.getValue(), file.getKey())) {
+        written.add(file.getKey());
       }
     }
-    List<Path> written = List.copyOf(staged.keySet());
     staged.clear();
-    return written;
+    return List.copyOf(written);
+  }
+
+  private static boolean moved(Staged file, Path target) {
+    try {
+      boolean may = file.mayStandAt().test(target);
+      if (may) {
+        Files.move(file.part(), target, StandardCopyOption.REPLACE_EXISTING);
+      } else {
+        Files.deleteIfExists(file.part());
+      }
+      return may;
+    } catch (IOException e) {
+      throw unwritable(target, e);
+    }
   }
 
   private static InputException unwritable(Path file, Exception cause) {
@@ -168,8 +202,8 @@ final class OutputFolder implements AutoCloseable {
   @Override
   public void close() {
     try (lockFile) {
-      for (Path part : staged.values()) {
-        Files.deleteIfExists(part);
+      for (Staged file : staged.values()) {
+        Files.deleteIfExists(file.part());
       }
       Files.deleteIfExists(folder.resolve(LOCK));
     } catch (IOException e) {

@@ -3,6 +3,9 @@ package org.barsheet.production;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.handoff.HandoffFile;
 import org.barsheet.handoff.Placeholders;
@@ -29,12 +32,25 @@ public record Placed(List<Path> drawn, List<Path> photographs) {
     for (HandoffFile file : Placeholders.files(film)) {
       Path target = out.folder().resolve(file.path());
       if (Placeholders.mayStandAt(target)) {
-        out.write(file.path(), file.content());
+        out.write(file.path(), file.content(), Placeholders::mayStandAt);
         drawn.add(target);
       } else {
         photographs.add(target);
       }
     }
     return new Placed(drawn, photographs);
+  }
+
+  /**
+   * The same after all files went to their places: where a photograph was saved meanwhile, it
+   * stayed.
+   */
+  Placed published(List<Path> files) {
+    Set<Path> there = Set.copyOf(files);
+    Map<Boolean, List<Path>> parted =
+        drawn.stream().collect(Collectors.partitioningBy(there::contains));
+    List<Path> stayed = new ArrayList<>(photographs);
+    stayed.addAll(parted.getOrDefault(false, List.of()));
+    return new Placed(parted.getOrDefault(true, List.of()), stayed);
   }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.ExposurePlanner;
 import org.barsheet.exposure.FilmSheet;
@@ -45,6 +46,7 @@ import org.barsheet.timing.Places;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
 import org.barsheet.timing.WholeAnswer;
+import org.barsheet.workbook.CarriedOver;
 import org.barsheet.workbook.WorkbookWriter;
 
 /** The whole road from files to files. Every method throws {@link InputException} on bad input. */
@@ -176,8 +178,15 @@ public final class Production {
    *     they have there
    */
   public static FilmSheet film(Path planFile, Path folder, Progress progress) {
+    return film(read(planFile, progress), folder, progress);
+  }
+
+  private static Plan read(Path planFile, Progress progress) {
     progress.step("reading the plan");
-    Plan asked = PlanReader.read(planFile);
+    return PlanReader.read(planFile);
+  }
+
+  private static FilmSheet film(Plan asked, Path folder, Progress progress) {
     List<ReceivedClip> clips = Clips.of(asked);
     Plan plan = Clips.known(asked, clips);
     progress.step("reading the score");
@@ -186,7 +195,7 @@ public final class Production {
     TimingSheet timing = TimingPlanner.plan(plan, music, kept(plan, folder));
     progress.step("spreading reveals over their frames");
     FilmSheet complete = ExposurePlanner.complete(timing, inputs(plan), clips);
-    FilmSheet film = ViewerNotes.addedTo(complete, planFile, folder);
+    FilmSheet film = ViewerNotes.addedTo(complete, asked.file(), folder);
     return earlier(folder).map(film::since).orElse(film);
   }
 
@@ -252,11 +261,20 @@ public final class Production {
    * @param extras what to make besides
    */
   public static Made make(Path planFile, Path folder, Set<Extra> extras, Progress progress) {
-    MeanwhileWorkbook.loadLibrary();
-    FilmSheet film = film(planFile, folder, progress);
-    String name = name(planFile);
-    try (OutputFolder out = OutputFolder.open(folder)) {
-      MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, folder.resolve(name + ".xlsx"));
+    Plan plan = read(planFile, progress);
+    CompletableFuture<Void> loading = MeanwhileWorkbook.loadLibrary();
+    try {
+      return written(film(plan, folder, progress), name(planFile), folder, extras, progress);
+    } finally {
+      loading.join();
+    }
+  }
+
+  private static Made written(
+      FilmSheet film, String name, Path folder, Set<Extra> extras, Progress progress) {
+    Path book = folder.resolve(name + ".xlsx");
+    try (OutputFolder out = OutputFolder.open(folder);
+        MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, book)) {
       progress.step("writing the review page");
       out.write(name + ".html", stream -> ReviewPage.write(film, name, stream));
       for (HandoffFile file : handedOver(film, name, extras)) {
@@ -270,8 +288,11 @@ public final class Production {
         progress.step("drawing placeholders");
         placed = Placed.into(out, film);
       }
-      Optional<Path> kept = WorkbookWriter.keepIfChanged(folder.resolve(name + ".xlsx"));
-      return new Made(out.publish(), kept, placed, film);
+      CarriedOver carried = workbook.carried();
+      Optional<Path> kept =
+          carried.withoutRow() > 0 ? WorkbookWriter.keep(book) : WorkbookWriter.keepIfChanged(book);
+      List<Path> files = out.publish();
+      return new Made(files, kept, carried, placed.published(files), film);
     }
   }
 

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
@@ -33,25 +35,26 @@ final class ViewerNotes {
   /**
    * A film with the notes that lie beside its plan or in the folder of its sheets, as {@code
    * <name>-notes.csv} and {@code <name>-notes.json}. They stand before the other notes: people
-   * wrote them.
-   *
-   * @throws org.barsheet.input.InputException if a file of notes is damaged
+   * wrote them. A file of that name that cannot be read, be it damaged or somebody's own, is told
+   * as a note too.
    */
   static FilmSheet addedTo(FilmSheet film, Path planFile, Path folder) {
     List<ViewerNote> notes = new ArrayList<>();
+    List<Finding> written = new ArrayList<>();
     for (Path file : files(planFile, folder)) {
-      notes.addAll(ViewerNotesReader.read(file));
-    }
-    if (notes.isEmpty()) {
-      return film;
+      try {
+        notes.addAll(ViewerNotesReader.read(file));
+      } catch (InputException notOurs) {
+        written.add(unread(file, notOurs.problems().get(0)));
+      }
     }
     ViewerNotes writer = new ViewerNotes(film.timing());
-    List<Finding> written =
+    written.addAll(
         notes.stream()
             .distinct()
             .sorted(Comparator.comparingLong(ViewerNote::frame))
             .map(writer::finding)
-            .toList();
+            .toList());
     List<Finding> all = new ArrayList<>(film.findings());
     long worse = all.stream().filter(each -> each.severity() != Severity.NOTE).count();
     all.addAll((int) worse, written);
@@ -66,6 +69,18 @@ final class ViewerNotes {
         .flatMap(file -> ENDINGS.stream().map(ending -> file.resolveSibling(name + ending)))
         .filter(Files::isRegularFile)
         .toList();
+  }
+
+  private static Finding unread(Path file, Problem first) {
+    String place = first.position().isEmpty() ? "" : first.position() + ": ";
+    return new Finding(
+        Severity.NOTE,
+        Concerns.DIRECTOR,
+        "",
+        "",
+        OptionalLong.empty(),
+        file.getFileName() + " is passed over: " + place + first.sentence(),
+        first.remedy());
   }
 
   private Finding finding(ViewerNote note) {

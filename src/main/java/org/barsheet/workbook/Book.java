@@ -27,7 +27,7 @@ final class Book implements Closeable {
   private static final Date NO_DATE = new Date(0);
 
   private final FilmSheet film;
-  private final TypedCells typed;
+  private final CarryingOver carrying;
   private final FilmIndex index;
   private final XSSFWorkbook document = new XSSFWorkbook();
   private final SXSSFWorkbook stream = new SXSSFWorkbook(document, WINDOW);
@@ -36,11 +36,11 @@ final class Book implements Closeable {
   private final ExposureSheets exposures;
 
   /**
-   * @param typed what people typed into the workbook that this one takes the place of
+   * @param carrying what people typed into the workbook that this one takes the place of
    */
-  Book(FilmSheet film, TypedCells typed) {
+  Book(FilmSheet film, CarryingOver carrying) {
     this.film = film;
-    this.typed = typed;
+    this.carrying = carrying;
     this.index = new FilmIndex(film);
     this.exposureColumns = new ExposureColumns(index, film.movements());
     this.exposures = new ExposureSheets(film, index, exposureColumns, exposurePage());
@@ -56,15 +56,15 @@ final class Book implements Closeable {
     properties.getCustomProperties().addProperty("fingerprint", SealedWorkbook.PLACEHOLDER);
     properties
         .getCustomProperties()
-        .addProperty("people", typed.isEmpty() ? SealedWorkbook.NOTHING_TYPED : "typed");
+        .addProperty("people", carrying.isEmpty() ? SealedWorkbook.NOTHING_TYPED : "typed");
   }
 
   FilmSheet film() {
     return film;
   }
 
-  TypedCells typed() {
-    return typed;
+  CarryingOver carrying() {
+    return carrying;
   }
 
   FilmIndex index() {

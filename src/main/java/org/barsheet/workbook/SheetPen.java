@@ -14,7 +14,7 @@ final class SheetPen {
 
   private final SXSSFSheet sheet;
   private final Styles styles;
-  private final TypedCells typed;
+  private final CarryingOver carrying;
   private final Map<Integer, Look> leftBlank = new HashMap<>();
   private final Columns columns;
   private final double pageRoom;
@@ -31,7 +31,7 @@ final class SheetPen {
     this.pageRoom = pageRoom;
     this.sheet = sheet;
     this.styles = book.styles();
-    this.typed = book.typed();
+    this.carrying = book.carrying();
     this.columns = columns;
     this.row = sheet.createRow(0);
   }
@@ -146,15 +146,23 @@ final class SheetPen {
    * the workbook before stands in them again.
    */
   SheetPen rowName(int column, String name) {
-    Map<String, String> texts = typed.in(sheet.getSheetName(), SafeText.of(name));
+    String safe = SafeText.of(name);
+    Map<String, String> texts = carrying.in(sheet.getSheetName(), safe);
     for (int index = 0; index < columns.count() && !texts.isEmpty(); index++) {
       String text = texts.get(columns.at(index).heading());
-      Look look = leftBlank.get(index);
-      if (text != null && look != null && columns.at(index).kind() == Column.Kind.TO_FILL_IN) {
-        label(index, text, look);
+      if (text != null && columns.at(index).kind() == Column.Kind.TO_FILL_IN) {
+        carrying.foundAgain(sheet.getSheetName(), safe, columns.at(index).heading());
+        fillIn(index, text);
       }
     }
     return text(column, name, Look.PENCIL);
+  }
+
+  private void fillIn(int column, String text) {
+    Look look = leftBlank.get(column);
+    if (look != null) {
+      label(column, text, look);
+    }
   }
 
   SheetPen blanks(int from, int toExclusive, Look look) {

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.xml.parsers.ParserConfigurationException;
@@ -13,6 +14,7 @@ import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
@@ -29,6 +31,9 @@ import org.xml.sax.XMLReader;
 public final class TypedCells {
 
   public static final TypedCells NONE = new TypedCells(Map.of());
+
+  /** How a word is said stands beside it where it came from an input method; nobody typed that. */
+  private static final boolean WITH_PHONETIC_RUNS = false;
 
   /** Sheet, row name, heading, text. */
   private final Map<String, Map<String, Map<String, String>>> sheets;
@@ -63,7 +68,7 @@ public final class TypedCells {
   private static TypedCells read(OPCPackage file)
       throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
     XSSFReader reader = new XSSFReader(file);
-    ReadOnlySharedStringsTable texts = new ReadOnlySharedStringsTable(file);
+    ReadOnlySharedStringsTable texts = new ReadOnlySharedStringsTable(file, WITH_PHONETIC_RUNS);
     Map<String, Map<String, Map<String, String>>> sheets = new TreeMap<>();
     XSSFReader.SheetIterator each = (XSSFReader.SheetIterator) reader.getSheetsData();
     while (each.hasNext()) {
@@ -71,7 +76,9 @@ public final class TypedCells {
         TypedRows rows =
             new TypedRows(sheets.computeIfAbsent(kind(each.getSheetName()), k -> new TreeMap<>()));
         XMLReader xml = XMLHelper.newXMLReader();
-        xml.setContentHandler(new XSSFSheetXMLHandler(reader.getStylesTable(), texts, rows, false));
+        xml.setContentHandler(
+            new XSSFSheetXMLHandler(
+                reader.getStylesTable(), texts, rows, new DataFormatter(Locale.ROOT), false));
         xml.parse(new InputSource(content));
       }
     }
@@ -82,8 +89,16 @@ public final class TypedCells {
     return sheets.values().stream().allMatch(Map::isEmpty);
   }
 
+  /** How many cells were typed into. */
+  int count() {
+    return sheets.values().stream()
+        .flatMap(rows -> rows.values().stream())
+        .mapToInt(Map::size)
+        .sum();
+  }
+
   /** Sheets that are parted go by one name: {@code Exposure 2} is {@code Exposure}. */
-  private static String kind(String sheet) {
+  static String kind(String sheet) {
     return sheet.replaceFirst(" \\d+$", "");
   }
 

@@ -18,7 +18,17 @@ final class WorkbookKeeper {
    * @return where it is kept, or nothing where there was none or it was as written
    */
   static Optional<Path> keepIfChanged(Path workbook) throws IOException {
-    if (!Files.isRegularFile(workbook) || SealedWorkbook.isUntouched(workbook)) {
+    boolean untouched = Files.isRegularFile(workbook) && SealedWorkbook.isUntouched(workbook);
+    return untouched ? Optional.empty() : keep(workbook);
+  }
+
+  /**
+   * The same with a workbook as it was written.
+   *
+   * @return where it is kept, or nothing where there was none
+   */
+  static Optional<Path> keep(Path workbook) throws IOException {
+    if (!Files.isRegularFile(workbook)) {
       return Optional.empty();
     }
     int number = 1;

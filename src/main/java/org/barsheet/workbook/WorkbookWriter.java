@@ -22,8 +22,26 @@ public final class WorkbookWriter {
    * @throws InputException if it cannot be kept
    */
   public static Optional<Path> keepIfChanged(Path target) {
+    return kept(target, WorkbookKeeper::keepIfChanged);
+  }
+
+  /**
+   * Keeps a workbook, changed or not, before a new one takes its place.
+   *
+   * @return where it is kept now, or nothing where there was none
+   * @throws InputException if it cannot be kept
+   */
+  public static Optional<Path> keep(Path target) {
+    return kept(target, WorkbookKeeper::keep);
+  }
+
+  private interface Keeping {
+    Optional<Path> of(Path workbook) throws IOException;
+  }
+
+  private static Optional<Path> kept(Path target, Keeping keeping) {
     try {
-      return WorkbookKeeper.keepIfChanged(target);
+      return keeping.of(target);
     } catch (IOException refused) {
       throw new InputException(
           Problem.ofFile(
@@ -39,18 +57,20 @@ public final class WorkbookWriter {
    * @throws UncheckedIOException if the disk does not take what is set aside meanwhile
    */
   public static byte[] bytes(FilmSheet film) {
-    return bytes(film, TypedCells.NONE);
+    return make(film, TypedCells.NONE).bytes();
   }
 
   /**
-   * The workbook as a file holds it.
+   * Makes the workbook, with what people typed in its place again.
    *
    * @param typed what people typed into the workbook that this one takes the place of
    * @throws UncheckedIOException if the disk does not take what is set aside meanwhile
    */
-  public static byte[] bytes(FilmSheet film, TypedCells typed) {
+  public static FinishedWorkbook make(FilmSheet film, TypedCells typed) {
+    CarryingOver carrying = new CarryingOver(typed);
     try (WorkingFiles working = new WorkingFiles()) {
-      return SealedWorkbook.seal(TempFile.withStrategy(working, () -> raw(film, typed)));
+      byte[] raw = TempFile.withStrategy(working, () -> raw(film, carrying));
+      return new FinishedWorkbook(SealedWorkbook.seal(raw), carrying.done());
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
@@ -70,9 +90,9 @@ public final class WorkbookWriter {
     }
   }
 
-  private static byte[] raw(FilmSheet film, TypedCells typed) {
+  private static byte[] raw(FilmSheet film, CarryingOver carrying) {
     ByteArrayOutputStream raw = new ByteArrayOutputStream(1 << 18);
-    try (Book book = new Book(film, typed)) {
+    try (Book book = new Book(film, carrying)) {
       FilmWorksheet.write(book);
       TimelineWorksheet.write(book);
       MusicWorksheet.write(book);

@@ -4,11 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A command line that is wrong is told in our own words, with the help to ask for. */
 class UsageTest {
+
+  @Test
+  void no_command_at_all_is_told_every_command() {
+    StringWriter err = new StringWriter();
+    assertThat(Barsheet.run(new PrintWriter(new StringWriter()), new PrintWriter(err)))
+        .isEqualTo(ExitStatus.USAGE);
+    assertThat(err.toString())
+        .startsWith(
+            "barsheet: say what to do: make, check, about, find, beats, where, compare, begin or"
+                + " completion\n");
+  }
 
   @ParameterizedTest
   @CsvSource(

@@ -25,11 +25,28 @@ class PlacedTest {
     assertThat(photograph).hasContent("a photograph");
   }
 
+  @Test
+  void a_photograph_saved_while_placeholders_are_drawn_stays(@TempDir Path folder)
+      throws IOException {
+    FilmSheet film = SampleFilm.at(FrameRate.FPS_24).sheet();
+    Path photograph = folder.resolve("pictures/small-lamp 007.png");
+    try (OutputFolder out = OutputFolder.open(folder)) {
+      Placed placed = Placed.into(out, film);
+      Files.writeString(photograph, "a photograph");
+      Placed published = placed.published(out.publish());
+      assertThat(published.drawn()).hasSize(13).doesNotContain(photograph);
+      assertThat(published.photographs()).containsExactly(photograph);
+    }
+    assertThat(photograph).hasContent("a photograph");
+    try (var files = Files.list(folder.resolve("pictures"))) {
+      assertThat(files).hasSize(14);
+    }
+  }
+
   private static Placed place(FilmSheet film, Path folder) {
     try (OutputFolder out = OutputFolder.open(folder)) {
       Placed placed = Placed.into(out, film);
-      out.publish();
-      return placed;
+      return placed.published(out.publish());
     }
   }
 }

@@ -1,14 +1,12 @@
 package org.barsheet.production;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.barsheet.exposure.FilmSheet;
-import org.barsheet.input.InputException;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Severity;
 import org.junit.jupiter.api.BeforeEach;
@@ -100,15 +98,17 @@ class ViewerNotesTest {
         ".json|{\"format\":\"other\"}||no notes of the review page",
         ".json|{\"format\":\"barsheet-notes\",\"notes\":[{\"frame\":-1,\"note\":\"Hm\"}]}|note 1|'-1' is no film frame",
       })
-  void a_damaged_file_is_told_with_its_place(
-      String ending, String text, String where, String sentence) {
-    assertThatThrownBy(() -> notes(ending, text.replace("\\n", "\n")))
-        .isInstanceOfSatisfying(
-            InputException.class,
-            refused -> {
-              String said = refused.problems().get(0).toString();
-              assertThat(said).contains("quay-notes" + ending).contains(sentence);
-              assertThat(said).contains(where == null ? "" : where);
-            });
+  void a_damaged_file_or_somebodys_own_is_passed_over_and_told(
+      String ending, String text, String where, String sentence) throws IOException {
+    Files.writeString(plan.resolveSibling("quay-notes" + ending), text.replace("\\n", "\n"));
+    List<Finding> told =
+        Production.film(plan, Progress.SILENT).findings().stream()
+            .filter(finding -> finding.sentence().contains("-notes"))
+            .toList();
+    assertThat(told).hasSize(1);
+    assertThat(told.get(0).severity()).isEqualTo(Severity.NOTE);
+    assertThat(told.get(0).sentence())
+        .startsWith("quay-notes" + ending + " is passed over: " + (where == null ? "" : where))
+        .contains(sentence);
   }
 }

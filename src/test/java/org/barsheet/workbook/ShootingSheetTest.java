@@ -92,7 +92,8 @@ class ShootingSheetTest {
       named(book, movement).getCell(done).setCellValue("x");
       book.book().write(out);
     }
-    try (WrittenBook again = WrittenBook.of(WorkbookWriter.bytes(FILM, TypedCells.read(saved)))) {
+    try (WrittenBook again =
+        WrittenBook.of(WorkbookWriter.make(FILM, TypedCells.read(saved)).bytes())) {
       assertThat(named(again, movement).getCell(done)).hasToString("x");
     }
   }

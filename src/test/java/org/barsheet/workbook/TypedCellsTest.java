@@ -9,16 +9,20 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Random;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.util.LocaleUtil;
+import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.barsheet.exposure.FilmSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTPhoneticRun;
 
 class TypedCellsTest {
 
@@ -39,7 +43,7 @@ class TypedCellsTest {
       typing.into(book);
       book.book().write(out);
     }
-    return WrittenBook.of(WorkbookWriter.bytes(FILM, TypedCells.read(saved)));
+    return WrittenBook.of(WorkbookWriter.make(FILM, TypedCells.read(saved)).bytes());
   }
 
   private static Row panelRow(WrittenBook book, String name) {
@@ -96,9 +100,9 @@ class TypedCellsTest {
       notes(book, panelRow(book, panel(0))).setCellValue("=HYPERLINK(\"x\")");
       book.book().write(out);
     }
-    byte[] once = WorkbookWriter.bytes(FILM, TypedCells.read(saved));
+    byte[] once = WorkbookWriter.make(FILM, TypedCells.read(saved)).bytes();
     Files.write(saved, once);
-    byte[] twice = WorkbookWriter.bytes(FILM, TypedCells.read(saved));
+    byte[] twice = WorkbookWriter.make(FILM, TypedCells.read(saved)).bytes();
     assertThat(twice).isEqualTo(once);
     try (WrittenBook book = WrittenBook.of(twice)) {
       assertThat(notes(book, panelRow(book, panel(0))).getStringCellValue())
@@ -130,6 +134,56 @@ class TypedCellsTest {
   private static void type(Cell cell, String text) {
     cell.setBlank();
     cell.setCellValue(text);
+  }
+
+  @Test
+  void cells_whose_row_is_gone_are_counted() throws IOException {
+    Path saved = folder.resolve("quay.xlsx");
+    try (WrittenBook book = WrittenBook.of(BYTES);
+        OutputStream out = Files.newOutputStream(saved)) {
+      notes(book, panelRow(book, panel(0))).setCellValue("stays");
+      Row gone = panelRow(book, panel(1));
+      notes(book, gone).setCellValue("its panel is renamed");
+      for (Cell cell : gone) {
+        if (cell.toString().equals("panel " + panel(1))) {
+          cell.setCellValue("panel 99z");
+        }
+      }
+      book.book().write(out);
+    }
+    assertThat(WorkbookWriter.make(FILM, TypedCells.read(saved)).carried())
+        .isEqualTo(new CarriedOver(1, 1));
+  }
+
+  @Test
+  void a_number_reads_the_same_wherever_the_computer_stands() throws IOException {
+    Locale before = Locale.getDefault(Locale.Category.FORMAT);
+    LocaleUtil.setUserLocale(Locale.GERMANY);
+    Locale.setDefault(Locale.Category.FORMAT, Locale.GERMANY);
+    try (WrittenBook again =
+        madeAgain(book -> notes(book, panelRow(book, panel(0))).setCellValue(1.5))) {
+      assertThat(notes(again, panelRow(again, panel(0)))).hasToString("1.5");
+    } finally {
+      Locale.setDefault(Locale.Category.FORMAT, before);
+      LocaleUtil.resetUserLocale();
+    }
+  }
+
+  /** ECMA-376 part 1, 18.4.6: a phonetic run says how a word of the text is pronounced. */
+  @Test
+  void how_a_word_is_said_is_not_part_of_it() throws IOException {
+    try (WrittenBook again =
+        madeAgain(
+            book -> {
+              XSSFRichTextString text = new XSSFRichTextString("東京");
+              CTPhoneticRun said = text.getCTRst().addNewRPh();
+              said.setSb(0);
+              said.setEb(2);
+              said.setT("トウキョウ");
+              notes(book, panelRow(book, panel(0))).setCellValue(text);
+            })) {
+      assertThat(notes(again, panelRow(again, panel(0)))).hasToString("東京");
+    }
   }
 
   @Test
@@ -187,6 +241,6 @@ class TypedCellsTest {
     assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
     Files.write(file, BYTES);
     assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
-    assertThat(WorkbookWriter.bytes(FILM, TypedCells.read(file))).isEqualTo(BYTES);
+    assertThat(WorkbookWriter.make(FILM, TypedCells.read(file)).bytes()).isEqualTo(BYTES);
   }
 }

@@ -1,0 +1,29 @@
+package org.barsheet.workbook;
+
+import java.io.IOException;
+import java.io.OutputStream;
+
+/** A workbook as a file holds it, and what was carried over into it. */
+public final class FinishedWorkbook {
+
+  private final byte[] bytes;
+  private final CarriedOver carried;
+
+  FinishedWorkbook(byte[] bytes, CarriedOver carried) {
+    this.bytes = bytes;
+    this.carried = carried;
+  }
+
+  public CarriedOver carried() {
+    return carried;
+  }
+
+  /** Writes it out. */
+  public void writeTo(OutputStream out) throws IOException {
+    out.write(bytes);
+  }
+
+  byte[] bytes() {
+    return bytes.clone();
+  }
+}
