@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.barsheet.production.Extra;
+import org.barsheet.production.KeptWorkbook;
 import org.barsheet.production.Made;
 import org.barsheet.production.Placed;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
-import org.barsheet.workbook.CarriedOver;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -120,23 +120,24 @@ final class MakeCommand implements Callable<Integer> {
   private Made make() {
     Made made = write();
     PrintWriter err = spec.commandLine().getErr();
-    made.kept().ifPresent(kept -> err.println(kept(made.carried(), kept)));
+    made.kept().ifPresent(kept -> err.println(kept(kept)));
     return made;
   }
 
-  private static String kept(CarriedOver carried, Path kept) {
-    int gone = carried.withoutRow();
+  private static String kept(KeptWorkbook kept) {
+    int gone = kept.cellsWithoutRow();
     if (gone > 0) {
       return Words.count(gone, "cell")
           + " you typed into "
           + (gone == 1 ? "has" : "have")
           + " no row any more; the workbook before is kept as "
-          + kept
-          + (carried.cells() == 0 ? "" : "; the others are carried over");
+          + kept.file()
+          + (kept.carriedCells() == 0 ? "" : "; the others are carried over");
     }
-    return carried.cells() == 0
-        ? "nothing you typed was found to carry over; your changed workbook is kept as " + kept
-        : "what you typed is carried over; your changed workbook is kept as " + kept;
+    return kept.carriedCells() == 0
+        ? "nothing you typed was found to carry over; your changed workbook is kept as "
+            + kept.file()
+        : "what you typed is carried over; your changed workbook is kept as " + kept.file();
   }
 
   private Made write() {

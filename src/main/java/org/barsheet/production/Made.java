@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.exposure.FilmSheet;
-import org.barsheet.workbook.CarriedOver;
 
 /**
  * What {@link Production#make} did.
@@ -12,12 +11,10 @@ import org.barsheet.workbook.CarriedOver;
  * @param files written, in the order written
  * @param kept where the workbook that stood there was put, if a person had changed it or cells
  *     typed into it have no row any more
- * @param carried how much of what people typed stands in the new workbook
  * @param placed placeholders, where they were asked for; they are among the files
  * @param film what they were printed from
  */
-public record Made(
-    List<Path> files, Optional<Path> kept, CarriedOver carried, Placed placed, FilmSheet film) {
+public record Made(List<Path> files, Optional<KeptWorkbook> kept, Placed placed, FilmSheet film) {
 
   public Made {
     files = List.copyOf(files);

@@ -292,7 +292,11 @@ public final class Production {
       Optional<Path> kept =
           carried.withoutRow() > 0 ? WorkbookWriter.keep(book) : WorkbookWriter.keepIfChanged(book);
       List<Path> files = out.publish();
-      return new Made(files, kept, carried, placed.published(files), film);
+      return new Made(
+          files,
+          kept.map(file -> new KeptWorkbook(file, carried.cells(), carried.withoutRow())),
+          placed.published(files),
+          film);
     }
   }
 

@@ -146,7 +146,7 @@ class TypedCellsTest {
       notes(book, gone).setCellValue("its panel is renamed");
       for (Cell cell : gone) {
         if (cell.toString().equals("panel " + panel(1))) {
-          cell.setCellValue("panel 99z");
+          type(cell, "panel 99z");
         }
       }
       book.book().write(out);
