@@ -19,6 +19,11 @@ final class MovieHead {
   }
 
   static ClipFacts read(ClipBytes bytes) throws IOException, UnreadableClipException {
+    return of(bytes).facts();
+  }
+
+  /** Finds the movie box. */
+  static MovieHead of(ClipBytes bytes) throws IOException, UnreadableClipException {
     boolean known = false;
     long place = 0;
     int boxes = 0;
@@ -33,7 +38,7 @@ final class MovieHead {
       }
       Box box = Box.first(bytes, place, bytes.length());
       if (box.name().equals("moov")) {
-        return new MovieHead(bytes, box).facts();
+        return new MovieHead(bytes, box);
       }
       place = box.end();
     }
@@ -41,6 +46,19 @@ final class MovieHead {
         known
             ? "was not closed by the camera: its index is missing"
             : "is neither a WAV nor an MP4 or MOV file");
+  }
+
+  /** Whether one of its tracks sounds. */
+  boolean hasSound() throws IOException, UnreadableClipException {
+    int tracks = 0;
+    for (Box box : Box.between(bytes, movie.body(), movie.end())) {
+      if (box.name().equals("trak") && tracks++ < MOST_TRACKS) {
+        if (MovieTrack.of(bytes, box).isSound()) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private ClipFacts facts() throws IOException, UnreadableClipException {

@@ -24,6 +24,7 @@ import org.barsheet.exposure.ShootingPlan;
 import org.barsheet.exposure.WorkTime;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
+import org.barsheet.plan.Recording;
 import org.barsheet.plan.Rect;
 import org.barsheet.pulse.Music;
 import org.barsheet.timing.Cue;
@@ -108,6 +109,16 @@ public final class TimingJson {
     json.name("musicStartFrame").value(sheet.timing().clock().musicStartFrame());
     json.name("lengthFrames").value(sheet.timing().lengthFrames());
     json.name("pictureLead").value(film.pictureLead());
+    if (sheet.timing().plan().recording().isPresent()) {
+      recording(sheet.timing().plan().recording().get());
+    }
+    json.endObject();
+  }
+
+  private void recording(Recording recording) throws IOException {
+    json.name("recording").beginObject();
+    json.name("file").value(String.valueOf(recording.file().getFileName()));
+    seconds("startSeconds", sheet.timing().clock().startOf(recording));
     json.endObject();
   }
 

@@ -45,6 +45,11 @@ public record Film(
     }
   }
 
+  /** The film frame on which the music starts. */
+  public long musicStartFrame() {
+    return rate.nearestFrame(musicStarts);
+  }
+
   /** The timecode of a film frame. */
   public Timecode timecode(long frame) {
     return Timecode.ofFrame(rate, firstFrame.frame() + frame);

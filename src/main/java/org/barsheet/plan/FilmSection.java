@@ -15,6 +15,9 @@ final class FilmSection {
   private static final int CLOSED_HOLD = 12;
   private static final Seconds LONGEST_POP = Seconds.of(60);
 
+  /** No recording begins so long before the film; a timecode that says so is a slip. */
+  private static final Seconds EARLIEST = Seconds.of(-600);
+
   private static final Words<Film.Paper> PAPERS =
       Words.of(List.of(Film.Paper.values()), paper -> paper == Film.Paper.A4 ? "A4" : "letter");
 
@@ -46,6 +49,31 @@ final class FilmSection {
       return new Place.Anywhere();
     }
     return Place.parse(text, rateOrStandIn());
+  }
+
+  /**
+   * A moment from film frame 0, written as a time from the music's start or as a timecode; nothing
+   * where the rate that a timecode needs is not known.
+   */
+  Optional<Seconds> sinceFirstFrame(String text, Film film) {
+    if (!PlaceGrammar.looksLikeTimecode(text)) {
+      Seconds start = film.rate().startOf(film.musicStartFrame());
+      return Optional.of(start.plus(Measures.time(text, film.rate(), true)));
+    }
+    return rate.map(known -> sinceFirstFrame(Timecode.parse(known, text), film));
+  }
+
+  private static Seconds sinceFirstFrame(Timecode moment, Film film) {
+    long frame = moment.frame() - film.firstFrame().frame();
+    Seconds time = film.rate().startOf(frame);
+    if (time.compareTo(EARLIEST) < 0) {
+      throw new SyntaxException(
+          moment.toString(),
+          0,
+          "this is long before the film's first frame, " + film.firstFrame(),
+          "write a timecode of the film, or a time from the music's start: -0.5 s");
+    }
+    return time;
   }
 
   private FrameRate rateOrStandIn() {

@@ -16,6 +16,7 @@ import org.barsheet.pulse.TempoRequest;
  * @param score the MIDI file, resolved against the plan's folder
  * @param film settings of the film
  * @param music what is asked about tempo and bars
+ * @param recording of the music, where the plan names one
  * @param motifs in the order written
  * @param artwork the whole physical picture and its models
  * @param camera lens, sensor and picture size, where given
@@ -35,6 +36,7 @@ public record Plan(
     Path score,
     Film film,
     TempoRequest music,
+    Optional<Recording> recording,
     List<MotifRequest> motifs,
     Artwork artwork,
     Optional<Camera> camera,
@@ -60,8 +62,8 @@ public record Plan(
   /** The same plan with what was learned about its performers. */
   public Plan with(List<Performer> known) {
     return new Plan(
-        file, title, score, film, music, motifs, artwork, camera, shoot, hand, openings, known,
-        clips, panels, given, notes, table);
+        file, title, score, film, music, recording, motifs, artwork, camera, shoot, hand, openings,
+        known, clips, panels, given, notes, table);
   }
 
   /** The opening of a name, if the plan has it. */

@@ -44,7 +44,12 @@ public final class PlanKeys {
           key("pins", "Bars that begin at known seconds of the recording.", ""),
           key("meter", "A meter to expect in playing.", "6/8"),
           key("bpm", "Felt beats a minute to expect in playing.", "96"),
-          key("felt-beat", "Length of the felt beat as a share of a whole note.", "3/8"));
+          key("felt-beat", "Length of the felt beat as a share of a whole note.", "3/8"),
+          key("recording", "The production's own sound file, played by the page.", "mix.wav"),
+          key(
+              "recording-starts",
+              "Its first sample: 0.5 s from the music's start, or a timecode.",
+              "0 s"));
 
   public static final List<PlanKey> PIN =
       List.of(

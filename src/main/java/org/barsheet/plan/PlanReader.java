@@ -3,6 +3,7 @@ package org.barsheet.plan;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.barsheet.input.InputException;
 import org.barsheet.pulse.TempoRequest;
@@ -56,7 +57,8 @@ public final class PlanReader {
         root.need("score", Path.of(""), "name the MIDI file: score: music.mid", Texts::file);
     FilmSection filmSection = FilmSection.read(filmOf(root));
     Film film = filmSection.film();
-    TempoRequest music = MusicSection.read(root.section("music", PlanKeys.MUSIC));
+    Optional<Section> musicSection = root.section("music", PlanKeys.MUSIC);
+    TempoRequest music = MusicSection.read(musicSection);
     List<MotifRequest> motifs = new MotifSection(reading, filmSection).read(root);
     Artwork artwork = ArtworkSection.read(root.section("artwork", PlanKeys.ARTWORK), film);
     List<Opening> openings = new OpeningSection(artwork).read(root);
@@ -75,6 +77,7 @@ public final class PlanReader {
         reading.resolve(score),
         film,
         music,
+        musicSection.flatMap(given -> RecordingSection.read(given, filmSection, film, reading)),
         motifs,
         artwork,
         ShootSection.camera(root),

@@ -39,6 +39,7 @@ record SheetLayout(String sheet, Kind kind, List<String> root, String name, List
           Map.entry("lands-on", Column.TimeOfDay.TIMECODE),
           Map.entry("place", Column.TimeOfDay.TIMECODE),
           Map.entry("music-starts", Column.TimeOfDay.SECONDS),
+          Map.entry("recording-starts", Column.TimeOfDay.TIMECODE),
           Map.entry("tail", Column.TimeOfDay.SECONDS),
           Map.entry("pop", Column.TimeOfDay.SECONDS),
           Map.entry("length", Column.TimeOfDay.SECONDS),

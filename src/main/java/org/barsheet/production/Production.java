@@ -218,14 +218,7 @@ public final class Production {
   }
 
   private static Music music(Plan plan) {
-    if (!Files.exists(plan.score())) {
-      throw new InputException(
-          Problem.at(
-              plan.file().toString(),
-              "score",
-              "there is no file " + plan.score(),
-              "put the MIDI file beside the plan, or write its path after 'score:'"));
-    }
+    InputFiles.check(plan);
     try {
       return MusicFinder.follow(ScoreReader.read(plan.score()), plan.music());
     } catch (InputException refused) {
@@ -276,7 +269,7 @@ public final class Production {
     try (OutputFolder out = OutputFolder.open(folder);
         MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, book)) {
       progress.step("writing the review page");
-      out.write(name + ".html", stream -> ReviewPage.write(film, name, stream));
+      out.write(name + ".html", stream -> ReviewPage.write(film, name, folder, stream));
       for (HandoffFile file : handedOver(film, name, extras)) {
         progress.step("writing " + file.path());
         out.write(file.path(), file.content());

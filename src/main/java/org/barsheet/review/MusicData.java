@@ -57,8 +57,12 @@ final class MusicData {
   }
 
   private long measured(long tick) {
-    Seconds inFilm = timing.clock().filmTime(timing.music().tempo().secondsAt(tick));
-    BigFraction units = inFilm.value().multiply(UNITS_A_SECOND);
+    return units(timing.clock().filmTime(timing.music().tempo().secondsAt(tick)));
+  }
+
+  /** A time in the units of sound. */
+  static long units(Seconds time) {
+    BigFraction units = time.value().multiply(UNITS_A_SECOND);
     return Math.round(units.doubleValue());
   }
 

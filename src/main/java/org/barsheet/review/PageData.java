@@ -1,11 +1,13 @@
 package org.barsheet.review;
 
+import java.nio.file.Path;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Flashes;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.Recording;
 import org.barsheet.timing.Finding;
 
 /**
@@ -16,15 +18,17 @@ final class PageData {
 
   private final FilmSheet sheet;
   private final Plan plan;
+  private final Path folder;
   private final PageJson json = new PageJson();
 
-  private PageData(FilmSheet sheet) {
+  private PageData(FilmSheet sheet, Path folder) {
     this.sheet = sheet;
+    this.folder = folder;
     this.plan = sheet.timing().plan();
   }
 
-  static String json(FilmSheet sheet, String name) {
-    PageData data = new PageData(sheet);
+  static String json(FilmSheet sheet, String name, Path folder) {
+    PageData data = new PageData(sheet, folder);
     data.json.object(() -> data.all(name));
     return data.json.toString();
   }
@@ -33,6 +37,8 @@ final class PageData {
     json.text("name", name);
     film();
     json.objects("inputs", sheet.inputs(), this::input);
+    json.maybe(
+        plan.recording(), recording -> json.name("recording").object(() -> recording(recording)));
     new MusicData(sheet, json).write();
     new ArtworkData(sheet, json).write();
     PageDrawings drawings = PageDrawings.of(sheet.timing().shots());
@@ -63,6 +69,12 @@ final class PageData {
     json.text("duration", PageWords.duration(rate, sheet.timing().lengthFrames()));
     json.number("musicStart", sheet.timing().clock().musicStartFrame());
     json.number("width", film.width()).number("height", film.height());
+  }
+
+  private void recording(Recording recording) {
+    json.text("file", String.valueOf(recording.file().getFileName()));
+    json.text("address", RecordingAddress.of(recording.file(), folder));
+    json.number("starts", MusicData.units(sheet.timing().clock().startOf(recording)));
   }
 
   private void input(InputFile input) {

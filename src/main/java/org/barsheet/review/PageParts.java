@@ -32,6 +32,7 @@ final class PageParts {
           "timbres.js",
           "orchestra.js",
           "sounding.js",
+          "clicking.js",
           "recording.js",
           "mixer.js",
           "compare.js",

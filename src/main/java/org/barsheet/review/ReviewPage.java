@@ -3,6 +3,7 @@ package org.barsheet.review;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -11,7 +12,8 @@ import org.barsheet.exposure.FilmSheet;
 /**
  * The review page: one HTML file that plays the film as planned, with all data and drawings inside.
  * It asks nothing of any network: its content security policy lets in its own style and script, by
- * their SHA-256, and pictures and sound out of the page itself.
+ * their SHA-256, pictures and sound out of the page itself, and only where the plan names a
+ * recording, sound from where the page stands.
  */
 public final class ReviewPage {
 
@@ -25,27 +27,31 @@ public final class ReviewPage {
    * @param sheet what it shows
    * @param name the plan's file name without extension, first part of the names of files a viewer
    *     saves
+   * @param folder where the page will stand: a recording that the plan names is loaded from there
    * @throws IOException if the stream does not take it
    */
-  public static void write(FilmSheet sheet, String name, OutputStream out) throws IOException {
+  public static void write(FilmSheet sheet, String name, Path folder, OutputStream out)
+      throws IOException {
     String style = PageParts.style();
     String script = PageParts.script();
     Map<String, String> fillings =
         Map.of(
-            "policy", policy(style, script),
+            "policy", policy(style, script, sheet.timing().plan().recording().isPresent()),
             "title", PageParts.escaped(sheet.timing().plan().title()),
             "style", style,
-            "data", PageData.json(sheet, name),
+            "data", PageData.json(sheet, name, folder),
             "script", script);
     out.write(filled(PageParts.template(), fillings).getBytes(StandardCharsets.UTF_8));
   }
 
-  private static String policy(String style, String script) {
+  private static String policy(String style, String script, boolean recorded) {
     return "default-src 'none'; script-src '"
         + PageParts.hash(script)
         + "'; style-src '"
         + PageParts.hash(style)
-        + "'; img-src data:; media-src blob:; base-uri 'none'; form-action 'none'";
+        + "'; img-src data:; media-src blob:"
+        + (recorded ? " 'self' file:" : "")
+        + "; base-uri 'none'; form-action 'none'";
   }
 
   /** Fills every hole once; what is filled in is not looked at again. */

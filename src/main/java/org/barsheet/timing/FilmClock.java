@@ -4,6 +4,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Film.MusicFrom;
+import org.barsheet.plan.Recording;
 
 /**
  * Ties the music to the film. The music's start is put on a whole frame, because editors lay sound
@@ -23,7 +24,7 @@ public record FilmClock(FrameRate rate, long musicStartFrame, Seconds musicStart
    */
   public static FilmClock of(Film film, Seconds firstNote) {
     Seconds start = film.musicFrom() == MusicFrom.FIRST_NOTE ? firstNote : Seconds.ZERO;
-    return new FilmClock(film.rate(), film.rate().nearestFrame(film.musicStarts()), start);
+    return new FilmClock(film.rate(), film.musicStartFrame(), start);
   }
 
   /** The film frame nearest to a moment of the score; a tie goes to the later frame. */
@@ -34,6 +35,11 @@ public record FilmClock(FrameRate rate, long musicStartFrame, Seconds musicStart
   /** Exact time in the film, from film frame 0, of a moment of the score. */
   public Seconds filmTime(Seconds fromTick0) {
     return rate.startOf(musicStartFrame).plus(fromTick0.minus(musicStart));
+  }
+
+  /** Exact time in the film, from film frame 0, of a recording's first sample. */
+  public Seconds startOf(Recording recording) {
+    return recording.starts().orElse(filmTime(Seconds.ZERO));
   }
 
   /** The moment of the score, from tick 0, that sounds as a film frame begins. */

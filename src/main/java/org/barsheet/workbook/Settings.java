@@ -39,6 +39,7 @@ final class Settings {
     Settings settings = new Settings(plan);
     settings.film(plan.film());
     settings.music(plan.music());
+    settings.recording();
     plan.motifs().forEach(settings::motif);
     settings.artwork(plan.artwork());
     plan.camera().ifPresent(settings::camera);
@@ -75,6 +76,20 @@ final class Settings {
     add("music.pickup", words(music.pickup().name()));
     add("music.played-order", music.playedOrder().orElse("as in the file"));
     add("music.pins", music.pins().isEmpty() ? "none" : Words.count(music.pins().size(), "pin"));
+  }
+
+  private void recording() {
+    add(
+        "music.recording",
+        plan.recording().map(each -> String.valueOf(each.file().getFileName())).orElse("none"));
+    plan.recording()
+        .ifPresent(
+            each ->
+                add(
+                    "music.recording-starts",
+                    each.starts()
+                        .map(time -> seconds(time) + " from the first frame")
+                        .orElse("where the score's first tick lies")));
   }
 
   private void hand(Hand hand) {

@@ -1,10 +1,10 @@
 /** What is heard: the score, a recording or nothing; each part; the click. */
 
-const mixer = { source: "score" };
+const mixer = { source: "score", before: "score" };
 
 const SOURCES = [
   { value: "score", words: "Score", title: "The score's notes, played by the page" },
-  { value: "recording", words: "Recording", title: "A sound file from your disk" },
+  { value: "recording", words: "Recording", title: "The production's own recording" },
   { value: "silence", words: "Silent", title: "No sound" },
 ];
 
@@ -12,12 +12,14 @@ function buildMixer() {
   mixer.panel = element("div", { id: "mixer", hidden: true });
   mixer.opener = button("Sound", "What is heard", toggleMixer, { id: "do-sound", "aria-expanded": "false", "aria-controls": "mixer" });
   mixer.summary = element("span", { class: "quiet", id: "sound-summary" });
+  mixer.told = element("p", { class: "quiet", id: "sound-told", role: "status" });
   byId("sound").append(mixer.summary, mixer.opener, mixer.panel);
+  byId("sound").after(mixer.told);
   const sources = element("div", { class: "choice small", role: "radiogroup", "aria-label": "What is heard" });
   mixer.showSource = choice(sources, SOURCES, chooseSource);
   mixer.click = element("input", { type: "checkbox", id: "click", onchange: () => setClick(mixer.click.checked) });
   mixer.panel.append(sources, element("label", {}, mixer.click, " click on every beat (C)"), recordingPart(), partsTable());
-  chooseSource("score");
+  chooseSource(film.recording ? "recording" : "score");
 }
 
 function toggleMixer() {
@@ -28,12 +30,21 @@ function toggleMixer() {
 function recordingPart() {
   mixer.file = element("input", { type: "file", accept: "audio/*,video/*", id: "recording-file", onchange: takeFile });
   mixer.first = element("input", { type: "number", id: "recording-first", value: film.musicStart, onchange: () => {
-    recording.firstFrame = Math.round(Number(mixer.first.value)) || 0;
+    recording.starts = secondsAtFrame(Math.round(Number(mixer.first.value)) || 0);
     seek(clock.frame);
   } });
-  mixer.recording = element("div", { class: "recording" },
-    element("label", {}, "Sound file ", mixer.file),
-    element("label", {}, "Its first sample is on film frame ", mixer.first));
+  const planned = film.recording
+    ? [button("The plan's: " + film.recording.file, "The recording that the plan names", takePlanned, { id: "do-planned" })]
+    : [];
+  mixer.starts = element("p", { class: "quiet" });
+  mixer.own = element("label", {}, "Its first sample is on film frame ", mixer.first);
+  mixer.recording = element("div", { class: "recording" }, ...planned,
+    element("label", {}, film.recording ? "Another, from your disk " : "Sound file from your disk ", mixer.file),
+    mixer.own, mixer.starts);
+  recording.refused = (words) => {
+    chooseSource("score");
+    say(mixer.told, "! " + words + " The page plays the score's notes instead.");
+  };
   return mixer.recording;
 }
 
@@ -41,17 +52,40 @@ function takeFile() {
   const [file] = mixer.file.files;
   if (file) {
     recording.take(file);
+    mixer.first.value = film.musicStart;
     chooseSource("recording");
   }
 }
 
+function takePlanned() {
+  recording.takePlanned();
+  chooseSource("recording");
+}
+
+/** `01:00:02:00`, or how long after that frame begins. */
+function momentWords(seconds) {
+  const frame = frameAtSeconds(seconds);
+  const after = 1000 * (seconds - secondsAtFrame(frame));
+  return timecode(frame) + (after < 0.5 ? "" : " and " + after.toFixed(0) + " ms") + " (frame " + frame + ")";
+}
+
 function chooseSource(name) {
+  if (name === "recording" && recording.sound === null && film.recording) {
+    recording.takePlanned();
+  }
+  mixer.before = mixer.source === "silence" ? mixer.before : mixer.source;
   mixer.source = name;
   mixer.showSource(name);
   mixer.recording.hidden = name !== "recording";
   const waits = name === "recording" && recording.sound === null;
-  setSource(name === "score" ? sounding : name === "recording" && !waits ? recording : silence);
+  setSource(name === "score" ? sounding : underClick(name === "recording" && !waits ? recording : silence));
+  say(mixer.told, "");
   showMixer();
+}
+
+/** Silence, or what was heard before it. */
+function toggleSound() {
+  chooseSource(mixer.source === "silence" ? mixer.before : "silence");
 }
 
 function setClick(on) {
@@ -69,7 +103,8 @@ function partsTable() {
   }));
   const rows = mixer.rows.map(({ part, mute, solo }) =>
     element("tr", {}, element("th", { scope: "row", text: part.name }), element("td", {}, mute), element("td", {}, solo)));
-  return element("table", { class: "parts" }, element("caption", { text: "Parts" }), element("tbody", {}, ...rows));
+  mixer.parts = element("table", { class: "parts" }, element("caption", { text: "Parts" }), element("tbody", {}, ...rows));
+  return mixer.parts;
 }
 
 function toggle(words, title, set, index) {
@@ -88,6 +123,9 @@ function showMixer() {
   });
   const heard = film.parts.filter((_, index) => isHeard(index)).length;
   const parts = heard === film.parts.length ? "score" : heard + " of " + count(film.parts.length, "part");
-  const what = { score: parts, recording: recording.name || "choose a sound file", silence: "silent" }[mixer.source];
-  say(mixer.summary, what + (mixer.source === "score" ? ", click " + (sounding.click ? "on" : "off") : ""));
+  const what = { score: parts, recording: recording.sound ? recording.name : "choose a sound file", silence: "silent" }[mixer.source];
+  say(mixer.summary, what + ", click " + (sounding.click ? "on" : "off"));
+  mixer.own.hidden = recording.planned || recording.sound === null;
+  say(mixer.starts, recording.planned && recording.sound ? "As the plan says, its first sample lies at " + momentWords(recording.starts) + "." : "");
+  mixer.parts.hidden = mixer.source !== "score";
 }

@@ -14,14 +14,19 @@ const clicks = film.bars.flatMap((bar) => bar.clicks.map((start, beat) => ({ sta
 
 const filmSeconds = (time) => time / UNITS;
 
-/** Begins at a film time; every start has players of its own, so that a stop silences all at once. */
-sounding.start = function (seconds, speed) {
+/** Sets the players up where they are not yet, and wakes the audio clock. */
+sounding.open = function () {
   if (!this.context) {
     this.context = new AudioContext({ latencyHint: "interactive" });
     this.orchestra = makeOrchestra(this.context);
     this.levels();
   }
   this.context.resume().catch(() => {});
+};
+
+/** Begins at a film time; every start has players of its own, so that a stop silences all at once. */
+sounding.start = function (seconds, speed) {
+  this.open();
   this.speed = speed;
   this.from = seconds;
   this.began = this.context.currentTime + START_DELAY;
@@ -58,9 +63,10 @@ sounding.at = function (seconds) {
   return this.began + (seconds - this.from) / this.speed;
 };
 
+const lookAhead = () => (document.hidden ? AHEAD_UNSEEN : AHEAD);
+
 sounding.layOut = function () {
-  const ahead = document.hidden ? AHEAD_UNSEEN : AHEAD;
-  const until = this.context.currentTime + ahead;
+  const until = this.context.currentTime + lookAhead();
   for (; this.nextNote < notes.length; this.nextNote++) {
     const note = notes[this.nextNote];
     const when = this.at(filmSeconds(note.start));
@@ -81,14 +87,18 @@ sounding.layOut = function () {
 
 sounding.stop = function () {
   window.clearInterval(this.timer);
-  const { take, context } = this;
+  hush(this.take);
+  this.take = null;
+};
+
+/** Silences all that was laid out for a take, where there is one. */
+function hush(take) {
   if (take) {
     const all = [...take.parts, take.click];
-    all.forEach((gain) => gain.gain.setTargetAtTime(0, context.currentTime, 0.008));
+    all.forEach((gain) => gain.gain.setTargetAtTime(0, take.context.currentTime, 0.008));
     window.setTimeout(() => all.forEach((gain) => gain.disconnect()), 120);
-    this.take = null;
   }
-};
+}
 
 /**
  * The film time that is heard now: the audio clock less the time the sound is on its way to the ear.

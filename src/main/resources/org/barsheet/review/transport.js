@@ -46,7 +46,7 @@ const deeds = [
   { id: "half", keys: ["h"], sign: "H", words: "half speed", act: () => setSpeed(clock.speed === 1 ? 0.5 : 1) },
   { id: "ones", keys: ["o"], sign: "O", words: "as if on ones: a picture for every frame", act: toggleOnes },
   { id: "click", keys: ["c"], sign: "C", words: "click on or off", act: () => setClick(!sounding.click) },
-  { id: "mute", keys: ["m"], sign: "M", words: "sound on or off", act: () => chooseSource(mixer.source === "silence" ? "score" : "silence") },
+  { id: "mute", keys: ["m"], sign: "M", words: "sound on or off", act: toggleSound },
   { id: "note", keys: ["n"], sign: "N", words: "write a note on this frame", act: writeNote },
   { id: "findings", keys: ["f"], sign: "F", words: "findings", act: () => chooseTab("findings") },
   ...["director", "animator", "editor", "player"].map((name, i) => (

@@ -7,9 +7,6 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -297,65 +294,5 @@ class ReviewPageInBrowserTest {
       double begins = at - 0.01 + ((Number) first).doubleValue() / SAMPLE_RATE;
       assertThat(begins).as(part.name()).isBetween(at - 0.0001, at + 0.004);
     }
-  }
-
-  @Test
-  void a_recording_of_the_viewers_own_moves_the_film(@TempDir Path other) throws IOException {
-    Path sound = other.resolve("sound.wav");
-    Files.write(sound, silentWave(3 * 8_000));
-    browser.press("do-sound");
-    browser.run("document.getElementById('recording-file').parentNode.parentNode.hidden = false");
-    browser.find("#recording-file").sendKeys(sound.toString());
-    browser.run("reviewPage.seek(reviewPage.film.musicStart)");
-    browser.press("do-play");
-    List<?> reading =
-        (List<?>)
-            browser.later(
-                "const done = arguments[0]; const r = reviewPage.recording;"
-                    + "const time = r.seconds.bind(r); let given;"
-                    + "r.seconds = () => { given = time(); return given; };"
-                    + "const timer = setInterval(() => { if (r.sound.currentTime > 0.5) {"
-                    + "  clearInterval(timer); done([reviewPage.clock.frame,"
-                    + "    Math.floor(given * 24 + 1e-6), given, r.sound.currentTime]); } }, 30);");
-    assertThat(reading.get(0)).isEqualTo(reading.get(1));
-    double inFilm = ((Number) reading.get(2)).doubleValue();
-    double musicStarts = film.timing().clock().musicStartFrame() / 24.0;
-    assertThat(inFilm)
-        .isBetween(musicStarts, musicStarts + ((Number) reading.get(3)).doubleValue());
-  }
-
-  @Test
-  void another_recording_chosen_while_one_plays_silences_the_first(@TempDir Path other)
-      throws IOException {
-    browser.press("do-sound");
-    browser.run("document.getElementById('recording-file').parentNode.parentNode.hidden = false");
-    browser.run("reviewPage.seek(reviewPage.film.musicStart)");
-    for (String name : List.of("first.wav", "second.wav")) {
-      Path sound = Files.write(other.resolve(name), silentWave(20 * 8_000));
-      browser.run("window.before = reviewPage.recording.sound");
-      browser.find("#recording-file").sendKeys(sound.toString());
-      if (name.startsWith("first")) {
-        browser.press("do-play");
-      }
-      browser.later(
-          "const done = arguments[0]; const timer = setInterval(() => {"
-              + "const { sound } = reviewPage.recording; if (sound !== window.before"
-              + " && sound.currentTime > 0.1) { clearInterval(timer); done(0); } }, 20);");
-    }
-    assertThat(browser.run("return window.before.paused")).isEqualTo(true);
-    assertThat(browser.run("return reviewPage.recording.sound.paused")).isEqualTo(false);
-  }
-
-  /** A RIFF WAVE file (IBM and Microsoft, 1991): mono, 8 bits, 8,000 samples a second. */
-  private static byte[] silentWave(int samples) {
-    ByteBuffer file = ByteBuffer.allocate(44 + samples).order(ByteOrder.LITTLE_ENDIAN);
-    file.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + samples);
-    file.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII)).putInt(16).putShort((short) 1);
-    file.putShort((short) 1).putInt(8_000).putInt(8_000).putShort((short) 1).putShort((short) 8);
-    file.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(samples);
-    while (file.hasRemaining()) {
-      file.put((byte) 128);
-    }
-    return file.array();
   }
 }

@@ -40,7 +40,7 @@ class ReviewPageTest {
 
   private static String page(FilmSheet film) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ReviewPage.write(film, "lamplighters-quay", out);
+    ReviewPage.write(film, "lamplighters-quay", Path.of("sheets"), out);
     return out.toString(StandardCharsets.UTF_8);
   }
 

@@ -55,6 +55,7 @@ class ArtworkFindingsTest {
             Path.of("quay.mid"),
             FILM,
             TempoRequest.DEFAULT,
+            Optional.empty(),
             List.of(),
             artwork,
             Optional.empty(),

@@ -172,6 +172,7 @@ public final class SampleFilm {
         Path.of("sample.mid"),
         film,
         TempoRequest.DEFAULT,
+        Optional.empty(),
         List.of(),
         new Artwork(
             25.4,

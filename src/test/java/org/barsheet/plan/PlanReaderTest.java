@@ -22,6 +22,8 @@ import org.barsheet.pulse.TempoRequest;
 import org.barsheet.score.Meter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PlanReaderTest {
 
@@ -130,6 +132,28 @@ class PlanReaderTest {
                 Optional.of(new Meter(6, 8)),
                 Optional.of(BigFraction.of(96)),
                 Optional.of(BigFraction.of(3, 2))));
+    Recording recording = plan.recording().orElseThrow();
+    assertThat(recording.file()).isEqualTo(folder.resolve("mixes/harbour.wav"));
+    assertThat(recording.starts()).contains(FrameRate.FPS_29_97_DF.startOf(-15));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-0.5 s, 3/2",
+    "12 f, 5/2",
+    "01:00:03:12, 7/2",
+  })
+  void a_recording_begins_so_long_after_the_music_or_at_a_timecode(String starts, String inFilm)
+      throws IOException {
+    String film = "title: Quay\nscore: quay.mid\nfilm: {frame-rate: 24, music-starts: 2 s}\n";
+    Plan plan = read(film + "music: {recording: a.wav, recording-starts: '" + starts + "'}\n");
+    assertThat(plan.recording().orElseThrow().starts()).hasToString("Optional[" + inFilm + "]");
+  }
+
+  @Test
+  void a_recording_without_a_start_begins_with_the_score() throws IOException {
+    Plan plan = read(LEAST + "music: {recording: a.wav}\n");
+    assertThat(plan.recording().orElseThrow().starts()).isEmpty();
   }
 
   @Test
@@ -267,7 +291,7 @@ class PlanReaderTest {
   void a_place_in_the_plan_is_known_for_each_panel() throws IOException {
     Where where = wholeSchema().panels().get(1).where();
     assertThat(where.file()).endsWith("plan.yaml");
-    assertThat(where.position()).isEqualTo("line 60, column 5");
+    assertThat(where.position()).isEqualTo("line 62, column 5");
   }
 
   @Test

@@ -337,6 +337,7 @@ public final class PlanBuilder {
         Path.of("quay.mid"),
         film,
         TempoRequest.DEFAULT,
+        Optional.empty(),
         motifs.stream().map(PlanBuilder::motif).toList(),
         new Artwork(25.4, 24, 13.5, palette, 0, models),
         camera,

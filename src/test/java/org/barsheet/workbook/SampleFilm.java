@@ -254,6 +254,7 @@ final class SampleFilm {
         Path.of("sample.mid"),
         film,
         TempoRequest.DEFAULT,
+        Optional.empty(),
         List.of(motif("glimmer"), motif("tide")),
         new Artwork(
             25.4,

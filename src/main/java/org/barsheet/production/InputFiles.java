@@ -1,0 +1,58 @@
+package org.barsheet.production;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.clips.SoundFile;
+import org.barsheet.clips.UnreadableClipException;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.Recording;
+
+/** Looks whether the score and the recording that a plan names are there. */
+final class InputFiles {
+
+  private InputFiles() {}
+
+  /** Refuses a plan whose score or recording is missing, or whose recording does not sound. */
+  static void check(Plan plan) {
+    List<Problem> problems = new ArrayList<>();
+    if (!Files.exists(plan.score())) {
+      problems.add(
+          Problem.at(
+              plan.file().toString(),
+              "score",
+              "there is no file " + plan.score(),
+              "put the MIDI file beside the plan, or write its path after 'score:'"));
+    }
+    plan.recording().flatMap(InputFiles::problem).ifPresent(problems::add);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+  }
+
+  private static Optional<Problem> problem(Recording recording) {
+    String name = "recording: " + recording.file();
+    if (!Files.isRegularFile(recording.file())) {
+      String remedy = "put the sound file there, or write its path, seen from the plan's folder";
+      return told(recording, "recording: there is no file " + recording.file(), remedy);
+    }
+    try {
+      SoundFile.check(recording.file());
+      return Optional.empty();
+    } catch (UnreadableClipException wrong) {
+      String remedy = "name a sound file that browsers play: WAV, MP3, M4A, FLAC or Ogg";
+      return told(recording, name + " " + wrong.reason(), remedy);
+    } catch (IOException unreadable) {
+      return told(recording, name + " cannot be read", "check that you may open this file");
+    }
+  }
+
+  private static Optional<Problem> told(Recording recording, String sentence, String remedy) {
+    return Optional.of(
+        Problem.at(recording.where().file(), recording.where().position(), sentence, remedy));
+  }
+}
