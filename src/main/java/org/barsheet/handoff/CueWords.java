@@ -2,11 +2,15 @@ package org.barsheet.handoff;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.motif.Form;
+import org.barsheet.plan.Film;
 import org.barsheet.score.Part;
 import org.barsheet.timing.Cue;
+import org.barsheet.timing.Shot;
 
 /** What is said of a cue, in the same words in every file. */
 final class CueWords {
@@ -44,10 +48,40 @@ final class CueWords {
 
   /** Names of the panels that sit on it, in story order. */
   static List<String> panels(FilmSheet sheet, Cue cue) {
+    return shots(sheet, cue).stream().map(shot -> shot.panel().name()).toList();
+  }
+
+  /** The shots that sit on it, in story order. */
+  static List<Shot> shots(FilmSheet sheet, Cue cue) {
     return sheet.timing().shots().stream()
         .filter(shot -> shot.cue().id().equals(cue.id()))
-        .map(shot -> shot.panel().name())
         .toList();
+  }
+
+  /** {@code accent on frame 738, 01:00:30:18}, where the accent is not the cue's first moment. */
+  static Optional<String> accent(Film film, Cue cue) {
+    return hasLaterAccent(cue)
+        ? Optional.of("accent on " + moment(film, cue.accentFrame()))
+        : Optional.empty();
+  }
+
+  /** Whether a picture lands elsewhere than on the cue's first moment. */
+  static boolean hasLaterAccent(Cue cue) {
+    return cue.accentFrame() != cue.frame();
+  }
+
+  /** {@code bakers-lamp lands on frame 738, 01:00:30:18}. */
+  static String landing(Film film, PlannedReveal reveal) {
+    return reveal.opening().name() + " lands on " + moment(film, reveal.landsFrame());
+  }
+
+  private static String moment(Film film, long frame) {
+    return "frame " + frame + ", " + film.timecode(frame);
+  }
+
+  /** A shot's reveals, in order of layer. */
+  static List<PlannedReveal> reveals(FilmSheet sheet, Shot shot) {
+    return sheet.reveals().stream().filter(reveal -> reveal.shot() == shot.index()).toList();
   }
 
   /** A constant as files spell it: {@code INTO_PANEL} is {@code into-panel}. */

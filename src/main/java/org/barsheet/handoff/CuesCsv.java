@@ -4,13 +4,15 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Cue;
 
 /**
  * Every cue as a row. {@code frame} counts from the film's first frame, from 0; {@code seconds}
- * from the score's tick 0; both are of the cue's first moment.
+ * from the score's tick 0; both are of the cue's first moment. {@code accent_frame} is that of the
+ * note the picture is to land on, and {@code landings} say where each reveal of the panel lands.
  */
 final class CuesCsv {
 
@@ -26,7 +28,10 @@ final class CuesCsv {
           "certainty",
           "form",
           "parts",
-          "panel");
+          "panel",
+          "accent_timecode",
+          "accent_frame",
+          "landings");
   private static final int SECONDS_DECIMALS = 6;
   private static final String BETWEEN = "; ";
 
@@ -47,8 +52,19 @@ final class CuesCsv {
             CueWords.certainty(cue),
             CueWords.form(cue),
             String.join(BETWEEN, CueWords.parts(sheet, cue)),
-            String.join(BETWEEN, CueWords.panels(sheet, cue)));
+            String.join(BETWEEN, CueWords.panels(sheet, cue)),
+            film.timecode(cue.accentFrame()).toString(),
+            cue.accentFrame(),
+            landings(sheet, cue));
       }
     }
+  }
+
+  private static String landings(FilmSheet sheet, Cue cue) {
+    Film film = sheet.timing().plan().film();
+    return CueWords.shots(sheet, cue).stream()
+        .flatMap(shot -> CueWords.reveals(sheet, shot).stream())
+        .map(reveal -> CueWords.landing(film, reveal))
+        .collect(Collectors.joining(BETWEEN));
   }
 }

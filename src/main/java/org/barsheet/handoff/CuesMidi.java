@@ -15,9 +15,9 @@ import org.barsheet.timing.TimingSheet;
 
 /**
  * The score with the film in it (Standard MIDI File 1.0): a marker, FF 06, for every return of a
- * motif; a cue point, FF 07, where a shot begins. They stand in the first track, where programs
- * look for them. A shot that begins before the music stands on tick 0, and so does a text, FF 01,
- * with the film's rate.
+ * motif, and one for its accent where that is not its first note; a cue point, FF 07, where a shot
+ * begins. They stand in the first track, where programs look for them. A shot that begins before
+ * the music stands on tick 0, and so does a text, FF 01, with the film's rate.
  */
 final class CuesMidi {
 
@@ -38,6 +38,10 @@ final class CuesMidi {
       for (Cue cue : timing.cues()) {
         if (cue.kind() == Cue.Kind.OCCURRENCE) {
           first.add(ScoreSequence.text(MARKER, line(cue.title()), fileTick(timing, cue.at())));
+          if (CueWords.hasLaterAccent(cue)) {
+            String words = line(cue.title() + " accent");
+            first.add(ScoreSequence.text(MARKER, words, fileTick(timing, cue.accentAt())));
+          }
         }
       }
       for (Shot shot : timing.shots()) {

@@ -4,7 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.plan.Film;
 import org.barsheet.timing.Cue;
+import org.barsheet.timing.Shot;
 
 /** Every cue inside the film as a WebVTT cue, as long as it sounds. */
 final class CuesVtt {
@@ -46,8 +49,15 @@ final class CuesVtt {
     if (CueWords.certainty(cue).equals("likely") || CueWords.certainty(cue).equals("possible")) {
       line.append(" (").append(CueWords.certainty(cue)).append(')');
     }
-    for (String panel : CueWords.panels(sheet, cue)) {
-      line.append(" · panel ").append(panel);
+    Film film = sheet.timing().plan().film();
+    CueWords.accent(film, cue).ifPresent(accent -> line.append(" · ").append(accent));
+    for (Shot shot : CueWords.shots(sheet, cue)) {
+      line.append(" · panel ").append(shot.panel().name());
+      for (PlannedReveal reveal : CueWords.reveals(sheet, shot)) {
+        if (reveal.landsFrame() != cue.accentFrame()) {
+          line.append(" · ").append(CueWords.landing(film, reveal));
+        }
+      }
     }
     return line.toString();
   }

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Timecode;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.handoff.text.Ascii;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
@@ -27,12 +28,14 @@ final class EditDecisionList {
   private static final int MOST_TITLE = 70;
   private static final String LINE_END = "\r\n";
 
+  private final FilmSheet sheet;
   private final Film film;
   private final List<Shot> shots;
   private final List<String> reels;
   private final String title;
 
   private EditDecisionList(FilmSheet sheet) {
+    this.sheet = sheet;
     this.film = sheet.timing().plan().film();
     this.shots = sheet.timing().shots();
     this.title = Ascii.line(sheet.timing().plan().title());
@@ -71,6 +74,10 @@ final class EditDecisionList {
     text.append(film.timecode(shot.frames().endExclusive())).append(LINE_END);
     comment(text, "panel " + shot.panel().name() + ": " + shot.panel().action());
     comment(text, "cue " + shot.cue().title() + ", frame " + shot.cue().frame());
+    CueWords.accent(film, shot.cue()).ifPresent(accent -> comment(text, accent));
+    for (PlannedReveal reveal : CueWords.reveals(sheet, shot)) {
+      comment(text, CueWords.landing(film, reveal));
+    }
   }
 
   private Timecode label(long frame) {

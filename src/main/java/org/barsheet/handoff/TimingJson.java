@@ -168,6 +168,10 @@ public final class TimingJson {
     json.name("beat").value(new BigDecimal(cue.place().beatText()));
     seconds("seconds", cue.at());
     json.name("frame").value(cue.frame());
+    json.name("accentBar").value(cue.accentPlace().bar());
+    json.name("accentBeat").value(new BigDecimal(cue.accentPlace().beatText()));
+    seconds("accentSeconds", cue.accentAt());
+    json.name("accentFrame").value(cue.accentFrame());
     json.name("certainty").value(CueWords.certainty(cue));
     json.name("form").value(CueWords.form(cue));
     array("parts", CueWords.parts(sheet, cue), json::value);
@@ -187,12 +191,8 @@ public final class TimingJson {
     json.name("timecodeOut").value(film.timecode(shot.frames().endExclusive()).toString());
     rect("fieldFrom", shot.panel().field().map(field -> field.from()));
     rect("fieldTo", shot.panel().field().map(field -> field.to()));
-    array("reveals", revealsOf(shot), this::reveal);
+    array("reveals", CueWords.reveals(sheet, shot), this::reveal);
     json.endObject();
-  }
-
-  private List<PlannedReveal> revealsOf(Shot shot) {
-    return sheet.reveals().stream().filter(reveal -> reveal.shot() == shot.index()).toList();
   }
 
   private void rect(String name, Optional<Rect> rect) throws IOException {

@@ -25,27 +25,31 @@ final class CuesWorksheet {
   private static final int TIMECODE = 6;
   private static final int FRAME = 7;
   private static final int SECONDS = 8;
-  private static final int CERTAINTY = 9;
-  private static final int FORM = 10;
-  private static final int PARTS = 11;
-  private static final int PANEL = 12;
-  private static final int NOTES = 13;
-  private static final int ROW_NAME = 14;
+  private static final int ACCENT_TIMECODE = 9;
+  private static final int ACCENT_FRAME = 10;
+  private static final int CERTAINTY = 11;
+  private static final int FORM = 12;
+  private static final int PARTS = 13;
+  private static final int PANEL = 14;
+  private static final int NOTES = 15;
+  private static final int ROW_NAME = 16;
 
   private static final List<Column> COLUMNS =
       List.of(
           Column.words("", 16),
-          Column.words("cue", 84, 2),
-          Column.words("kind", 58),
+          Column.words("cue", 72, 2),
+          Column.words("kind", 56),
           Column.numbers("no.", 26),
           Column.numbers("bar", 30),
           Column.numbers("beat", 32),
           Column.words("timecode", 60),
           Column.numbers("frame", 42),
           Column.numbers("seconds", 50),
-          Column.words("certainty", 54),
-          Column.words("form", 84, 4),
-          Column.words("parts", 60, 2),
+          Column.words(Signs.ACCENT + " accent", 60),
+          Column.numbers(Signs.ACCENT + " frame", 46),
+          Column.words("certainty", 52),
+          Column.words("form", 70, 4),
+          Column.words("parts", 54, 2),
           Column.words("panel", 36),
           Column.toFillIn("notes", 40, 2),
           Column.rowName());
@@ -89,7 +93,9 @@ final class CuesWorksheet {
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, MOTIF, PANEL));
     forTheComposer(row + 1);
     frame.finish(
-        "place and frame are those of the first note; seconds are the score's; "
+        "place, timecode and frame are those of the first note; "
+            + Signs.ACCENT
+            + " the note a picture lands on, where it is another; seconds are the score's; "
             + Signs.QUESTION
             + " marks what is only likely");
   }
@@ -113,6 +119,7 @@ final class CuesWorksheet {
     pen.text(CUE, cue.title(), WORDS.inBold());
     pen.text(KIND, kind(cue), WORDS);
     place(cue);
+    accent(cue);
     pen.text(CERTAINTY, occurrence.map(CuesWorksheet::certainty).orElse(""), WORDS);
     pen.text(FORM, occurrence.map(Occurrence::description).orElse(""), WORDS);
     pen.text(PARTS, book.index().parts(cue), WORDS.edged(WORDS.edges().left(Line.HAIR)));
@@ -135,6 +142,19 @@ final class CuesWorksheet {
     pen.number(SECONDS, cue.at().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
     if (book.index().shotAt(cue.frame()).isPresent()) {
       pen.link(FRAME, book.exposures().addressOf(cue.frame()));
+    }
+  }
+
+  /** The note a picture lands on, where it is another than the first. */
+  private void accent(Cue cue) {
+    if (cue.accentFrame() == cue.frame()) {
+      pen.blank(ACCENT_TIMECODE, WORDS).blank(ACCENT_FRAME, NUMBERS);
+      return;
+    }
+    pen.text(ACCENT_TIMECODE, film.timecode(cue.accentFrame()).toString(), WORDS.centred());
+    pen.number(ACCENT_FRAME, cue.accentFrame(), NUMBERS.in(Ink.QUAY));
+    if (book.index().shotAt(cue.accentFrame()).isPresent()) {
+      pen.link(ACCENT_FRAME, book.exposures().addressOf(cue.accentFrame()));
     }
   }
 

@@ -8,11 +8,13 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.timing.Cue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,11 +52,35 @@ class CuesCsvTest {
     assertThat(written(SampleFilm.at(FrameRate.FPS_24).sheet()))
         .startsWith(
             "cue,kind,bar,beat,timecode,frame,seconds,certainty,form,parts,panel,"
-                + "frame_rate,timecode_counts\r\n")
+                + "accent_timecode,accent_frame,landings,frame_rate,timecode_counts\r\n")
         .contains(
             "glimmer 1,occurrence,3,1,01:00:06:09,153,4.375000,certain,\"tonal, augmented\","
-                + "Celesta; Strings,2,24,non-drop-frame\r\n")
-        .contains("mark A,mark,5,1,01:00:10:03,243,8.125000,,,,,24,non-drop-frame\r\n");
+                + "Celesta; Strings,2,01:00:07:15,183,\"lamp-1 lands on frame 183, 01:00:07:15;"
+                + " lamp-2 lands on frame 183, 01:00:07:15\",24,non-drop-frame\r\n")
+        .contains(
+            "mark A,mark,5,1,01:00:10:03,243,8.125000,,,,,01:00:10:03,243,,"
+                + "24,non-drop-frame\r\n");
+  }
+
+  /** The third note of glimmer is two beats after its first; a mark has no other moment. */
+  @Test
+  void a_row_says_on_which_frame_the_picture_is_to_land() {
+    List<CSVRecord> rows = rows(SampleFilm.at(FrameRate.FPS_24).sheet());
+    assertThat(rows.get(1).get("frame")).isEqualTo("153");
+    assertThat(rows.get(1).get("accent_frame")).isEqualTo("" + (153 + 2 * 15));
+    assertThat(rows.get(2).get("accent_frame")).isEqualTo(rows.get(2).get("frame"));
+  }
+
+  @Test
+  void every_landing_of_the_demo_stands_beside_the_cue_of_its_panel() {
+    FilmSheet sheet = DemoFilm.sheet();
+    String landings =
+        rows(sheet).stream().map(row -> row.get("landings")).collect(Collectors.joining("; "));
+    assertThat(sheet.reveals()).isNotEmpty();
+    for (PlannedReveal reveal : sheet.reveals()) {
+      assertThat(landings)
+          .contains(reveal.opening().name() + " lands on frame " + reveal.landsFrame() + ",");
+    }
   }
 
   @Test

@@ -93,6 +93,8 @@ class CuesMidiTest {
         .contains(
             new Text(CuesMidi.MARKER, SampleMusic.tickOfBar(3), "glimmer 1"),
             new Text(CuesMidi.MARKER, SampleMusic.tickOfBar(6), "glimmer 2"),
+            new Text(CuesMidi.MARKER, SampleMusic.tickOfBar(3) + 2 * 480, "glimmer 1 accent"),
+            new Text(CuesMidi.MARKER, SampleMusic.tickOfBar(6) + 2 * 480, "glimmer 2 accent"),
             new Text(CuesMidi.MARKER, SampleMusic.tickOfBar(5), "A"),
             new Text(CuesMidi.CUE_POINT, 0, "panel 1: Fog over the quay"),
             new Text(CuesMidi.CUE_POINT, SampleMusic.tickOfBar(3), "panel 2: The baker's lamp"),
@@ -150,8 +152,12 @@ class CuesMidiTest {
     assertThat(noteOns(written(sheet))).isEqualTo(sheet.timing().music().score().notes().size());
   }
 
+  /** A marker for each return, and another where its accent is not its first note. */
   private static int returns(FilmSheet sheet) {
-    return (int) sheet.timing().cues().stream().filter(cue -> cue.occurrence().isPresent()).count();
+    return sheet.timing().cues().stream()
+        .filter(cue -> cue.occurrence().isPresent())
+        .mapToInt(cue -> cue.accentAt().equals(cue.at()) ? 1 : 2)
+        .sum();
   }
 
   @ParameterizedTest
@@ -161,6 +167,6 @@ class CuesMidiTest {
     Sequence sequence = written(sheet);
     List<Note> notes = sheet.timing().music().score().notes();
     assertThat(noteOns(sequence)).isEqualTo(notes.size());
-    assertThat(texts(sequence.getTracks()[0])).hasSize(6);
+    assertThat(texts(sequence.getTracks()[0])).hasSize(8);
   }
 }

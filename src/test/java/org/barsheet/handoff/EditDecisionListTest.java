@@ -9,7 +9,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Timecode;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.ShootingPlan;
 import org.barsheet.handoff.EdlParser.EditList;
 import org.barsheet.handoff.EdlParser.Event;
@@ -44,7 +46,34 @@ class EditDecisionListTest {
             002  P2       V     C        00:00:00:00 00:00:06:00 01:00:06:09 01:00:12:09
             * panel 2: The baker's lamp
             * cue glimmer 1, frame 153
-            """);
+            * accent on frame 183, 01:00:07:15
+            * lamp-1 lands on frame 183, 01:00:07:15
+            * lamp-2 lands on frame 183, 01:00:07:15
+            003  P3 """);
+  }
+
+  @Test
+  void a_shot_on_a_cue_that_is_one_moment_has_no_accent_of_its_own() {
+    List<String> comments = only(SampleFilm.at(FrameRate.FPS_24).sheet()).comments();
+    int cue = comments.indexOf("cue bar 1, frame 63");
+    assertThat(cue).isPositive();
+    assertThat(comments.get(cue + 1)).startsWith("panel 2");
+  }
+
+  @Test
+  void every_landing_of_the_demo_is_said_with_a_timecode_inside_its_shot() {
+    FilmSheet sheet = DemoFilm.sheet();
+    EditList list = only(sheet);
+    String comments = String.join(" ", list.comments());
+    assertThat(sheet.reveals()).isNotEmpty();
+    for (PlannedReveal reveal : sheet.reveals()) {
+      Event event = list.events().get(reveal.shot());
+      Timecode lands = sheet.timing().plan().film().timecode(reveal.landsFrame());
+      assertThat(comments)
+          .contains(
+              reveal.opening().name() + " lands on frame " + reveal.landsFrame() + ", " + lands);
+      assertThat(lands.frame()).isBetween(event.recordIn(), event.recordOut() - 1);
+    }
   }
 
   @ParameterizedTest

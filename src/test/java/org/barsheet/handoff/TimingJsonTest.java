@@ -85,6 +85,16 @@ class TimingJsonTest {
         .contains("\"startSeconds\":{\"exact\":\"5/8\",\"decimal\":0.625},\"startFrame\":63");
   }
 
+  /** Two beats of 5/8 s after its first note, at 24 frames a second. */
+  @Test
+  void says_of_a_cue_which_note_a_picture_lands_on() {
+    String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());
+    assertThat(json.replaceAll("\\s+", ""))
+        .contains(
+            "\"frame\":153,\"accentBar\":3,\"accentBeat\":3,"
+                + "\"accentSeconds\":{\"exact\":\"45/8\",\"decimal\":5.625},\"accentFrame\":183,");
+  }
+
   /** Slow at the end, picture 1 of 10 stands at 90 · (1 − 0.9²) = 17.1 degrees, set to the half. */
   @Test
   void says_what_the_hand_sets_for_each_picture() {

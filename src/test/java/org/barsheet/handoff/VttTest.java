@@ -8,6 +8,7 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.handoff.VttParser.ParsedCue;
 import org.barsheet.handoff.VttParser.ParsedFile;
 import org.barsheet.timing.Cue;
@@ -49,8 +50,32 @@ class VttTest {
 
             glimmer-1
             00:00:06.375 --> 00:00:08.250
-            glimmer 1 · bar 3 · tonal, up a fourth · panel 2
+            glimmer 1 · bar 3 · tonal, up a fourth · accent on frame 183, 01:00:07:15 · panel 2
             """);
+  }
+
+  /** Panel 10 sits on glimmer; one of its shutters lands later, at a place of its own. */
+  @Test
+  void a_reveal_that_lands_off_the_accent_is_named_with_its_own_frame() {
+    FilmSheet sheet = DemoFilm.sheet();
+    List<PlannedReveal> offAccent =
+        sheet.reveals().stream()
+            .filter(reveal -> reveal.landsFrame() != cueOf(sheet, reveal).accentFrame())
+            .toList();
+    assertThat(offAccent).isNotEmpty();
+    List<ParsedCue> parsed = cues(sheet).cues();
+    for (PlannedReveal reveal : offAccent) {
+      String words = reveal.opening().name() + " lands on frame " + reveal.landsFrame() + ", ";
+      assertThat(parsed)
+          .filteredOn(cue -> cue.text().contains(words))
+          .singleElement()
+          .satisfies(
+              cue -> assertThat(cue.text()).startsWith(cueOf(sheet, reveal).title() + " · "));
+    }
+  }
+
+  private static Cue cueOf(FilmSheet sheet, PlannedReveal reveal) {
+    return sheet.timing().shots().get(reveal.shot()).cue();
   }
 
   @ParameterizedTest
