@@ -7,9 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.Movement.MovedPicture;
@@ -37,19 +35,17 @@ public final class Placeholders {
   public static List<HandoffFile> files(FilmSheet sheet) {
     Film film = sheet.timing().plan().film();
     List<HandoffFile> files = new ArrayList<>();
-    Set<String> taken = new HashSet<>();
     for (Shot shot : sheet.timing().shots()) {
-      add(files, taken, PicturePaths.ofPlate(shot), film, c -> PlateDrawing.draw(c, sheet, shot));
+      files.add(
+          file(PicturePaths.ofPlate(shot), film, canvas -> PlateDrawing.draw(canvas, sheet, shot)));
     }
+    PictureParts parts = new PictureParts(sheet);
     for (Movement movement : sheet.movements()) {
-      PictureDrawing drawing = new PictureDrawing(sheet, movement);
+      PictureDrawing drawing = new PictureDrawing(sheet, movement, parts);
       for (MovedPicture picture : movement.pictures()) {
-        add(
-            files,
-            taken,
-            PicturePaths.of(picture.picture()),
-            film,
-            canvas -> drawing.draw(canvas, picture));
+        files.add(
+            file(
+                PicturePaths.of(picture.picture()), film, canvas -> drawing.draw(canvas, picture)));
       }
     }
     return List.copyOf(files);
@@ -59,18 +55,14 @@ public final class Placeholders {
     void on(Canvas canvas);
   }
 
-  private static void add(
-      List<HandoffFile> files, Set<String> taken, String path, Film film, Drawing drawing) {
-    if (taken.add(path)) {
-      files.add(
-          new HandoffFile(
-              path,
-              out -> {
-                Canvas canvas = new Canvas(film.width(), film.height());
-                drawing.on(canvas);
-                canvas.writePng(out, KEYWORD, MARK);
-              }));
-    }
+  private static HandoffFile file(String path, Film film, Drawing drawing) {
+    return new HandoffFile(
+        path,
+        out -> {
+          Canvas canvas = new Canvas(film.width(), film.height());
+          drawing.on(canvas);
+          canvas.writePng(out, KEYWORD, MARK);
+        });
   }
 
   /** Whether a placeholder may be put here: nothing stands here, or another placeholder. */

@@ -8,6 +8,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,6 +36,7 @@ final class OutputFolder implements AutoCloseable {
   private final Path folder;
   private final FileChannel lockFile;
   private final Map<Path, Staged> staged = new LinkedHashMap<>();
+  private final List<Path> made = new ArrayList<>();
 
   /**
    * A file written beside its place.
@@ -140,7 +142,7 @@ final class OutputFolder implements AutoCloseable {
   void write(String name, SafeFile.Content content, Predicate<Path> mayStandAt) {
     Path target = folder.resolve(name);
     try {
-      Files.createDirectories(parentOf(target));
+      makeFolder(parentOf(target));
       Path part = parentOf(target).resolve("." + target.getFileName() + ".part");
       staged.put(target, new Staged(part, mayStandAt));
       try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part))) {
@@ -150,6 +152,20 @@ final class OutputFolder implements AutoCloseable {
       throw unwritable(target, e);
     } catch (UncheckedIOException e) {
       throw unwritable(target, e);
+    }
+  }
+
+  private void makeFolder(Path inside) throws IOException {
+    if (Files.exists(inside) && !Files.isDirectory(inside)) {
+      throw new InputException(
+          Problem.ofFile(
+              inside.toString(),
+              "a file stands where a folder of this name is to go",
+              "move that file away, or give another folder with --out"));
+    }
+    if (!Files.exists(inside)) {
+      Files.createDirectories(inside);
+      made.add(inside);
     }
   }
 
@@ -198,12 +214,23 @@ final class OutputFolder implements AutoCloseable {
     return new InputException(SafeFile.problem(file, cause));
   }
 
-  /** Removes what was not published and lets the folder go. */
+  private static void deleteIfEmpty(Path inside) throws IOException {
+    try {
+      Files.deleteIfExists(inside);
+    } catch (DirectoryNotEmptyException inUse) {
+      // Something was published into it, so it stays.
+    }
+  }
+
+  /** Removes what was not published, with the folders made for it, and lets the folder go. */
   @Override
   public void close() {
     try (lockFile) {
       for (Staged file : staged.values()) {
         Files.deleteIfExists(file.part());
+      }
+      for (Path inside : made) {
+        deleteIfEmpty(inside);
       }
       Files.deleteIfExists(folder.resolve(LOCK));
     } catch (IOException e) {

@@ -49,7 +49,7 @@ class EditDecisionListTest {
             * accent on frame 183, 01:00:07:15
             * lamp-1 lands on frame 183, 01:00:07:15
             * lamp-2 lands on frame 183, 01:00:07:15
-            003  P3 """);
+            003  P3""");
   }
 
   @Test

@@ -15,7 +15,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import javax.imageio.ImageIO;
@@ -79,6 +84,92 @@ class PlaceholdersTest {
         }
       }
     }
+  }
+
+  /** Names that differ in capitals alone are one file on common systems. */
+  @Test
+  void no_file_of_the_demo_is_drawn_twice() {
+    List<String> paths =
+        Placeholders.files(demo).stream()
+            .map(file -> file.path().toLowerCase(Locale.ROOT))
+            .toList();
+    assertThat(paths).hasSizeGreaterThan(300).doesNotHaveDuplicates();
+  }
+
+  private static Set<List<String>> picturesSeenTogether(FilmSheet sheet) throws IOException {
+    String table = new String(bytes(out -> PicturesCsv.write(sheet, out)), StandardCharsets.UTF_8);
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    Set<List<String>> together = new LinkedHashSet<>();
+    try (CSVParser rows = format.parse(new StringReader(table))) {
+      for (CSVRecord row : rows) {
+        List<String> shown = new ArrayList<>();
+        for (int layer = 1; layer <= PicturesCsv.layers(sheet); layer++) {
+          shown.add(row.get("layer_" + layer));
+        }
+        shown.remove("");
+        if (shown.size() > 1) {
+          together.add(shown);
+        }
+      }
+    }
+    return together;
+  }
+
+  /**
+   * In panel 10 two layers show one movement at different steps; in panel 23 a movement of the
+   * first layer elsewhere lies on the second. Wherever two drawings both cover a pixel they agree.
+   */
+  @Test
+  void no_layer_of_the_demo_hides_what_another_shows() throws IOException {
+    assertNothingIsHidden(demo);
+  }
+
+  @Test
+  void two_openings_of_one_movement_at_once_can_both_be_read() throws IOException {
+    assertNothingIsHidden(SampleFilm.at(FrameRate.FPS_24).sheet());
+  }
+
+  private static void assertNothingIsHidden(FilmSheet sheet) throws IOException {
+    Map<String, HandoffFile> files = new HashMap<>();
+    Placeholders.files(sheet).forEach(file -> files.put(file.path(), file));
+    Map<String, int[]> drawings = new HashMap<>();
+    Set<List<String>> together = picturesSeenTogether(sheet);
+    assertThat(together).isNotEmpty();
+    for (List<String> shown : together) {
+      List<int[]> layers = new ArrayList<>();
+      for (String name : shown) {
+        layers.add(drawings.computeIfAbsent(name, picture -> drawn(files, picture)));
+      }
+      assertThat(disagreeing(layers.get(0), layers.get(1))).as("%s", shown).isZero();
+    }
+  }
+
+  private static int[] drawn(Map<String, HandoffFile> files, String picture) {
+    HandoffFile file = Objects.requireNonNull(files.get("pictures/" + picture + ".png"), picture);
+    try {
+      return everyFourth(image(bytes(file.content()::writeTo)));
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  /** Every fourth pixel of every fourth row: the thinnest line is four pixels wide. */
+  private static int[] everyFourth(BufferedImage image) {
+    int wide = image.getWidth() / 4;
+    int[] pixels = new int[wide * (image.getHeight() / 4)];
+    for (int i = 0; i < pixels.length; i++) {
+      pixels[i] = image.getRGB(4 * (i % wide), 4 * (i / wide));
+    }
+    return pixels;
+  }
+
+  private static int disagreeing(int[] lower, int[] upper) {
+    int count = 0;
+    for (int i = 0; i < lower.length; i++) {
+      boolean bothCover = lower[i] >>> 24 != 0 && upper[i] >>> 24 != 0;
+      count += bothCover && lower[i] != upper[i] ? 1 : 0;
+    }
+    return count;
   }
 
   @Test

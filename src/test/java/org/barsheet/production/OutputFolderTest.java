@@ -143,6 +143,16 @@ class OutputFolderTest {
     assertThat(names()).containsExactly("b.txt");
   }
 
+  @Test
+  void folders_made_for_files_that_never_came_go_again() throws IOException {
+    Files.createDirectories(folder.resolve("cards"));
+    try (OutputFolder out = OutputFolder.open(folder)) {
+      out.write("calls/a.txt", stream -> stream.write('a'));
+      out.write("cards/b.txt", stream -> stream.write('b'));
+    }
+    assertThat(names()).containsExactly("cards");
+  }
+
   private List<String> names() throws IOException {
     try (var walk = Files.walk(folder)) {
       return walk.filter(path -> !path.equals(folder))
