@@ -100,4 +100,16 @@ public record PlannedReveal(
       double errorPercent,
       double errorAmount,
       String sentence) {}
+
+  /** How the opening stands on the frame it lands on: one that closes ends closed. */
+  public String landing() {
+    if (reveal.way() == Reveal.Way.OPENS) {
+      return reveal.lands().words();
+    }
+    return switch (reveal.lands()) {
+      case FULLY_OPEN -> "closed";
+      case HALF_OPEN -> "half closed";
+      case FIRST_GAP -> "begins to close";
+    };
+  }
 }

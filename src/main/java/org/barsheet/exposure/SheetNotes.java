@@ -89,7 +89,7 @@ final class SheetNotes {
     addAction(reveal.firstGapFrame(), name + (opens ? " opens" : " closes"));
     if (reveal.landsFrame() != reveal.firstGapFrame()
         && reveal.landsFrame() != reveal.fullyOpenFrame()) {
-      addAction(reveal.landsFrame(), name + " " + reveal.reveal().lands().words());
+      addAction(reveal.landsFrame(), name + " " + reveal.landing());
     }
     if (reveal.fullyOpenFrame() < shot.frames().endExclusive()) {
       addAction(

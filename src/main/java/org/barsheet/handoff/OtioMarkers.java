@@ -59,8 +59,7 @@ final class OtioMarkers {
     List<Note> notes = new ArrayList<>();
     for (PlannedReveal reveal : sheet.reveals()) {
       if (reveal.layer() == layer) {
-        String comment =
-            reveal.reveal().lands().words() + " · accent on frame " + reveal.accentFrame();
+        String comment = reveal.landing() + " · accent on frame " + reveal.accentFrame();
         notes.add(
             new Note(reveal.landsFrame(), reveal.opening().name() + " lands", "ORANGE", comment));
       }

@@ -88,12 +88,14 @@ final class ArtworkData {
     json.text("name", movement.name());
     json.text("unit", movement.measure().unit());
     json.list("amounts", movement.pictures(), picture -> json.decimal(picture.measures().amount()));
-    String unit = movement.measure().unit();
     json.texts(
-        "hands",
+        "sets",
         movement.pictures().stream()
-            .map(picture -> PageWords.hand(picture.measures(), unit))
+            .map(picture -> picture.measures().set().toPlainString())
             .toList());
+    json.texts(
+        "holds",
+        movement.pictures().stream().map(picture -> PageWords.hold(picture.measures())).toList());
   }
 
   static void rect(PageJson json, String name, Rect rect) {

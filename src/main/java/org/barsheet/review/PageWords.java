@@ -28,13 +28,9 @@ final class PageWords {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  /** What the hand sets: {@code 64.5°, 2.5° more, edge 34 mm up, thread 57 mm in}. */
-  static String hand(PictureMeasures measures, String unit) {
-    String sign = unit.equals("deg") ? "°" : " " + unit;
-    StringBuilder words = new StringBuilder(measures.set().toPlainString()).append(sign);
-    if (measures.step().signum() > 0) {
-      words.append(", ").append(measures.step().toPlainString()).append(sign).append(" more");
-    }
+  /** Where the edge stands and what holds it: {@code , edge 34 mm up, thread 57 mm in}. */
+  static String hold(PictureMeasures measures) {
+    StringBuilder words = new StringBuilder();
     measures.height().ifPresent(height -> words.append(", edge ").append(height).append(" mm up"));
     measures.heldBy().ifPresent(support -> words.append(", ").append(support.kind()));
     measures

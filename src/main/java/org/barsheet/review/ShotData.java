@@ -13,7 +13,6 @@ import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
-import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 
 /** The shots with their reveals, what stands open in them, and who is seen. */
@@ -87,16 +86,10 @@ final class ShotData {
     json.text("way", PageWords.word(reveal.reveal().way()));
     json.number("pictures", reveal.pictures()).number("shown", reveal.framesPerPicture());
     json.number("accent", reveal.accentFrame()).number("lands", reveal.landsFrame());
-    json.text("landing", landing(reveal.reveal()));
+    json.text("landing", reveal.landing());
     json.number("firstGap", reveal.firstGapFrame());
     json.maybe(reveal.squeeze(), squeeze -> json.text("squeeze", squeeze.sentence()));
     json.list("exposures", reveal.exposures(), this::exposure);
-  }
-
-  /** How the opening stands where the reveal lands: one that closes ends closed. */
-  private static String landing(Reveal reveal) {
-    boolean closed = reveal.way() == Reveal.Way.CLOSES && reveal.lands() == Reveal.Lands.FULLY_OPEN;
-    return closed ? "closed" : reveal.lands().words();
   }
 
   /** Three numbers an exposure: its first frame, how many frames, which picture. */
@@ -107,7 +100,10 @@ final class ShotData {
 
   /** An opening that does not move in the shot and is not closed, and the amount it stands at. */
   private void standing(OpeningState state) {
-    if (state.atFirstFrame() == 0 || state.atFirstFrame() != state.atLastFrame()) {
+    boolean moves =
+        reveals.getOrDefault(state.shot(), List.of()).stream()
+            .anyMatch(reveal -> reveal.opening().name().equals(state.opening()));
+    if (moves || state.atFirstFrame() == 0) {
       return;
     }
     int opening = openings.getOrDefault(state.opening(), -1);

@@ -66,14 +66,27 @@
     const at = 3 * (now.index + 1);
     if (at >= reveal.exposures.length) {
       const after = shot.reveals.find((each) => each.opening === reveal.opening && each.exposures[0] > frame);
-      return after ? pictureWords(after, 0, frame) : "no further picture";
+      const from = after && after.movement === reveal.movement ? now.picture : after?.exposures[2];
+      return after ? pictureWords(after, 0, frame, from) : "no further picture";
     }
-    return pictureWords(reveal, at, frame);
+    return pictureWords(reveal, at, frame, now.picture);
   };
 
-  const pictureWords = (reveal, at, frame) => {
+  const pictureWords = (reveal, at, frame, from) => {
     const [start, , picture] = reveal.exposures.slice(at, at + 3);
-    return pictureName(reveal, picture) + ", " + film.movements[reveal.movement].hands[picture] + ", in " + (start - frame) + " f";
+    const hand = handWords(film.movements[reveal.movement], picture, from);
+    return pictureName(reveal, picture) + ", " + hand + ", in " + count(start - frame, "frame");
+  };
+
+  /** The picture that an exposure follows, maybe of an earlier reveal; itself where it is the first. */
+  const pictureBefore = (shot, reveal, now) => {
+    if (now.index > 0) {
+      return reveal.exposures[3 * (now.index - 1) + 2];
+    }
+    const earlier = shot.reveals.filter((each) => each.opening === reveal.opening && beginsAt(each) < beginsAt(reveal)
+      && each.movement === reveal.movement);
+    earlier.sort((one, other) => beginsAt(other) - beginsAt(one));
+    return earlier.length ? earlier[0].exposures.at(-1) : now.picture;
   };
 
   /** What a reveal shows now and next; where another of its opening is in force, when it begins or ended. */
@@ -81,7 +94,7 @@
     if (revealsAt(shot, frame).includes(reveal)) {
       const { name, picture, now } = shownBy(reveal, frame);
       return [
-        ["Now", element("b", { text: name }), ", " + film.movements[reveal.movement].hands[picture] + "; shown for " + count(now.frames, "frame")],
+        ["Now", element("b", { text: name }), ", " + handWords(film.movements[reveal.movement], picture, pictureBefore(shot, reveal, now)) + "; shown for " + count(now.frames, "frame")],
         ["Next", element("b", { text: next(shot, reveal, frame) })],
       ];
     }
@@ -98,7 +111,7 @@
     const entries = [
       ...nowAndNext(shot, reveal, frame),
       ["Shown", count(reveal.pictures, "picture") + " on " + (["", "ones", "twos", "threes", "fours"][reveal.shown] || reveal.shown + "s") + ", " + opening.motion],
-      ["First gap", goLink(timecode(reveal.firstGap), reveal.firstGap)],
+      [reveal.way === "closes" ? "Begins to close" : "First gap", goLink(timecode(reveal.firstGap), reveal.firstGap)],
       ["Lands", goLink(timecode(reveal.lands), reveal.lands), ", " + reveal.landing],
     ];
     if (opening.heldBy.length) {

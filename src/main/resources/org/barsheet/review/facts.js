@@ -17,11 +17,11 @@ function buildFacts() {
   }
 }
 
-/** `small-lamp 018, 75.6°` of every opening that moves in the shot. */
+/** `small-lamp 018, 75.5°` of every opening that moves in the shot. */
 function underCamera(shot, frame) {
   return revealsAt(shot, frame).map((reveal) => {
-    const { name, amount, unit } = shownBy(reveal, frame);
-    return name + ", " + amountWords(amount, unit);
+    const { name, words } = shownBy(reveal, frame);
+    return name + ", " + words;
   });
 }
 

@@ -5,14 +5,31 @@ let onOnes = false;
 
 /** What a reveal shows on a frame: the picture, and the amount it stands at. */
 function shownBy(reveal, frame) {
-  const { amounts, unit } = film.movements[reveal.movement];
+  const movement = film.movements[reveal.movement];
+  const { amounts } = movement;
   const now = exposureAt(reveal, frame);
   let amount = amounts[now.picture];
+  let words = setWords(movement, now.picture);
   const next = reveal.exposures[3 * (now.index + 1) + 2];
-  if (onOnes && next !== undefined && now.frames <= reveal.shown) {
+  if (onOnes && next !== undefined && now.frames <= reveal.shown && frame > now.start) {
     amount += ((amounts[next] - amount) * (frame - now.start)) / now.frames;
+    words = amount.toFixed(1) + sign(movement);
   }
-  return { picture: now.picture, name: pictureName(reveal, now.picture), amount, unit, now };
+  return { picture: now.picture, name: pictureName(reveal, now.picture), amount, words, now };
+}
+
+const sign = ({ unit }) => (unit === "deg" ? "°" : " " + unit);
+
+/** `75.5°`, `12.0 mm`: what the hand sets for a picture. */
+const setWords = (movement, picture) => movement.sets[picture] + sign(movement);
+
+/** The same, how much more or less that is than another picture, and what holds it. */
+function handWords(movement, picture, from) {
+  const { sets, holds } = movement;
+  const by = Number(sets[picture]) - Number(sets[from]);
+  const places = Math.max(...[picture, from].map((each) => (sets[each].split(".")[1] || "").length));
+  const step = by === 0 ? "" : ", " + Math.abs(by).toFixed(places) + sign(movement) + (by > 0 ? " more" : " less");
+  return setWords(movement, picture) + step + holds[picture];
 }
 
 const beginsAt = (reveal) => reveal.exposures[0];
@@ -41,11 +58,6 @@ function amountsAt(shot, frame) {
     amounts.set(reveal.opening, shownBy(reveal, frame).amount);
   }
   return amounts;
-}
-
-/** `75.6°`, `12.0 mm`. */
-function amountWords(amount, unit) {
-  return amount.toFixed(1) + (unit === "deg" ? "°" : " " + unit);
 }
 
 /** Free edges of a flap stand nearer to the camera and look so much longer at a right angle. */

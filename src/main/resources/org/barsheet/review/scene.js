@@ -1,6 +1,6 @@
 /** The picture: the artwork through the camera, the panel's drawing, or the whole artwork. */
 
-const scene = { mode: "camera", svg: null, parts: {}, covers: [], shot: null };
+const scene = { mode: "camera", svg: null, parts: {}, covers: [], shot: null, asDrawn: new Set() };
 
 const WHOLE = [0, 0, film.artwork.wide, film.artwork.high];
 
@@ -15,11 +15,27 @@ function fieldAt(shot, frame) {
 
 const isWhole = (field) => !field || WHOLE.every((value, i) => Math.abs(value - field[i]) < 0.05);
 
-/** The drawing of the whole artwork nearest in the story, or undefined. */
-function wholeDrawing(shot) {
+/** The shot nearest in the story whose drawing shows the whole artwork, or undefined. */
+function wholeShot(shot) {
   const whole = film.shots.filter((each) => each.drawing !== undefined && isWhole(each.from) && !each.fields);
   whole.sort((one, other) => Math.abs(one.index - shot.index) - Math.abs(other.index - shot.index));
-  return whole.length ? whole[0].drawing : undefined;
+  return whole[0];
+}
+
+/** The shot whose drawing the camera looks at: its own, unless the camera moves over the artwork. */
+const drawnShot = (shot) => (shot.fields || shot.drawing === undefined ? wholeShot(shot) : shot);
+
+/** How an opening stands throughout a shot; undefined where it moves. */
+function standsAt(shot, opening) {
+  const moves = shot.reveals.some((reveal) => reveal.opening === opening);
+  return moves ? undefined : new Map(shot.open).get(opening) || 0;
+}
+
+/** The openings that the drawing shows as they are planned: they stand still, and stood so there. */
+function leftAsDrawn(shot) {
+  const there = drawnShot(shot);
+  const stands = film.openings.map((_, opening) => standsAt(shot, opening));
+  return new Set(there ? [...stands.keys()].filter((opening) => stands[opening] !== undefined && stands[opening] === standsAt(there, opening)) : []);
 }
 
 function image(id) {
@@ -89,7 +105,7 @@ function graphPaper() {
 /** A panel that nothing is drawn for yet is named in the picture instead. */
 function nameUndrawn(shot) {
   const [number, action] = scene.slate.children;
-  scene.slate.hidden = shot.drawing !== undefined || wholeDrawing(shot) !== undefined || film.openings.length > 0;
+  scene.slate.hidden = drawnShot(shot) !== undefined || film.openings.length > 0;
   say(number, shot.panel);
   say(action, shot.action);
 }
@@ -97,7 +113,8 @@ function nameUndrawn(shot) {
 /** Puts the drawings of a shot in their places. */
 function dressShot(shot) {
   nameUndrawn(shot);
-  place(scene.parts.whole, wholeDrawing(shot), WHOLE);
+  scene.asDrawn = leftAsDrawn(shot);
+  place(scene.parts.whole, wholeShot(shot)?.drawing, WHOLE);
   place(scene.parts.own, shot.fields ? undefined : shot.drawing, shot.from || WHOLE);
   place(scene.parts.panel, shot.drawing, [0, 0, film.width, film.height]);
 }
@@ -111,17 +128,15 @@ function seenIn(shot, opening, frame) {
 }
 
 /**
- * Draws every opening at its planned state. Over a panel's own drawing only those that move in the
- * shot: the others are drawn there already.
+ * Draws every opening at its planned state. What the camera sees in a drawing already is not painted
+ * over: only openings that move in the shot, or stand otherwise than in the drawing.
  */
 function drawOpenings(shot, frame, mode) {
   const amounts = amountsAt(shot, frame);
-  const moving = new Set(shot.reveals.map((reveal) => reveal.opening));
-  const own = mode === "camera" && scene.parts.own.getAttribute("visibility") === "visible";
   film.openings.forEach((opening, index) => {
     const amount = amounts.get(index) || 0;
     const parts = scene.covers[index];
-    parts.group.classList.toggle("as-drawn", own && !moving.has(index));
+    parts.group.classList.toggle("as-drawn", mode === "camera" && scene.asDrawn.has(index));
     const { outline, solid, height } = coverOf(opening, amount);
     parts.flap.setAttribute("d", outline);
     parts.flap.setAttribute("fill-opacity", solid);

@@ -13,6 +13,7 @@ import org.barsheet.production.Progress;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 
 /** A lamp that opens and closes again while one panel is seen, and one that has too little time. */
 class ReviewPageOpeningsTest {
@@ -38,6 +39,14 @@ class ReviewPageOpeningsTest {
           cut: bar 10
           cue: bar 12
           reveals: [{opening: door, pictures: 1, shown: on twos}]
+        - panel: 3
+          action: The door closes and opens
+          cut: bar 15
+          cue: bar 17
+          reveals:
+            - {opening: door, moves: closes, pictures: 6, shown: on twos, lands-on: bar 17}
+            - {opening: door, pictures: 6, shown: on twos, lands-on: bar 19}
+        - {panel: 4, action: The door stands open, cue: bar 21}
       """;
 
   private final Browser browser = DemoPage.open().browser();
@@ -72,8 +81,8 @@ class ReviewPageOpeningsTest {
     assertThat(under(0)).isEqualTo("lamp 000, 0.0°");
     assertThat(ajar(opens.firstGapFrame() - 1)).isFalse();
     assertThat(ajar(opens.firstGapFrame())).isTrue();
-    assertThat(under(opens.landsFrame())).isEqualTo("lamp 012, 90.0°");
-    assertThat(under(closes.firstGapFrame() - 1)).isEqualTo("lamp 012, 90.0°");
+    assertThat(under(opens.landsFrame())).isEqualTo("lamp 012, 90°");
+    assertThat(under(closes.firstGapFrame() - 1)).isEqualTo("lamp 012, 90°");
     assertThat(under(closes.firstGapFrame())).isEqualTo("lamp 011, 82.5°");
     assertThat(ajar(closes.landsFrame() - 1)).isTrue();
     assertThat(under(closes.landsFrame())).isEqualTo("lamp 000, 0.0°");
@@ -103,5 +112,30 @@ class ReviewPageOpeningsTest {
     browser.keys("2");
     browser.run("reviewPage.seek(arguments[0])", reveals.get(2).landsFrame());
     assertThat(browser.text(".card")).contains("1 picture on twos");
+  }
+
+  @Test
+  void what_closes_goes_less_far_from_picture_to_picture() {
+    browser.keys("2");
+    browser.run("reviewPage.seek(arguments[0])", reveals.get(1).firstGapFrame());
+    String closing = browser.text(".card:nth-of-type(2)");
+    assertThat(closing).contains("lamp 011, 82.5°, 7.5° less").doesNotContain("more");
+    assertThat(closing).contains("lamp 010, 75.0°, 7.5° less").contains("Begins to close");
+    assertThat(closing).doesNotContain("First gap");
+    browser.run("reviewPage.seek(arguments[0])", reveals.get(0).firstGapFrame());
+    String opening = browser.text(".card");
+    assertThat(opening)
+        .contains("lamp 001, 7.5°, 7.5° more")
+        .contains("lamp 002, 15.0°, 7.5° more");
+    assertThat(opening).contains("First gap").doesNotContain("less");
+  }
+
+  @Test
+  void what_moves_in_a_shot_does_not_stand_open_throughout() {
+    browser.run("reviewPage.seek(arguments[0])", reveals.get(3).landsFrame());
+    assertThat(browser.text("#fact-open")).isEqualTo("nothing");
+    browser.keys(Keys.PAGE_DOWN);
+    assertThat(browser.text("#in-shot")).startsWith("panel 4");
+    assertThat(browser.text("#fact-open")).isEqualTo("door");
   }
 }
