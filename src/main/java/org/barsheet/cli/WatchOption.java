@@ -8,7 +8,7 @@ final class WatchOption {
   @Option(
       names = "--watch",
       description =
-          "Repeat after every save of the plan, its table, the score or a drawing, and say what"
-              + " moved, until Ctrl-C.")
+          "Repeat after every save of the plan, its table, the score, a drawing or a performer's"
+              + " clip, and say what moved, until Ctrl-C.")
   boolean watch;
 }

@@ -8,10 +8,30 @@ import org.barsheet.clock.Seconds;
  *
  * @param length of the longest track
  * @param picture its picture, where it has one
- * @param start of the recording: seconds since midnight where a sound file says so, else how long
- *     after the file's beginning its picture begins
+ * @param sound what a sound file says of its sound; empty for a film, whose picture is what counts
  */
-public record ClipFacts(Seconds length, Optional<Picture> picture, Seconds start) {
+public record ClipFacts(Seconds length, Optional<Picture> picture, Optional<Sound> sound) {
+
+  /** A film's facts. */
+  static ClipFacts ofFilm(Seconds length, Optional<Picture> picture) {
+    return new ClipFacts(length, picture, Optional.empty());
+  }
+
+  /**
+   * The sound of a sound file.
+   *
+   * @param samplesPerSecond its sampling rate
+   * @param sinceMidnight when its first sample is, as the recorder's or the film's timecode has it;
+   *     empty where the file says nothing of it
+   */
+  public record Sound(int samplesPerSecond, Optional<Seconds> sinceMidnight) {
+
+    public Sound {
+      if (samplesPerSecond < 1) {
+        throw new IllegalArgumentException("sound has samples");
+      }
+    }
+  }
 
   /**
    * A moving picture.

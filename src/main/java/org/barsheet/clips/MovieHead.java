@@ -64,14 +64,12 @@ final class MovieHead {
   private ClipFacts facts() throws IOException, UnreadableClipException {
     Optional<Picture> picture = Optional.empty();
     Seconds length = Seconds.ZERO;
-    Seconds start = Seconds.ZERO;
     int tracks = 0;
     for (Box box : Box.between(bytes, movie.body(), movie.end())) {
       if (box.name().equals("trak") && tracks++ < MOST_TRACKS) {
         MovieTrack track = MovieTrack.of(bytes, box);
         if (track.isPicture() && picture.isEmpty()) {
           picture = Optional.of(track.picture());
-          start = track.startAt(movieTicksPerSecond());
           length = longer(length, track.length());
         } else if (track.isSound()) {
           length = longer(length, track.length());
@@ -81,16 +79,7 @@ final class MovieHead {
     if (length.signum() == 0) {
       throw new UnreadableClipException("has neither picture nor sound in its index");
     }
-    return new ClipFacts(length, picture, start);
-  }
-
-  private long movieTicksPerSecond() throws IOException, UnreadableClipException {
-    Optional<Box> head = movie.child(bytes, "mvhd");
-    if (head.isEmpty()) {
-      return 0;
-    }
-    boolean wide = bytes.at(head.get().body(), 1).get() == 1;
-    return bytes.unsigned32(head.get().body() + (wide ? 20 : 12));
+    return ClipFacts.ofFilm(length, picture);
   }
 
   private static Seconds longer(Seconds one, Seconds other) {

@@ -2,7 +2,6 @@ package org.barsheet.clips;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clips.ClipFacts.Picture;
 import org.barsheet.clock.Seconds;
@@ -141,21 +140,5 @@ final class MovieTrack {
     boolean wide = bytes.at(head.body(), 1).get() == 1;
     long matrix = head.body() + (wide ? 52 : 40);
     return bytes.unsigned32(matrix) == 0 && bytes.unsigned32(matrix + 16) == 0;
-  }
-
-  /** How long after the file's beginning the track begins: an empty edit (8.6.6) says so. */
-  Seconds startAt(long movieTicksPerSecond) throws IOException, UnreadableClipException {
-    Optional<Box> edits = track.descendant(bytes, "edts", "elst");
-    if (edits.isEmpty() || movieTicksPerSecond == 0) {
-      return Seconds.ZERO;
-    }
-    long body = edits.get().body();
-    boolean wide = bytes.at(body, 1).get() == 1;
-    if (bytes.unsigned32(body + 4) == 0) {
-      return Seconds.ZERO;
-    }
-    long duration = wide ? bytes.positive64(body + 8) : bytes.unsigned32(body + 8);
-    long mediaTime = wide ? bytes.at(body + 16, 8).getLong() : bytes.at(body + 12, 4).getInt();
-    return mediaTime == -1 ? Seconds.of(duration, movieTicksPerSecond) : Seconds.ZERO;
   }
 }

@@ -2,6 +2,7 @@ package org.barsheet.clips;
 
 import java.io.IOException;
 import java.util.Optional;
+import org.barsheet.clips.ClipFacts.Sound;
 import org.barsheet.clock.Seconds;
 
 /** The chunks of a WAVE file before and after its sound. */
@@ -15,19 +16,17 @@ final class WaveHead {
   private static final long SEE_DS64 = 0xFFFF_FFFFL;
 
   /** Places in the chunks, after their heads. */
-  private static final int FMT_RATE = 4;
-
-  private static final int FMT_BYTES_A_SAMPLE = 12;
   private static final int DS64_DATA = 8;
 
   /** Behind description, originator, reference, date and time (EBU Tech 3285). */
   private static final int BEXT_TIME_REFERENCE = 256 + 32 + 32 + 10 + 8;
 
   private final ClipBytes bytes;
-  private long rate;
-  private int bytesASample;
+  private Optional<WaveFormat> format = Optional.empty();
   private long dataBytes = -1;
   private long longDataBytes = -1;
+
+  /** Programs that know nothing of timecode leave it 0. */
   private long startSample;
 
   private WaveHead(ClipBytes bytes) {
@@ -60,10 +59,7 @@ final class WaveHead {
   private void chunk(String name, long body, long length)
       throws IOException, UnreadableClipException {
     switch (name) {
-      case "fmt " -> {
-        rate = bytes.unsigned32(body + FMT_RATE);
-        bytesASample = bytes.unsigned16(body + FMT_BYTES_A_SAMPLE);
-      }
+      case "fmt " -> format = Optional.of(WaveFormat.read(bytes, body, length));
       case "ds64" -> longDataBytes = bytes.positive64(body + DS64_DATA);
       case "data" -> dataBytes = present(body, length == SEE_DS64 ? longDataBytes : length);
       case "bext" -> startSample = bytes.positive64(body + BEXT_TIME_REFERENCE);
@@ -80,12 +76,15 @@ final class WaveHead {
   }
 
   private ClipFacts facts() throws UnreadableClipException {
-    if (rate == 0 || rate > Integer.MAX_VALUE || bytesASample == 0 || dataBytes < 0) {
+    if (format.isEmpty() || dataBytes < 0) {
       throw new UnreadableClipException("has no sound in it");
     }
+    int rate = format.get().samplesPerSecond();
+    Optional<Seconds> sinceMidnight =
+        startSample == 0 ? Optional.empty() : Optional.of(Seconds.of(startSample, rate));
     return new ClipFacts(
-        Seconds.of(dataBytes / bytesASample, rate),
+        Seconds.of(dataBytes / format.get().bytesASample(), rate),
         Optional.empty(),
-        Seconds.of(startSample, rate));
+        Optional.of(new Sound(rate, sinceMidnight)));
   }
 }

@@ -56,7 +56,7 @@ public record Appearance(
     static Optional<ClipClock> of(Performer performer, FilmClock film) {
       return performer
           .clipRate()
-          .flatMap(rate -> performer.clap().map(clap -> new ClipClock(film, rate, clap)));
+          .flatMap(rate -> performer.tie().map(tie -> new ClipClock(film, rate, tie)));
     }
 
     /** The clip's frame so long after a film frame begins. */

@@ -33,11 +33,8 @@ public final class ClipCheck {
   public static List<ClipFault> ofWhole(ReceivedClip clip, FilmClock clock, List<Appearance> seen) {
     ClipCheck check = new ClipCheck(clip, clock);
     switch (clip.state()) {
-      case MISSING -> {
-        // told once for all that are missing
-      }
-      case UNREADABLE ->
-          check.add(Severity.WARNING, check.name + " " + clip.reason(), "ask for it again");
+      // A clip nobody said had come is told once with all that are missing.
+      case MISSING, UNREADABLE -> check.notRead();
       case RECEIVED -> check.whole(seen);
     }
     return List.copyOf(check.faults);
@@ -57,6 +54,12 @@ public final class ClipCheck {
 
   private void add(Severity severity, String sentence, String remedy) {
     faults.add(new ClipFault(severity, sentence, remedy));
+  }
+
+  private void notRead() {
+    if (!clip.reason().isEmpty()) {
+      add(Severity.WARNING, name + " " + clip.reason(), clip.remedy());
+    }
   }
 
   private void whole(List<Appearance> seen) {
@@ -116,7 +119,7 @@ public final class ClipCheck {
   private Seconds sinceClap(long filmFrame) {
     Seconds musicStart = clock.rate().startOf(clock.musicStartFrame());
     Seconds clap =
-        clip.performer().clap().map(Performer.Clap::at).orElse(Seconds.ZERO.minus(musicStart));
+        clip.performer().tie().map(Performer.Clap::at).orElse(Seconds.ZERO.minus(musicStart));
     return clock.rate().startOf(filmFrame).minus(musicStart).minus(clap);
   }
 

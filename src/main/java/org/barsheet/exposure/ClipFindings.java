@@ -1,5 +1,6 @@
 package org.barsheet.exposure;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.ReceivedClip.State;
 import org.barsheet.timing.Finding;
@@ -33,7 +34,9 @@ final class ClipFindings {
         appearances.stream()
             .filter(a -> a.performer().name().equals(clip.performer().name()))
             .toList();
-    for (ClipFault fault : ClipCheck.ofWhole(clip, timing.clock(), seen)) {
+    List<ClipFault> whole = new ArrayList<>(ClipCheck.ofWhole(clip, timing.clock(), seen));
+    whole.addAll(SoundCheck.of(clip, timing));
+    for (ClipFault fault : whole) {
       findings.add(fault.severity(), Concerns.EDITOR, "", fault.sentence(), fault.remedy());
     }
     for (Appearance appearance : seen) {
@@ -51,7 +54,7 @@ final class ClipFindings {
   private void addMissing() {
     List<String> missing =
         clips.stream()
-            .filter(clip -> clip.state() == State.MISSING)
+            .filter(clip -> clip.state() == State.MISSING && clip.reason().isEmpty())
             .map(clip -> clip.performer().name())
             .toList();
     if (!missing.isEmpty()) {

@@ -3,6 +3,7 @@ package org.barsheet.exposure;
 import java.util.Optional;
 import org.barsheet.clips.ClipFacts;
 import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clips.ClipFacts.Sound;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.plan.Performer;
 
@@ -13,9 +14,10 @@ import org.barsheet.plan.Performer;
  * @param state whether it is there
  * @param facts what the file says of itself, where it was received
  * @param reason why it cannot be read, in words that follow its name, else ""
+ * @param remedy what to do about that
  */
 public record ReceivedClip(
-    Performer performer, State state, Optional<ClipFacts> facts, String reason) {
+    Performer performer, State state, Optional<ClipFacts> facts, String reason, String remedy) {
 
   /** Rates differ by a thousandth at least (29.97 and 30): this much is the same rate. */
   private static final double SAME_RATE = 2e-4;
@@ -27,20 +29,31 @@ public record ReceivedClip(
     RECEIVED
   }
 
+  /** A clip that has not come yet. */
   public static ReceivedClip missing(Performer performer) {
-    return new ReceivedClip(performer, State.MISSING, Optional.empty(), "");
+    return new ReceivedClip(performer, State.MISSING, Optional.empty(), "", "");
   }
 
-  public static ReceivedClip unreadable(Performer performer, String reason) {
-    return new ReceivedClip(performer, State.UNREADABLE, Optional.empty(), reason);
+  /** A clip that has come, as somebody says, and is not where they say. */
+  public static ReceivedClip lost(Performer performer, String reason, String remedy) {
+    return new ReceivedClip(performer, State.MISSING, Optional.empty(), reason, remedy);
+  }
+
+  public static ReceivedClip unreadable(Performer performer, String reason, String remedy) {
+    return new ReceivedClip(performer, State.UNREADABLE, Optional.empty(), reason, remedy);
   }
 
   public static ReceivedClip received(Performer performer, ClipFacts facts) {
-    return new ReceivedClip(performer, State.RECEIVED, Optional.of(facts), "");
+    return new ReceivedClip(performer, State.RECEIVED, Optional.of(facts), "", "");
   }
 
   public Optional<Picture> picture() {
     return facts.flatMap(ClipFacts::picture);
+  }
+
+  /** What a sound file says of its sound. */
+  public Optional<Sound> sound() {
+    return facts.flatMap(ClipFacts::sound);
   }
 
   /** Frames a second of its picture, in the mean. */
@@ -70,6 +83,7 @@ public record ReceivedClip(
         performer.clip(),
         rate().or(performer::clipRate),
         performer.clap(),
+        performer.clipStart(),
         width,
         height,
         performer.clothes(),

@@ -110,7 +110,7 @@ final class BookWriter {
       Row row = sheet.createRow(index);
       row.createCell(0).setCellValue(column.heading());
       Cell value = row.createCell(1);
-      write(value, TableRows.text(plan, column.path()), column.heading(), styles);
+      write(value, TableRows.setting(plan, column.path()), column.heading(), styles);
       row.createCell(2).setCellValue(column.key().note());
       row.createCell(3).setCellValue(column.key().example());
       choices.offer(sheet, column.heading(), index, index, 1);

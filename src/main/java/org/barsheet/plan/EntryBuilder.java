@@ -27,9 +27,18 @@ final class EntryBuilder {
     values.put(key, value);
   }
 
+  /** Whether a key has a text of its own, so that nothing may stand below it. */
+  boolean isText(String key) {
+    Entry value = values.get(key);
+    return value != null && !value.isBlank();
+  }
+
   /** The keyed values below a key; begun where there are none yet. */
   EntryBuilder at(String key, Where keyWhere) {
     keys.putIfAbsent(key, keyWhere);
+    if (!isText(key)) {
+      values.remove(key);
+    }
     return below.computeIfAbsent(key, none -> new EntryBuilder(keyWhere));
   }
 

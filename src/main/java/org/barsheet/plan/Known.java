@@ -34,6 +34,16 @@ record Known(List<String> motifs, List<String> openings, List<String> performers
     return reference(section, "performer", performers, "performers");
   }
 
+  /** Reports a performer the plan does not have. */
+  void checkPerformer(String name, Where where, Problems problems) {
+    if (!performers.contains(name)) {
+      problems.add(
+          where,
+          "no performer is called " + name,
+          Nearest.remedy(name, performers, "list it under performers"));
+    }
+  }
+
   private static String reference(
       Section section, String key, List<String> known, String sectionName) {
     String name = section.need(key, "", "known here: " + String.join(", ", known), Texts::plain);

@@ -13,6 +13,7 @@ import org.barsheet.clock.Seconds;
  * @param clip file name they deliver, or ""
  * @param clipRate its frame rate, where known
  * @param clap the clap that ties clip and music, where known
+ * @param clipStart when the clip that came begins, from the music's start, where that was told
  * @param clipWidth of the clip's picture in pixels, 0 where not known
  * @param clipHeight of the clip's picture in pixels, 0 where not known
  * @param clothes colours noted, RRGGBB
@@ -24,6 +25,7 @@ public record Performer(
     String clip,
     Optional<FrameRate> clipRate,
     Optional<Clap> clap,
+    Optional<Seconds> clipStart,
     int clipWidth,
     int clipHeight,
     List<String> clothes,
@@ -31,6 +33,26 @@ public record Performer(
 
   public Performer {
     clothes = List.copyOf(clothes);
+  }
+
+  /** What ties the clip to the music: its beginning, where that was told, else the clap. */
+  public Optional<Clap> tie() {
+    return clipStart.map(start -> new Clap(start, 0)).or(() -> clap);
+  }
+
+  /** The performer with what was told about the clip that came. */
+  public Performer with(SentClip came) {
+    return new Performer(
+        name,
+        part,
+        String.valueOf(came.file().getFileName()),
+        came.rate().or(() -> clipRate),
+        clap,
+        came.start().or(() -> clipStart),
+        clipWidth,
+        clipHeight,
+        clothes,
+        where);
   }
 
   /**

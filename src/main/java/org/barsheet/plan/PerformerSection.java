@@ -27,6 +27,7 @@ final class PerformerSection {
         section.read("clip", "", Texts::plain),
         section.read("clip-rate", FrameRate::parse),
         clap(section, filmRate),
+        Optional.empty(),
         size[0],
         size[1],
         section.readAll("clothes", Measures::colour),

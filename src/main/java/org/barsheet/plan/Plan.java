@@ -24,7 +24,7 @@ import org.barsheet.pulse.TempoRequest;
  * @param hand what the animator's hand can set
  * @param openings in the order written
  * @param performers in the order written
- * @param clips folder of the performers' clips, resolved against the plan's folder, where given
+ * @param clips where the performers' recordings are
  * @param panels in story order
  * @param given the settings the plan states itself ({@code film.tail}); all others are defaults
  * @param notes what was set aside or assumed while reading: an unknown column of a table, say
@@ -44,7 +44,7 @@ public record Plan(
     Hand hand,
     List<Opening> openings,
     List<Performer> performers,
-    Optional<Path> clips,
+    SentClips clips,
     List<Panel> panels,
     Set<String> given,
     List<PlanNote> notes,

@@ -9,7 +9,7 @@ public final class PlanKeys {
       List.of(
           key("title", "The film's title.", "Lamplighters' Quay"),
           key("score", "The MIDI file, seen from the plan's folder.", "lamplighters-quay.mid"),
-          key("clips", "The folder of the clips that performers deliver.", "clips"),
+          key("clips", "The folder of the performers' recordings, or a table of them.", "clips"),
           key("film", "Settings of the film as a whole.", ""),
           key("music", "What is asked about tempo and bars.", ""),
           key("motifs", "Short figures whose returns the panels sit on.", ""),
@@ -138,6 +138,13 @@ public final class PlanKeys {
           key("clip-size", "Its picture in pixels.", "1080x1920"),
           key("clap", "The clap that ties clip and music.", ""),
           key("clothes", "Colours they wear.", "#28786E"));
+
+  public static final List<PlanKey> CLIP =
+      List.of(
+          key("file", "The recording that came, seen from the plan's folder.", "clips/cello.mov"),
+          key("rate", "The frame rate its sender says, in place of clip-rate.", "29.97"),
+          key("start", "When it begins, from the music's start, or a timecode.", "-10 s"),
+          key("note", "What else was told.", "second take"));
 
   public static final List<PlanKey> CLAP =
       List.of(

@@ -85,7 +85,7 @@ public final class PlanReader {
         HandSection.read(root.section("hand", PlanKeys.HAND)),
         openings,
         performers,
-        root.read("clips", Texts::file).map(folder -> reading.file().resolveSibling(folder)),
+        new ClipSection(reading, filmSection, film, known).read(root),
         new PanelSection(reading, filmSection, fields, reveals, known).read(root),
         reading.given(),
         reading.notes(),

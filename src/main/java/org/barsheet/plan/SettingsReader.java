@@ -78,13 +78,16 @@ final class SettingsReader {
       above = above.at(key, grid.where());
     }
     String key = known.path().get(known.path().size() - 1);
+    String text = texts.of(value, known.time());
+    if (above.has(key) && text.isBlank()) {
+      return;
+    }
     if (above.has(key)) {
       reading
           .problems()
           .add(setting.where(), "'" + name + "' stands twice", "delete one of the rows");
       return;
     }
-    String text = texts.of(value, known.time());
     above.put(key, setting.where(), new Entry.Text(text, value.where()));
   }
 }

@@ -44,6 +44,7 @@ record SheetLayout(String sheet, Kind kind, List<String> root, String name, List
           Map.entry("pop", Column.TimeOfDay.SECONDS),
           Map.entry("length", Column.TimeOfDay.SECONDS),
           Map.entry("at", Column.TimeOfDay.SECONDS),
+          Map.entry("start", Column.TimeOfDay.TIMECODE),
           Map.entry("starts", Column.TimeOfDay.DAY));
 
   static final SheetLayout FILM = film();
@@ -62,6 +63,7 @@ record SheetLayout(String sheet, Kind kind, List<String> root, String name, List
           table("Openings", Kind.NAMED, List.of("openings"), "opening", own(PlanKeys.OPENING, "")),
           table("Performers", Kind.NAMED, List.of("performers"), "performer", performers()),
           PANELS,
+          table("Clips", Kind.NAMED, List.of("clips"), "performer", own(PlanKeys.CLIP, "")),
           settings("Camera", "camera", PlanKeys.CAMERA, Set.of()),
           settings("Shoot", "shoot", PlanKeys.SHOOT, Set.of()),
           settings("Hand", "hand", PlanKeys.HAND, Set.of()));

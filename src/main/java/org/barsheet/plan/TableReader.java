@@ -133,6 +133,12 @@ final class TableReader {
       current = Optional.of(item);
       return;
     }
+    if (above.isText(last)) {
+      String sentence = "'" + last + "' is a text on another sheet already";
+      reading.problems().add(cell.where(), sentence, "empty that cell, or leave this table empty");
+      current = Optional.of(new EntryBuilder(row.where()));
+      return;
+    }
     String name = text.strip();
     EntryBuilder things = above.at(last, grid.where());
     if (things.has(name)) {

@@ -88,6 +88,12 @@ final class TableRows {
     return at(from, path).map(TableRows::cell).orElse("");
   }
 
+  /** The same of a setting; "" where what stands there has a table of its own. */
+  static String setting(Entry.Keyed from, List<String> path) {
+    boolean table = at(from, path).filter(Entry.Keyed.class::isInstance).isPresent();
+    return table ? "" : text(from, path);
+  }
+
   private static String cell(Entry entry) {
     if (entry instanceof Entry.Text text) {
       return text.text();

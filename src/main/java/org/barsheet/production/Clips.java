@@ -6,31 +6,65 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.barsheet.clips.ClipReader;
 import org.barsheet.clips.UnreadableClipException;
 import org.barsheet.exposure.ReceivedClip;
 import org.barsheet.handoff.Handoff;
+import org.barsheet.input.InputException;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanReader;
+import org.barsheet.plan.SentClip;
 
-/** Looks for the performers' clips in the folder that the plan names. */
+/** Looks for the performers' clips where the plan says they are. */
 final class Clips {
 
   private Clips() {}
 
-  /** One a performer whose clip has a name, in the plan's order; none without a folder. */
+  /**
+   * One a performer whose clip has a name, in the plan's order; none where the plan names neither a
+   * folder nor a table of clips.
+   */
   static List<ReceivedClip> of(Plan plan) {
     List<ReceivedClip> clips = new ArrayList<>();
     for (Performer performer : plan.performers()) {
-      if (plan.clips().isPresent() && !performer.clip().isEmpty()) {
-        clips.add(look(plan.clips().get(), performer));
+      Optional<SentClip> came = plan.clips().of(performer.name());
+      if (came.isPresent()) {
+        clips.add(told(came.get(), performer.with(came.get())));
+      } else if (plan.clips().areExpected() && !performer.clip().isEmpty()) {
+        clips.add(look(plan, performer));
       }
     }
     return List.copyOf(clips);
+  }
+
+  private static ReceivedClip told(SentClip came, Performer performer) {
+    return Files.isRegularFile(came.file())
+        ? read(came.file(), performer)
+        : ReceivedClip.lost(
+            performer,
+            "is not there: " + came.file() + " is no file",
+            "put it there, or correct its file under clips");
+  }
+
+  /** Every file that a performer's clip may come as, there or not; none of a wrong plan. */
+  static Set<Path> filesOf(Path planFile) {
+    try {
+      Plan plan = PlanReader.read(planFile);
+      Set<Path> files = new LinkedHashSet<>();
+      plan.clips().told().forEach(came -> files.add(came.file()));
+      plan.performers().forEach(performer -> places(plan, performer).forEach(files::add));
+      return files;
+    } catch (InputException wrong) {
+      // Told where the plan is read in earnest; here it only means that fewer files are known.
+      return Set.of();
+    }
   }
 
   /** The plan with the rates and sizes that the clips themselves have. */
@@ -41,12 +75,8 @@ final class Clips {
         plan.performers().stream().map(p -> received.getOrDefault(p.name(), p)).toList());
   }
 
-  private static ReceivedClip look(Path folder, Performer performer) {
-    Optional<Path> file =
-        Stream.of(performer.clip(), Handoff.clipFile(performer))
-            .flatMap(name -> inside(folder, name).stream())
-            .filter(Files::isRegularFile)
-            .findFirst();
+  private static ReceivedClip look(Plan plan, Performer performer) {
+    Optional<Path> file = places(plan, performer).filter(Files::isRegularFile).findFirst();
     return file.map(found -> read(found, performer)).orElse(ReceivedClip.missing(performer));
   }
 
@@ -54,10 +84,21 @@ final class Clips {
     try {
       return ReceivedClip.received(performer, ClipReader.read(file));
     } catch (UnreadableClipException damaged) {
-      return ReceivedClip.unreadable(performer, damaged.reason());
+      return ReceivedClip.unreadable(performer, damaged.reason(), damaged.remedy());
     } catch (IOException unreadable) {
-      return ReceivedClip.unreadable(performer, "cannot be read from the disk");
+      return ReceivedClip.unreadable(
+          performer, "cannot be read from the disk", "look at its rights, or ask for it again");
     }
+  }
+
+  /** Where a performer's clip may lie in the plan's folder of clips. */
+  private static Stream<Path> places(Plan plan, Performer performer) {
+    return plan.clips().folder().stream()
+        .flatMap(
+            folder ->
+                Stream.of(performer.clip(), Handoff.clipFile(performer))
+                    .filter(name -> !name.isEmpty())
+                    .flatMap(name -> inside(folder, name).stream()));
   }
 
   /** The file of a name, unless the name leads out of the folder. */

@@ -6,9 +6,9 @@ import java.util.function.Consumer;
 import org.barsheet.plan.PlanReader;
 
 /**
- * Repeats some work whenever a plan, or a file it names, has been saved. A file counts as saved
- * when two looks in a row find the same change and something stands in it, so that one still being
- * written is left alone.
+ * Repeats some work whenever a plan, a file it names, or a performer's recording has been saved. A
+ * file counts as saved when two looks in a row find the same change and something stands in it, so
+ * that one still being written is left alone.
  */
 public final class Watcher {
 
@@ -44,7 +44,11 @@ public final class Watcher {
     Set<Path> saved = Set.of();
     do {
       // What is saved while the work goes on counts as saved after it.
-      FileStates worked = new FileStates().look(Set.of(plan)).look(PlanReader.filesOf(plan));
+      FileStates worked =
+          new FileStates()
+              .look(Set.of(plan))
+              .look(PlanReader.filesOf(plan))
+              .look(Clips.filesOf(plan));
       work.accept(saved);
       saved = nextSave(worked);
     } while (!saved.isEmpty());

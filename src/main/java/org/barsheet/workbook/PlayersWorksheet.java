@@ -5,12 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.ClipCheck;
 import org.barsheet.exposure.ClipFault;
 import org.barsheet.exposure.ReceivedClip;
+import org.barsheet.exposure.SoundCheck;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.SentClip;
 import org.barsheet.timing.FilmClock;
 import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.MusicRuler;
@@ -154,6 +157,7 @@ final class PlayersWorksheet {
     List<ClipFault> faults = new ArrayList<>();
     faults.addAll(ClipCheck.ofWhole(clip.get(), clock, List.of(appearance)));
     faults.addAll(ClipCheck.ofAppearance(clip.get(), clock, appearance));
+    faults.addAll(SoundCheck.of(clip.get(), book.film().timing()));
     String state =
         switch (clip.get().state()) {
           case MISSING -> Signs.of(Severity.ERROR) + " missing";
@@ -164,7 +168,13 @@ final class PlayersWorksheet {
                   : Signs.of(Severity.WARNING) + " received";
         };
     pen.text(STATE, state, WORDS.inBold());
-    pen.text(
-        REMARK, faults.stream().map(ClipFault::sentence).collect(Collectors.joining("; ")), WORDS);
+    Stream<String> told =
+        book.film().timing().plan().clips().of(appearance.performer().name()).stream()
+            .map(SentClip::note)
+            .filter(note -> !note.isEmpty());
+    String remark =
+        Stream.concat(faults.stream().map(ClipFault::sentence), told)
+            .collect(Collectors.joining("; "));
+    pen.text(REMARK, remark, WORDS);
   }
 }

@@ -17,6 +17,7 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clips.ClipFacts.Sound;
 import org.barsheet.clock.Seconds;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -100,13 +101,6 @@ class ClipReaderTest {
   }
 
   @Test
-  void a_picture_that_begins_after_the_file_says_when()
-      throws IOException, UnreadableClipException {
-    ClipFacts facts = read(new MovieBytes().frames(10, 1001).beginsAfter(40).bytes());
-    assertThat(facts.start()).isEqualTo(Seconds.of(40, 1000));
-  }
-
-  @Test
   void a_sound_file_says_its_length() throws IOException, UnreadableClipException {
     Path file = folder.resolve("clip.wav");
     AudioFormat format = new AudioFormat(44_100, 16, 2, true, false);
@@ -122,14 +116,51 @@ class ClipReaderTest {
   /** 172800000 samples since midnight at 48 kHz are one hour (EBU Tech 3285, plain arithmetic). */
   @Test
   void a_broadcast_wave_says_when_it_began() throws IOException, UnreadableClipException {
-    ByteBuffer file = ByteBuffer.allocate(12 + 8 + 602 + 8 + 16 + 8).order(ByteOrder.LITTLE_ENDIAN);
+    assertThat(sound(wave(PCM, 172_800_000L)).sinceMidnight()).contains(Seconds.of(3600));
+  }
+
+  /** Programs that know no timecode write the chunk all the same, with 0 in it. */
+  @Test
+  void a_time_reference_of_0_says_nothing() throws IOException, UnreadableClipException {
+    assertThat(sound(wave(PCM, 0)).sinceMidnight()).isEmpty();
+  }
+
+  private Sound sound(byte[] bytes) throws IOException, UnreadableClipException {
+    return read(bytes).sound().orElseThrow();
+  }
+
+  /** Tags 1, 3 and, in an extensible header, the first two bytes of its sub-format (RFC 2361). */
+  @Test
+  void plain_and_floating_samples_are_measured() throws IOException, UnreadableClipException {
+    for (int[] tags : new int[][] {{1, 0}, {3, 0}, {0xFFFE, 1}, {0xFFFE, 3}}) {
+      ClipFacts facts = read(wave(tags, 0));
+      assertThat(facts.length()).isEqualTo(Seconds.of(1, 1000));
+      assertThat(facts.sound().orElseThrow().samplesPerSecond()).isEqualTo(48_000);
+    }
+  }
+
+  @Test
+  void packed_sound_is_told_by_its_name_because_its_bytes_say_no_length() {
+    assertRefused(wave(new int[] {2, 0}, 0), "holds packed sound (ADPCM): its length cannot");
+    assertRefused(wave(new int[] {0xFFFE, 0x55}, 0), "holds packed sound (MPEG layer 3)");
+    assertRefused(wave(new int[] {0x161, 0}, 0), "holds packed sound (format 353)");
+  }
+
+  private static final int[] PCM = {1, 0};
+
+  /** 48 samples of 16 bits, one channel, 48 kHz. */
+  private static byte[] wave(int[] tags, long timeReference) {
+    ByteBuffer file =
+        ByteBuffer.allocate(12 + 8 + 602 + 8 + 40 + 8 + 96).order(ByteOrder.LITTLE_ENDIAN);
     file.put(ascii("RIFF")).putInt(file.capacity() - 8).put(ascii("WAVE"));
     int bext = file.put(ascii("bext")).putInt(602).position();
-    file.putLong(bext + 338, 172_800_000L).position(bext + 602);
-    file.put(ascii("fmt ")).putInt(16).putShort((short) 1).putShort((short) 1).putInt(48_000);
+    file.putLong(bext + 338, timeReference).position(bext + 602);
+    int format = file.put(ascii("fmt ")).putInt(40).position();
+    file.putShort((short) tags[0]).putShort((short) 1).putInt(48_000);
     file.putInt(96_000).putShort((short) 2).putShort((short) 16);
-    file.put(ascii("data")).putInt(0);
-    assertThat(read(file.array()).start()).isEqualTo(Seconds.of(3600));
+    file.putShort(format + 24, (short) tags[1]).position(format + 40);
+    file.put(ascii("data")).putInt(96);
+    return file.array();
   }
 
   private static byte[] ascii(String letters) {

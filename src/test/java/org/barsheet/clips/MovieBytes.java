@@ -16,7 +16,6 @@ public final class MovieBytes {
 
   private boolean turned;
   private int ticksPerSecond = 30_000;
-  private int emptyEdit;
   private boolean indexFirst;
   private final List<int[]> frames = new ArrayList<>();
 
@@ -38,11 +37,6 @@ public final class MovieBytes {
   }
 
   /** The picture begins so many thousandths of a second after the file. */
-  public MovieBytes beginsAfter(int thousandths) {
-    emptyEdit = thousandths;
-    return this;
-  }
-
   public MovieBytes indexFirst() {
     indexFirst = true;
     return this;
@@ -104,14 +98,6 @@ public final class MovieBytes {
                     ints(head, turned ? -one : 0, turned ? 0 : one, 0);
                     ints(head, 0, 0, 0x40000000, WIDTH << 16, HEIGHT << 16);
                   }));
-          out.write(
-              box(
-                  "edts",
-                  edits ->
-                      edits.write(
-                          box(
-                              "elst",
-                              e -> ints(e, 0, 1, emptyEdit, emptyEdit > 0 ? -1 : 0, one)))));
           out.write(box("mdia", this::media));
         });
   }

@@ -15,6 +15,7 @@ import org.barsheet.plan.Hand;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Rect;
+import org.barsheet.plan.SentClips;
 import org.barsheet.plan.Where;
 import org.barsheet.pulse.TempoRequest;
 import org.barsheet.timing.Finding;
@@ -63,7 +64,7 @@ class ArtworkFindingsTest {
             Hand.DEFAULT,
             List.of(openings),
             List.of(),
-            Optional.empty(),
+            SentClips.NONE,
             List.of(),
             Set.of(),
             List.of(),

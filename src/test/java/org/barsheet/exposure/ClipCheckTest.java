@@ -33,6 +33,7 @@ class ClipCheckTest {
         "cello.mov",
         Optional.of(rate),
         Optional.of(clap),
+        Optional.empty(),
         1080,
         1920,
         List.of(),
@@ -56,7 +57,7 @@ class ClipCheckTest {
   }
 
   private static ReceivedClip clip(FrameRate said, Picture picture) {
-    ClipFacts facts = new ClipFacts(picture.length(), Optional.of(picture), Seconds.ZERO);
+    ClipFacts facts = new ClipFacts(picture.length(), Optional.of(picture), Optional.empty());
     return ReceivedClip.received(performer(said), facts);
   }
 
@@ -134,7 +135,7 @@ class ClipCheckTest {
 
   private static List<String> atEnd(Performer who, long frames, FilmClock film, Appearance seen) {
     Picture picture = new Picture(frames, Seconds.of(frames, 24), true, 1080, 1920);
-    ClipFacts facts = new ClipFacts(picture.length(), Optional.of(picture), Seconds.ZERO);
+    ClipFacts facts = new ClipFacts(picture.length(), Optional.of(picture), Optional.empty());
     return ClipCheck.ofAppearance(ReceivedClip.received(who, facts), film, seen).stream()
         .map(ClipFault::sentence)
         .filter(sentence -> !sentence.contains("begins"))
@@ -164,10 +165,13 @@ class ClipCheckTest {
 
   @Test
   void a_clip_without_a_picture_and_one_that_cannot_be_read_are_told() {
-    ClipFacts sound = new ClipFacts(Seconds.of(60), Optional.empty(), Seconds.ZERO);
+    ClipFacts sound = new ClipFacts(Seconds.of(60), Optional.empty(), Optional.empty());
     assertThat(told(ReceivedClip.received(performer(FrameRate.FPS_25), sound)))
         .containsExactly("WARNING cello.mov has sound but no picture");
-    assertThat(told(ReceivedClip.unreadable(performer(FrameRate.FPS_25), "is cut short")))
+    assertThat(
+            told(
+                ReceivedClip.unreadable(
+                    performer(FrameRate.FPS_25), "is cut short", "ask for it again")))
         .containsExactly("WARNING cello.mov is cut short");
     assertThat(told(ReceivedClip.missing(performer(FrameRate.FPS_25)))).isEmpty();
   }

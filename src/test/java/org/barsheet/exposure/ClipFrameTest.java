@@ -23,7 +23,17 @@ class ClipFrameTest {
       Optional<FrameRate> clipRate, Optional<Performer.Clap> clap) {
     return new Appearance(
         0,
-        new Performer("cello", "Cello", "cello.mov", clipRate, clap, 0, 0, List.of(), WHERE),
+        new Performer(
+            "cello",
+            "Cello",
+            "cello.mov",
+            clipRate,
+            clap,
+            Optional.empty(),
+            0,
+            0,
+            List.of(),
+            WHERE),
         new Opening(
             "lamp-1",
             new Rect(3, 7, 2, 4),

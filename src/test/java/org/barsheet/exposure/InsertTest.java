@@ -57,6 +57,7 @@ class InsertTest {
         p.clip(),
         p.clipRate(),
         p.clap(),
+        p.clipStart(),
         width,
         height,
         p.clothes(),

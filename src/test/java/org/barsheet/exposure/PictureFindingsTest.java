@@ -90,6 +90,7 @@ class PictureFindingsTest {
         p.clip(),
         p.clipRate(),
         p.clap(),
+        p.clipStart(),
         p.clipWidth(),
         p.clipHeight(),
         List.of("0A9646"),

@@ -34,6 +34,7 @@ import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.SentClips;
 import org.barsheet.plan.Slow;
 import org.barsheet.plan.Where;
 import org.barsheet.pulse.Music;
@@ -186,7 +187,7 @@ public final class SampleFilm {
         Hand.DEFAULT,
         List.of(opening("lamp-1", 3), opening("lamp-2", 8)),
         List.of(performer()),
-        Optional.empty(),
+        SentClips.NONE,
         List.of(
             panel(
                 "1",
@@ -220,6 +221,7 @@ public final class SampleFilm {
         named("cello.mov"),
         Optional.of(FrameRate.FPS_29_97),
         Optional.of(new Performer.Clap(Seconds.of(-5), 143)),
+        Optional.empty(),
         1080,
         1920,
         List.of("00A03C"),

@@ -69,6 +69,24 @@ class PlanBookTest {
     assertSame(PlanReader.read(book), PlanReader.read(yaml));
   }
 
+  /** A folder on the sheet Film and a table on the sheet Clips cannot both hold. */
+  @Test
+  void recordings_in_a_folder_and_in_a_table_are_told_apart() throws IOException {
+    change(
+        it -> {
+          Sheet film = it.getSheet("Film");
+          Row clips = film.getRow(film.getLastRowNum());
+          assertThat(clips.getCell(0).getStringCellValue()).isEqualTo("clips");
+          clips.getCell(1).setCellValue("recordings");
+        });
+    assertThat(problems())
+        .extracting(Problem::toString)
+        .containsExactly(
+            book
+                + ", sheet Clips, cell A2: 'clips' is a text on another sheet already\n"
+                + "  empty that cell, or leave this table empty");
+  }
+
   private List<Problem> problems() {
     InputException wrong = catchThrowableOfType(InputException.class, () -> PlanReader.read(book));
     assertThat(wrong).isNotNull();
@@ -273,6 +291,7 @@ class PlanBookTest {
             "sheet Panels, cell H3: the cell shows #DIV/0!",
             "sheet Performer: no sheet of a plan is called 'Performer'",
             "sheet Panels, cell S3: no performer is called cello",
+            "sheet Clips, cell A2: no performer is called cello",
             "sheet Panels, cell S4: no performer is called no",
             "sheet Panels, cell T4: no opening is called door");
   }

@@ -103,7 +103,6 @@ class PlanReaderTest {
   @Test
   void settings_of_the_film_and_the_music_are_read() throws IOException {
     Plan plan = wholeSchema();
-    assertThat(plan.clips().orElseThrow().getFileName()).hasToString("recordings");
     assertThat(plan.film())
         .isEqualTo(
             new Film(
@@ -154,6 +153,32 @@ class PlanReaderTest {
   void a_recording_without_a_start_begins_with_the_score() throws IOException {
     Plan plan = read(LEAST + "music: {recording: a.wav}\n");
     assertThat(plan.recording().orElseThrow().starts()).isEmpty();
+  }
+
+  @Test
+  void a_sent_clip_begins_so_long_after_the_music_or_at_a_timecode() throws IOException {
+    String least = "title: Quay\nscore: quay.mid\nperformers: {cello: {}}\n";
+    String film = "film: {frame-rate: 24, first-frame: '01:00:00:00', music-starts: 2 s}\n";
+    String clip = "clips: {cello: {file: a.wav, start: '00:59:52:00'}}\n";
+    assertThat(read(least + film + clip).clips().told().get(0).start()).contains(Seconds.of(-10));
+  }
+
+  @Test
+  void recordings_lie_in_a_folder_or_where_a_table_says() throws IOException {
+    SentClips inFolder = read(LEAST + "clips: recordings\n").clips();
+    assertThat(inFolder).isEqualTo(SentClips.in(folder.resolve("recordings")));
+    SentClips inTable = wholeSchema().clips();
+    assertThat(inTable.folder()).isEmpty();
+    assertThat(inTable.told())
+        .usingRecursiveFieldByFieldElementComparatorIgnoringFields("where")
+        .containsExactly(
+            new SentClip(
+                "cello",
+                folder.resolve("recordings/cello take 3.mov"),
+                Optional.of(FrameRate.FPS_25),
+                Optional.of(Seconds.of(-21, 2)),
+                "second take: a door creaks",
+                new Where("", "")));
   }
 
   @Test
@@ -291,7 +316,7 @@ class PlanReaderTest {
   void a_place_in_the_plan_is_known_for_each_panel() throws IOException {
     Where where = wholeSchema().panels().get(1).where();
     assertThat(where.file()).endsWith("plan.yaml");
-    assertThat(where.position()).isEqualTo("line 62, column 5");
+    assertThat(where.position()).isEqualTo("line 63, column 5");
   }
 
   @Test

@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.barsheet.clips.MovieBytes;
 import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.ReceivedClip;
 import org.barsheet.exposure.ReceivedClip.State;
 import org.barsheet.handoff.Handoff;
@@ -32,7 +34,9 @@ class ClipsTest {
 
   private void deliver(String name) throws IOException {
     byte[] film = new MovieBytes().clock(25).frames(500, 1).turned().bytes();
-    Files.write(folder.resolve("plan").resolve(name), film);
+    Path file = folder.resolve("plan").resolve(name);
+    Files.createDirectories(Objects.requireNonNull(file.getParent()));
+    Files.write(file, film);
   }
 
   @Test
@@ -52,6 +56,33 @@ class ClipsTest {
   @Test
   void nobody_looks_for_clips_without_a_folder() throws IOException {
     assertThat(Clips.of(plan("performers: {cello: {clip: cello.mov}}\n"))).isEmpty();
+  }
+
+  @Test
+  void a_table_says_where_recordings_are_and_what_was_told_of_them() throws IOException {
+    Plan plan =
+        plan(
+            """
+            performers:
+              cello: {clip: cello.mov, clip-rate: 30, clap: {at: -4 s, clip-frame: 9}}
+              horn: {}
+              flute: {clip: flute.mov}
+            clips:
+              cello: {file: post/take 3.mov, start: -10 s}
+              horn: {file: post/horn.mov}
+            """);
+    deliver("post/take 3.mov");
+    List<ReceivedClip> clips = Clips.of(plan);
+    assertThat(clips)
+        .extracting(ReceivedClip::state)
+        .containsExactly(State.RECEIVED, State.MISSING, State.MISSING);
+    Performer cello = Clips.known(plan, clips).performers().get(0);
+    assertThat(cello.clip()).isEqualTo("take 3.mov");
+    assertThat(cello.clipRate()).contains(FrameRate.FPS_25);
+    assertThat(cello.tie()).contains(new Performer.Clap(Seconds.of(-10), 0));
+    assertThat(clips.get(1).reason())
+        .isEqualTo("is not there: " + folder.resolve("plan/post/horn.mov") + " is no file");
+    assertThat(clips.get(2).reason()).isEmpty();
   }
 
   @Test

@@ -105,6 +105,26 @@ class WatcherTest {
   }
 
   @Test
+  void recordings_are_waited_for_in_their_folder_and_where_a_table_says() {
+    String sent = "performers: {cello: {clip: cello.mov}}\nclips: ";
+    Path inFolder = plan.resolveSibling("clips").resolve("cello.mov");
+    Path inTable = plan.resolveSibling("post").resolve("take 2.wav");
+    watch(
+        save(plan, planWith("panels.csv") + sent + "clips\n"),
+        NOTHING,
+        () -> Files.createDirectories(inFolder.resolveSibling("other")),
+        save(inFolder, "ftyp"),
+        NOTHING,
+        save(plan, planWith("panels.csv") + sent + "{cello: {file: post/take 2.wav}}\n"),
+        NOTHING,
+        () -> Files.createDirectories(inTable.resolveSibling("other")),
+        save(inTable, "RIFF"),
+        NOTHING);
+    assertThat(work)
+        .containsExactly(Set.of(), Set.of(plan), Set.of(inFolder), Set.of(plan), Set.of(inTable));
+  }
+
+  @Test
   void a_folder_is_no_file_to_watch() {
     watch(
         save(plan, planWith("panels.csv").replace("quay.mid", "scores")),

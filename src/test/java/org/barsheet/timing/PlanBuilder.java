@@ -29,6 +29,7 @@ import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.SentClips;
 import org.barsheet.plan.Shoot;
 import org.barsheet.plan.Slow;
 import org.barsheet.plan.Where;
@@ -144,6 +145,7 @@ public final class PlanBuilder {
             name,
             part,
             name + ".mov",
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             0,
@@ -345,7 +347,7 @@ public final class PlanBuilder {
         hand,
         openings,
         performers,
-        Optional.empty(),
+        SentClips.NONE,
         panels,
         Set.of(),
         List.of(),

@@ -38,6 +38,7 @@ import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.SentClips;
 import org.barsheet.plan.Slow;
 import org.barsheet.plan.Where;
 import org.barsheet.pulse.Music;
@@ -274,11 +275,12 @@ final class SampleFilm {
                 "",
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 0,
                 0,
                 List.of(),
                 NOWHERE)),
-        Optional.empty(),
+        SentClips.NONE,
         panels,
         Set.of("film.frame-rate", "film.first-frame"),
         List.of(),
