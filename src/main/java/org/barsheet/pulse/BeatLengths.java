@@ -21,7 +21,7 @@ final class BeatLengths {
   private static final double USUAL_SECONDS = 0.58;
   private static final double USUAL_SPREAD = 0.45;
   private static final double EXPECTED_SPREAD = 0.25;
-  private static final double CHANGE_COST = 20;
+  private static final double CHANGE_COST = 14;
   private static final double MOST_CHANGE = 1.4;
 
   private final double[] preference = new double[COUNT];

@@ -14,7 +14,7 @@ final class DownbeatStrength {
   private static final double NEAR_SHARE = 0.15;
   private static final double LONGEST_BEATS = 4;
   private static final int HIGHEST_COUNTED = 90;
-  private static final double[] WEIGHTS = {0.25, 0.4, 0.3, 0.35, 0.75, 0.75};
+  private static final double[] WEIGHTS = {0.25, 0.4, 0.3, 0.35, 0.75, 0.75, 0.2};
 
   private final List<Stroke> strokes;
   private final List<Double> beats;
@@ -22,6 +22,7 @@ final class DownbeatStrength {
   private final double[] longest;
   private final double[] loudest;
   private final double[] depth;
+  private final double[] pedal;
   private final double[][] harmony;
 
   private DownbeatStrength(Playing playing, List<Double> beats) {
@@ -31,6 +32,7 @@ final class DownbeatStrength {
     this.longest = new double[beats.size()];
     this.loudest = new double[beats.size()];
     this.depth = new double[beats.size()];
+    this.pedal = new double[beats.size()];
     this.harmony = new double[beats.size()][12];
   }
 
@@ -77,6 +79,7 @@ final class DownbeatStrength {
         double lasting = Math.min(LONGEST_BEATS, stroke.longestSeconds() / length);
         longest[beat] = Math.max(longest[beat], lasting);
         loudest[beat] = Math.max(loudest[beat], stroke.velocity());
+        pedal[beat] = Math.max(pedal[beat], stroke.pedal());
       }
       Harmony.add(harmony[beat], stroke.chroma());
     }
@@ -104,7 +107,7 @@ final class DownbeatStrength {
   }
 
   private double[] combine() {
-    double[][] features = {notes, longest, loudest, depth, changes(1), changes(2)};
+    double[][] features = {notes, longest, loudest, depth, changes(1), changes(2), pedal};
     double[] strengths = new double[beats.size()];
     for (int i = 0; i < strengths.length; i++) {
       int from = Math.max(0, i - NEIGHBOURS);

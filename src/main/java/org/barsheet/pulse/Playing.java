@@ -34,6 +34,7 @@ record Playing(List<Stroke> strokes) {
    * @param longestSeconds length of its longest note
    * @param velocity of its loudest note
    * @param lowest lowest pitch, or {@link #NO_PITCH}
+   * @param pedal how clearly the pedal is renewed for it, from 0 to 1
    * @param chroma weight of each of the 12 pitch classes
    */
   @SuppressWarnings("ArrayRecordComponent") // never compared, never changed
@@ -44,6 +45,7 @@ record Playing(List<Stroke> strokes) {
       double longestSeconds,
       int velocity,
       int lowest,
+      double pedal,
       double[] chroma) {}
 
   Playing {
@@ -52,13 +54,14 @@ record Playing(List<Stroke> strokes) {
 
   /** The playing of a score with notes, timed by its own tempo map. */
   static Playing of(Score score) {
+    PedalRenewal pedal = PedalRenewal.of(score);
     List<Stroke> strokes = new ArrayList<>();
     List<Note> together = new ArrayList<>();
     double first = 0;
     for (Note note : score.notes()) {
       double onset = seconds(score, note.onTick());
       if (!together.isEmpty() && onset - first > TOGETHER_SECONDS) {
-        strokes.add(stroke(score, together));
+        strokes.add(stroke(score, pedal, together));
         together.clear();
       }
       if (together.isEmpty()) {
@@ -66,7 +69,7 @@ record Playing(List<Stroke> strokes) {
       }
       together.add(note);
     }
-    strokes.add(stroke(score, together));
+    strokes.add(stroke(score, pedal, together));
     return new Playing(strokes);
   }
 
@@ -74,7 +77,7 @@ record Playing(List<Stroke> strokes) {
     return score.tempo().secondsAt(tick).toDouble();
   }
 
-  private static Stroke stroke(Score score, List<Note> together) {
+  private static Stroke stroke(Score score, PedalRenewal pedal, List<Note> together) {
     double sum = 0;
     double longest = 0;
     int velocity = 0;
@@ -95,7 +98,8 @@ record Playing(List<Stroke> strokes) {
     }
     long tick = together.get((together.size() - 1) / 2).onTick();
     int count = together.size();
-    return new Stroke(sum / count, tick, count, longest, velocity, lowest, chroma);
+    double renewed = pedal.at(sum / count);
+    return new Stroke(sum / count, tick, count, longest, velocity, lowest, renewed, chroma);
   }
 
   double endSeconds() {

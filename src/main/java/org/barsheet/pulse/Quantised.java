@@ -124,6 +124,7 @@ public final class Quantised {
         music.score().parts(),
         notes,
         List.of(),
+        List.of(),
         tempo,
         0,
         new BarGrid(List.of(bar)),

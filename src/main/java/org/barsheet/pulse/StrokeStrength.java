@@ -5,8 +5,8 @@ import java.util.List;
 import org.barsheet.pulse.Playing.Stroke;
 
 /**
- * How strongly strokes are heard as beats and as beginnings of bars. Long, loud, low and many notes
- * and a change of harmony are strong; the weights were chosen on played files kept apart.
+ * How strongly strokes are heard as beats and as beginnings of bars. Long, loud, low and many notes,
+ * a change of harmony and a renewed pedal are strong; the weights were chosen on played files kept apart.
  */
 final class StrokeStrength {
 
@@ -14,7 +14,7 @@ final class StrokeStrength {
   private static final double SHORT_SPAN = 0.6;
   private static final double LONG_SPAN = 1.4;
   private static final double NEIGHBOUR_SECONDS = 4;
-  private static final double[] BAR_WEIGHTS = {0.25, 0.4, 0.3, 0.35, 0.75, 0.75};
+  private static final double[] BAR_WEIGHTS = {0.25, 0.4, 0.3, 0.35, 0.75, 0.75, 0.4};
 
   private StrokeStrength() {}
 
@@ -32,7 +32,8 @@ final class StrokeStrength {
               + 0.8 * Math.sqrt(Math.min(stroke.longestSeconds(), LONGEST_COUNTED))
               + 0.7 * stroke.velocity() / 127
               + (stroke.lowest() <= bass ? 0.5 : 0)
-              + 0.5 * changes[i];
+              + 0.5 * changes[i]
+              + 0.6 * stroke.pedal();
     }
     double mean = Arrays.stream(strengths).average().orElse(1);
     return Arrays.stream(strengths).map(strength -> strength / mean).toArray();
@@ -47,7 +48,8 @@ final class StrokeStrength {
       strokes.stream().mapToDouble(Stroke::velocity).toArray(),
       strokes.stream().mapToDouble(stroke -> -stroke.lowest()).toArray(),
       Harmony.changes(strokes, SHORT_SPAN),
-      Harmony.changes(strokes, LONG_SPAN)
+      Harmony.changes(strokes, LONG_SPAN),
+      strokes.stream().mapToDouble(Stroke::pedal).toArray()
     };
     double[] strengths = new double[strokes.size()];
     int from = 0;

@@ -22,6 +22,9 @@ final class EventDecoder {
 
   private static final int NORMALISED_FORMAT = 1;
 
+  /** Lowest value of the damper pedal's controller that means down (MIDI 1.0). */
+  private static final int PEDAL_DOWN = 64;
+
   private final int ticksFactor;
   private final ScoreEvents events;
 
@@ -101,6 +104,11 @@ final class EventDecoder {
       }
       case ShortMessage.NOTE_OFF -> pairer.off(channel, data, tick);
       case ShortMessage.PROGRAM_CHANGE -> events.addProgram(track, channel, data);
+      case ShortMessage.CONTROL_CHANGE -> {
+        if (data == TrackNormaliser.DAMPER_PEDAL) {
+          events.addPedal(track, channel, message.getData2() >= PEDAL_DOWN, tick);
+        }
+      }
       default -> {}
     }
   }

@@ -15,6 +15,7 @@ import java.util.List;
  * @param parts in order of track and channel
  * @param notes of all parts, in order of onset, then part, then pitch
  * @param marks in order of tick
+ * @param pedalTicks where the damper pedal of any part goes down, in order
  * @param tempo exact time of every tick as written
  * @param tempoEvents how many tempo events the file holds
  * @param bars as written
@@ -28,6 +29,7 @@ public record Score(
     List<Part> parts,
     List<Note> notes,
     List<Mark> marks,
+    List<Long> pedalTicks,
     TempoMap tempo,
     int tempoEvents,
     BarGrid bars,
@@ -38,6 +40,7 @@ public record Score(
     parts = List.copyOf(parts);
     notes = List.copyOf(notes);
     marks = List.copyOf(marks);
+    pedalTicks = List.copyOf(pedalTicks);
     readingNotes = List.copyOf(readingNotes);
   }
 
@@ -51,6 +54,7 @@ public record Score(
         parts,
         some,
         marks,
+        pedalTicks,
         tempo,
         tempoEvents,
         bars,

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.barsheet.score.WrittenBars.MeterEvent;
 import org.barsheet.score.WrittenTempo.TempoEvent;
 
@@ -20,6 +22,8 @@ final class ScoreEvents {
   private final List<TempoEvent> tempos = new ArrayList<>();
   private final List<MeterEvent> meters = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
+  private final Set<TrackChannel> pedalsHeld = new TreeSet<>();
+  private final TreeSet<Long> pedalTicks = new TreeSet<>();
   private final Map<Integer, String> trackNames = new TreeMap<>();
   private final Map<Integer, String> instrumentNames = new TreeMap<>();
   private final Map<TrackChannel, Integer> programs = new TreeMap<>();
@@ -56,6 +60,16 @@ final class ScoreEvents {
   void addProgram(int track, int channel, int program) {
     programs.putIfAbsent(new TrackChannel(track, channel), program);
     programOfChannel.putIfAbsent(channel, program);
+  }
+
+  /** The damper pedal stands up or down from here on; ticks of one track never go back. */
+  void addPedal(int track, int channel, boolean down, long tick) {
+    TrackChannel line = new TrackChannel(track, channel);
+    if (!down) {
+      pedalsHeld.remove(line);
+    } else if (pedalsHeld.add(line)) {
+      pedalTicks.add(tick);
+    }
   }
 
   /** Remembers that a note is still sounding when its track ends. */
@@ -105,6 +119,11 @@ final class ScoreEvents {
 
   List<Mark> marks() {
     return marks;
+  }
+
+  /** Where a pedal goes down, each tick once, in order. */
+  List<Long> pedalTicks() {
+    return List.copyOf(pedalTicks);
   }
 
   String trackName(int track) {

@@ -50,6 +50,7 @@ public final class ScoreReader {
         parts.parts(),
         notes,
         events.marks(),
+        events.pedalTicks(),
         WrittenTempo.map(walk.division(), ticksPerQuarter, events.tempos()),
         events.tempos().size(),
         bars,

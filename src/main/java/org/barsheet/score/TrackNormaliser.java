@@ -18,6 +18,9 @@ final class TrackNormaliser {
   /** Most events that are read in one file. */
   static final int MOST_EVENTS = 4_000_000;
 
+  /** Controller 64, "damper pedal on/off (sustain): 63 and below off, 64 and above on" (MIDI 1.0). */
+  static final int DAMPER_PEDAL = 64;
+
   private static final int META = 0xFF;
   private static final int END_OF_TRACK = 0x2F;
   private static final int[] DATA_BYTES = {2, 2, 2, 2, 1, 1, 2};
@@ -177,6 +180,11 @@ final class TrackNormaliser {
     }
     switch (status >> 4) {
       case 0x8, 0x9 -> emit(start, status, one, two);
+      case 0xB -> {
+        if (one == DAMPER_PEDAL) {
+          emit(start, status, one, two);
+        }
+      }
       case 0xC -> emit(start, status, one);
       default -> {}
     }

@@ -76,6 +76,7 @@ final class SampleMusic {
             new Part(2, named("Drums"), "Drums", 3, 10, true)),
         notes(),
         List.of(new Mark(Mark.Kind.MARKER, tickOfBar(5), named("A"))),
+        List.of(),
         tempo,
         2,
         new BarGrid(bars),

@@ -71,6 +71,7 @@ final class FreePlaying {
         score.parts().subList(0, 1),
         notes,
         List.of(),
+        List.of(),
         TempoMap.of(perQuarter, List.of(new TempoMap.Change(0, Seconds.of(1, 2)))),
         1,
         score.bars(),

@@ -88,6 +88,7 @@ final class ScoreSketch {
         parts,
         notes,
         List.of(),
+        List.of(),
         tempo,
         1,
         bars(end),

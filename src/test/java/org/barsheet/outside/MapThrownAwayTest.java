@@ -110,6 +110,7 @@ class MapThrownAwayTest {
         score.parts(),
         notes,
         List.of(),
+        List.of(),
         TempoMap.of(TICKS_PER_QUARTER, List.of(new TempoMap.Change(0, Seconds.of(1, 2)))),
         1,
         new BarGrid(List.of(bar)),

@@ -51,6 +51,15 @@ class ScoreReaderTest {
     assertThat(score.readingNotes()).isEmpty();
   }
 
+  /** MIDI 1.0 detailed specification, table of controllers: 64 is the damper pedal, 63 still up. */
+  @Test
+  void the_damper_pedal_is_down_from_64_on_and_pressed_anew_only_after_it_went_up() {
+    Track track = new Track().event(0, 0xB0, 64, 127).event(10, 0xB0, 64, 64);
+    track.event(20, 0xB0, 64, 63).event(30, 0xB0, 64, 64).event(40, 0xB1, 64, 90);
+    track.event(50, 0xB0, 67, 127).event(60, 0xB0, 1, 127).note(70, 80, 0, 60);
+    assertThat(read(MidiBytes.file().track(track)).pedalTicks()).containsExactly(0L, 30L, 40L);
+  }
+
   @ParameterizedTest
   @CsvSource({"1, 32", "480, 480", "120, 480", "960, 960", "32767, 1048544", "96, 96"})
   void ticks_become_fine_enough_for_every_meter(int perQuarter, int expected) {

@@ -201,6 +201,7 @@ public final class MusicBuilder {
             parts,
             notes,
             marks,
+            List.of(),
             map,
             tempo.size(),
             grid,

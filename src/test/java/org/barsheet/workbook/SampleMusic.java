@@ -47,6 +47,7 @@ final class SampleMusic {
             parts,
             List.of(),
             marks(grid),
+            List.of(),
             tempo,
             1,
             grid,
