@@ -153,10 +153,11 @@ public final class MusicFinder {
   private String playedSentence(Pulse pulse, BarGrid bars) {
     return String.format(
         Locale.ROOT,
-        "bars and beats found in the playing: %d bars, mostly of %d beats, %.0f beats to the"
+        "bars and beats found in the playing: %d bars, mostly of %d %sbeats, %.0f beats to the"
             + " minute in the middle; %s",
         bars.bars().size(),
         usualSize(bars),
+        bars.last().meter().isCompound() ? "dotted " : "",
         60 / pulse.beatSeconds(),
         evidence.sentence());
   }

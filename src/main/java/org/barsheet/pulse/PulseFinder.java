@@ -80,7 +80,7 @@ final class PulseFinder {
     FoundBeats best = bestOf(fit, sizes(alone.medianLength()));
     int size = best.beatsInBar();
     List<FoundBeat> beats = pins.isEmpty() ? withDownbeats(best) : counted(best, learnt, size);
-    BarGrid bars = PlayedBars.grid(score, playing, beats, pinTimes(), size, isDotted());
+    BarGrid bars = PlayedBars.grid(score, playing, beats, pinTimes(), size, isDotted(beats));
     List<Doubt> doubts = rivals(best, learnt, bars);
     return Optional.of(new Pulse(bars, size, best.medianLength(), doubts));
   }
@@ -148,12 +148,17 @@ final class PulseFinder {
   private BeatDivision division() {
     return request
         .meter()
-        .map(meter -> isDotted() ? BeatDivision.triple() : BeatDivision.duple())
+        .map(meter -> meter.isCompound() ? BeatDivision.triple() : BeatDivision.duple())
         .orElseGet(BeatDivision::open);
   }
 
-  private boolean isDotted() {
-    return request.meter().map(Meter::isCompound).orElse(false);
+  /** As the meter asked for says, else as the playing divides its beats. */
+  private boolean isDotted(List<FoundBeat> beats) {
+    List<Double> seconds = beats.stream().map(FoundBeat::seconds).toList();
+    return request
+        .meter()
+        .map(Meter::isCompound)
+        .orElseGet(() -> BeatDivision.isIntoThree(playing, seconds));
   }
 
   /** Bar sizes to try: the meter's, or the one that the pins make likeliest, or all usual ones. */

@@ -5,8 +5,9 @@ import java.util.List;
 import org.barsheet.pulse.Playing.Stroke;
 
 /**
- * How strongly strokes are heard as beats and as beginnings of bars. Long, loud, low and many notes,
- * a change of harmony and a renewed pedal are strong; the weights were chosen on played files kept apart.
+ * How strongly strokes are heard as beats and as beginnings of bars. Long, loud, low and many
+ * notes, a change of harmony and a renewed pedal are strong; the weights were chosen on played
+ * files kept apart.
  */
 final class StrokeStrength {
 

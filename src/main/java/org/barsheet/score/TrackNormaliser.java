@@ -18,7 +18,9 @@ final class TrackNormaliser {
   /** Most events that are read in one file. */
   static final int MOST_EVENTS = 4_000_000;
 
-  /** Controller 64, "damper pedal on/off (sustain): 63 and below off, 64 and above on" (MIDI 1.0). */
+  /**
+   * Controller 64, "damper pedal on/off (sustain): 63 and below off, 64 and above on" (MIDI 1.0).
+   */
   static final int DAMPER_PEDAL = 64;
 
   private static final int META = 0xFF;

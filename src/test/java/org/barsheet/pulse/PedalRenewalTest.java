@@ -19,8 +19,15 @@ class PedalRenewalTest {
   /** A press at 1 s tells of what sounds shortly before it. */
   @ParameterizedTest
   @CsvSource({
-    "0.60, 0", "0.70, 0.7", "0.79, 0.7", "0.81, 1", "0.93, 1", "0.95, 0.5", "1.00, 0.5",
-    "1.05, 0.5", "1.07, 0"
+    "0.60, 0",
+    "0.70, 0.7",
+    "0.79, 0.7",
+    "0.81, 1",
+    "0.93, 1",
+    "0.95, 0.5",
+    "1.00, 0.5",
+    "1.05, 0.5",
+    "1.07, 0"
   })
   void a_press_tells_of_a_stroke_just_before(double seconds, double renewed) {
     Track track = new Track().event(480, 0x90, 60, 64).event(960, 0xB0, DAMPER_PEDAL, 127);

@@ -11,8 +11,8 @@ import org.barsheet.score.Score;
 
 /**
  * An invented piece played freely into a recorder that knows no tempo: bass on the first beat,
- * chords on the others, a melody of eighth notes, a new chord every bar. Tempo follows a smooth
- * random curve, each note misses its time a little.
+ * chords on the others, a melody of halves or thirds of the beat, a new chord every bar. Tempo
+ * follows a smooth random curve, each note misses its time a little.
  */
 final class PlayedPiece {
 
@@ -21,6 +21,7 @@ final class PlayedPiece {
   private static final int[] MELODY = {72, 76, 74, 77, 79, 76, 74, 71, 72, 79, 77, 74};
 
   private final int beatsInBar;
+  private final int division;
   private final int bars;
   private final double beatSeconds;
   private final Random random;
@@ -36,7 +37,20 @@ final class PlayedPiece {
    */
   PlayedPiece(
       int beatsInBar, int bars, double beatSeconds, double spread, double missSeconds, long seed) {
+    this(beatsInBar, 2, bars, beatSeconds, spread, missSeconds, seed);
+  }
+
+  /** A piece whose beats are divided into two or three. */
+  PlayedPiece(
+      int beatsInBar,
+      int division,
+      int bars,
+      double beatSeconds,
+      double spread,
+      double missSeconds,
+      long seed) {
     this.beatsInBar = beatsInBar;
+    this.division = division;
     this.bars = bars;
     this.beatSeconds = beatSeconds;
     this.missSeconds = missSeconds;
@@ -45,15 +59,15 @@ final class PlayedPiece {
     compose();
   }
 
-  /** Time of every half beat, by a tempo that wanders and comes back. */
+  /** Time of every division of a beat, by a tempo that wanders and comes back. */
   private double[] curve(double spread) {
-    double[] times = new double[2 * beatsInBar * bars + 3];
+    double[] times = new double[division * beatsInBar * bars + 3];
     double wander = 0;
     double now = 1;
     for (int i = 0; i < times.length; i++) {
       times[i] = now;
       wander = 0.9 * wander + Math.sqrt(1 - 0.81) * random.nextGaussian();
-      now += beatSeconds / 2 * Math.exp(spread * wander);
+      now += beatSeconds / division * Math.exp(spread * wander);
     }
     return times;
   }
@@ -61,25 +75,25 @@ final class PlayedPiece {
   private void compose() {
     for (int bar = 0; bar < bars; bar++) {
       int root = ROOTS[bar % ROOTS.length];
-      add(bar, 0, root, 2 * beatsInBar, 84);
+      add(bar, 0, root, division * beatsInBar, 84);
       for (int beat = 1; beat < beatsInBar; beat++) {
         for (int third : new int[] {12, 16, 19}) {
-          add(bar, 2 * beat, root + third, 1, 56);
+          add(bar, division * beat, root + third, 1, 56);
         }
       }
-      for (int half = 0; half < 2 * beatsInBar; half++) {
-        int step = (bar * 5 + half) % MELODY.length;
-        if (half % 2 == 0 || (bar + half) % 3 > 0) {
-          add(bar, half, MELODY[step], 1, 70);
+      for (int part = 0; part < division * beatsInBar; part++) {
+        int step = (bar * 5 + part) % MELODY.length;
+        if (part % division == 0 || (bar + part) % (division + 1) > 0) {
+          add(bar, part, MELODY[step], 1, 70);
         }
       }
     }
   }
 
-  private void add(int bar, int half, int pitch, int halves, int velocity) {
-    int at = 2 * beatsInBar * bar + half;
+  private void add(int bar, int part, int pitch, int parts, int velocity) {
+    int at = division * beatsInBar * bar + part;
     double on = curve[at] + missSeconds * random.nextGaussian();
-    double off = Math.max(on + 0.05, curve[at + halves] - 0.02);
+    double off = Math.max(on + 0.05, curve[at + parts] - 0.02);
     events.add(new double[] {on, 0x90, pitch, velocity});
     events.add(new double[] {off, 0x80, pitch, 0});
   }
@@ -97,17 +111,17 @@ final class PlayedPiece {
 
   /** When every beat was meant to sound. */
   List<Double> beats() {
-    return everySo(2);
+    return everySo(division);
   }
 
   /** When every bar was meant to begin. */
   List<Double> downbeats() {
-    return everySo(2 * beatsInBar);
+    return everySo(division * beatsInBar);
   }
 
-  private List<Double> everySo(int halves) {
+  private List<Double> everySo(int parts) {
     List<Double> times = new ArrayList<>();
-    for (int i = 0; i < 2 * beatsInBar * bars; i += halves) {
+    for (int i = 0; i < division * beatsInBar * bars; i += parts) {
       times.add(curve[i]);
     }
     return times;

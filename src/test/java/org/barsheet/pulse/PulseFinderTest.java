@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PulseFinderTest {
 
@@ -68,6 +69,24 @@ class PulseFinderTest {
       assertThat(beats(piece, music)).isGreaterThan(leastBeats);
       assertThat(downbeats(piece, music)).isGreaterThan(leastDownbeats);
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2, 6/8", "3, 9/8", "4, 12/8"})
+  void beats_divided_into_three_are_dotted(int beatsInBar, String meter) {
+    PlayedPiece piece = new PlayedPiece(beatsInBar, 3, 32, 0.75, 0.05, 0.008, 3);
+    Music music = MusicFinder.follow(piece.record(folder), auto());
+    assertThat(beats(piece, music)).isGreaterThan(0.97);
+    assertThat(music.bars().bars().get(8).meter()).hasToString(meter);
+    assertThat(music.sentence()).contains("mostly of " + beatsInBar + " dotted beats");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {2, 3, 4})
+  void beats_divided_into_two_are_plain(int beatsInBar) {
+    PlayedPiece piece = new PlayedPiece(beatsInBar, 32, 0.6, 0.05, 0.008, 3);
+    Music music = MusicFinder.follow(piece.record(folder), auto());
+    assertThat(music.bars().bars()).noneMatch(bar -> bar.meter().isCompound());
   }
 
   @Test
