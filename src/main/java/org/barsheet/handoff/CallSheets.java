@@ -2,9 +2,10 @@ package org.barsheet.handoff;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.Call;
+import org.barsheet.exposure.Calls;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
-import org.barsheet.plan.Performer;
 
 /** A page for each performer: when they are seen, how to film themselves, what to send. */
 final class CallSheets {
@@ -12,22 +13,13 @@ final class CallSheets {
   private CallSheets() {}
 
   /** One page a performer, in {@code calls/}. */
-  static List<HandoffFile> files(FilmSheet sheet, String name) {
-    return sheet.timing().plan().performers().stream()
-        .map(performer -> file(sheet, name, performer))
-        .toList();
+  static List<HandoffFile> files(FilmSheet sheet) {
+    return Calls.of(sheet).stream().map(call -> file(sheet, call)).toList();
   }
 
-  private static HandoffFile file(FilmSheet sheet, String name, Performer performer) {
-    List<Appearance> seen =
-        sheet.appearances().stream()
-            .filter(appearance -> appearance.performer().name().equals(performer.name()))
-            .toList();
+  private static HandoffFile file(FilmSheet sheet, Call call) {
     return new HandoffFile(
-        "calls/" + FileNames.safe(performer.name()) + ".html",
-        out -> {
-          String page = new CallSheet(sheet, name, performer, seen).page();
-          out.write(page.getBytes(StandardCharsets.UTF_8));
-        });
+        "calls/" + FileNames.safe(call.performer().name()) + ".html",
+        out -> out.write(CallPage.of(sheet, call).getBytes(StandardCharsets.UTF_8)));
   }
 }

@@ -1,5 +1,6 @@
 package org.barsheet.handoff;
 
+import org.barsheet.exposure.FileNames;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,11 +1,11 @@
 package org.barsheet.handoff;
 
+import org.barsheet.exposure.FileNames;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.handoff.sound.SoundFiles;
 import org.barsheet.input.SafeFile;
-import org.barsheet.plan.Performer;
 
 /** Every file that is handed over, by name. */
 public final class Handoff {
@@ -27,10 +27,10 @@ public final class Handoff {
     files.add(file(name + "-cues.mid", out -> CuesMidi.write(sheet, out)));
     files.add(file(name + "-pictures.csv", out -> PicturesCsv.write(sheet, out)));
     files.add(file(name + "-inserts.csv", out -> InsertsCsv.write(sheet, out)));
-    files.add(file(name + ".otio", out -> OtioTimeline.write(sheet, guide(name), out)));
+    files.add(file(name + ".otio", out -> OtioTimeline.write(sheet, FileNames.guide(name), out)));
     files.addAll(editDecisionLists(sheet, name));
     files.add(file(name + "-artwork.svg", out -> out.write(ArtworkSvg.bytes(sheet))));
-    files.addAll(CallSheets.files(sheet, name));
+    files.addAll(CallSheets.files(sheet));
     files.addAll(CardFiles.files(sheet));
     files.addAll(Mattes.files(sheet));
     return files;
@@ -44,21 +44,8 @@ public final class Handoff {
    */
   public static List<HandoffFile> sound(FilmSheet sheet, String name) {
     return List.of(
-        file(click(name), out -> SoundFiles.writeClick(sheet, out)),
-        file(guide(name), out -> SoundFiles.writeGuide(sheet, out)));
-  }
-
-  /** The name of the file a performer is asked to deliver, legal on every common system. */
-  public static String clipFile(Performer performer) {
-    return FileNames.ofClip(performer);
-  }
-
-  static String click(String name) {
-    return name + "-click.wav";
-  }
-
-  static String guide(String name) {
-    return name + "-guide.wav";
+        file(FileNames.click(name), out -> SoundFiles.writeClick(sheet, out)),
+        file(FileNames.guide(name), out -> SoundFiles.writeGuide(sheet, out)));
   }
 
   private static HandoffFile file(String path, SafeFile.Content content) {

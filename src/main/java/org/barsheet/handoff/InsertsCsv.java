@@ -1,5 +1,6 @@
 package org.barsheet.handoff;
 
+import org.barsheet.exposure.FileNames;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;

@@ -1,5 +1,6 @@
 package org.barsheet.handoff;
 
+import org.barsheet.exposure.FileNames;
 import com.google.gson.FormattingStyle;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
@@ -23,7 +24,7 @@ import org.barsheet.exposure.InputFile;
 import org.barsheet.exposure.Insert;
 import org.barsheet.exposure.PictureRect;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.handoff.sound.SoundLayout;
+import org.barsheet.exposure.SoundLayout;
 import org.barsheet.plan.Performer;
 import org.barsheet.timing.Shot;
 

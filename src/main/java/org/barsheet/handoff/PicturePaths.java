@@ -1,5 +1,6 @@
 package org.barsheet.handoff;
 
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.ArtworkPlate;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Picture;

@@ -14,8 +14,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.barsheet.clips.ClipReader;
 import org.barsheet.clips.UnreadableClipException;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.ReceivedClip;
-import org.barsheet.handoff.Handoff;
 import org.barsheet.input.InputException;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
@@ -96,7 +96,7 @@ final class Clips {
     return plan.clips().folder().stream()
         .flatMap(
             folder ->
-                Stream.of(performer.clip(), Handoff.clipFile(performer))
+                Stream.of(performer.clip(), FileNames.ofClip(performer))
                     .filter(name -> !name.isEmpty())
                     .flatMap(name -> inside(folder, name).stream()));
   }

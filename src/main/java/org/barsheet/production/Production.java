@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.ExposurePlanner;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.exposure.LaidFilm;
@@ -243,9 +244,7 @@ public final class Production {
 
   /** A file's name without folders and extension. */
   public static String name(Path planFile) {
-    String file = String.valueOf(planFile.getFileName());
-    int dot = file.lastIndexOf('.');
-    return dot > 0 ? file.substring(0, dot) : file;
+    return FileNames.withoutExtension(planFile);
   }
 
   /**

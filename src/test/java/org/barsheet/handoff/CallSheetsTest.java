@@ -25,7 +25,7 @@ import org.xml.sax.SAXException;
 class CallSheetsTest {
 
   private static String page(FilmSheet sheet) {
-    List<HandoffFile> files = CallSheets.files(sheet, "quay");
+    List<HandoffFile> files = CallSheets.files(sheet);
     assertThat(files).hasSize(1);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {

@@ -12,7 +12,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.ReceivedClip;
 import org.barsheet.exposure.ReceivedClip.State;
-import org.barsheet.handoff.Handoff;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanReader;
@@ -90,7 +90,7 @@ class ClipsTest {
     Plan plan = plan("clips: clips\nperformers: {cello: {clip: ../cello.mov}}\n");
     deliver("cello.mov");
     assertThat(Clips.of(plan)).extracting(ReceivedClip::state).containsExactly(State.MISSING);
-    deliver("clips/" + Handoff.clipFile(plan.performers().get(0)));
+    deliver("clips/" + FileNames.ofClip(plan.performers().get(0)));
     assertThat(Clips.of(plan)).extracting(ReceivedClip::state).containsExactly(State.RECEIVED);
   }
 }

@@ -1,7 +1,8 @@
 package org.barsheet.handoff.sound;
 
+import org.barsheet.exposure.SoundLayout;
 import java.util.List;
-import org.barsheet.handoff.sound.SoundLayout.Click;
+import org.barsheet.exposure.SoundLayout.Click;
 
 /**
  * Short clicks, each from its full strength so that its onset is one sample; downbeats are higher

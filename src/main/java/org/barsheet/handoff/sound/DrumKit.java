@@ -1,5 +1,6 @@
 package org.barsheet.handoff.sound;
 
+import org.barsheet.exposure.SoundLayout;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;

@@ -1,5 +1,6 @@
 package org.barsheet.handoff.sound;
 
+import org.barsheet.exposure.SoundLayout;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,5 +1,6 @@
 package org.barsheet.handoff.sound;
 
+import org.barsheet.exposure.SoundLayout;
 import java.util.OptionalLong;
 import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Film;

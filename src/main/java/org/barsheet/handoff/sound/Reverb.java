@@ -1,5 +1,7 @@
 package org.barsheet.handoff.sound;
 
+import org.barsheet.exposure.SoundLayout;
+
 /**
  * A room: eight delay lines that feed each other through a Householder matrix (Jot and Chaigne,
  * "Digital Delay Networks for Designing Artificial Reverberators", AES 1991), high notes damped.

@@ -1,5 +1,7 @@
 package org.barsheet.handoff.sound;
 
+import org.barsheet.exposure.SoundLayout;
+
 /** A note of an instrument with pitch. */
 final class ToneVoice implements Voice {
 

@@ -1,5 +1,6 @@
 package org.barsheet.handoff.sound;
 
+import org.barsheet.exposure.SoundLayout;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;

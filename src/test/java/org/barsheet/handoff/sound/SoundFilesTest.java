@@ -1,5 +1,6 @@
 package org.barsheet.handoff.sound;
 
+import org.barsheet.exposure.SoundLayout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
@@ -22,7 +23,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.handoff.SampleFilm;
-import org.barsheet.handoff.sound.SoundLayout.Click;
+import org.barsheet.exposure.SoundLayout.Click;
 import org.barsheet.timing.Cue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

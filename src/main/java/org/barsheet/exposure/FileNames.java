@@ -1,12 +1,12 @@
-package org.barsheet.handoff;
+package org.barsheet.exposure;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Set;
-import org.barsheet.exposure.Picture;
 import org.barsheet.plan.Performer;
 
 /**
@@ -14,7 +14,7 @@ import org.barsheet.plan.Performer;
  * is legal already is left as it is; any other is cleaned and made unique by a few digits of its
  * SHA-256.
  */
-final class FileNames {
+public final class FileNames {
 
   private static final int MOST_CHARACTERS = 60;
   private static final int DIGEST_DIGITS = 8;
@@ -23,18 +23,35 @@ final class FileNames {
 
   private FileNames() {}
 
+  /** A file's name without folders and extension: what is made from a plan begins with it. */
+  public static String withoutExtension(Path file) {
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  /** The sound file of the click track. */
+  public static String click(String name) {
+    return name + "-click.wav";
+  }
+
+  /** The sound file with the score as a guide. */
+  public static String guide(String name) {
+    return name + "-guide.wav";
+  }
+
   /** The file a picture is kept in: {@code small-lamp 014.png}. */
-  static String ofPicture(Picture picture) {
+  public static String ofPicture(Picture picture) {
     return new Picture(safe(picture.movement()), picture.number()).name() + ".png";
   }
 
   /** The file a performer is asked to deliver, or "" where the plan names none. */
-  static String ofClip(Performer performer) {
+  public static String ofClip(Performer performer) {
     return performer.clip().isEmpty() ? "" : safe(performer.clip());
   }
 
   /** A legal name for one file or folder; the same name always gives the same. */
-  static String safe(String name) {
+  public static String safe(String name) {
     StringBuilder cleaned = new StringBuilder();
     name.codePoints()
         .limit(MOST_CHARACTERS)

@@ -1,4 +1,4 @@
-package org.barsheet.handoff.sound;
+package org.barsheet.exposure;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -6,7 +6,6 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
-import org.barsheet.exposure.FilmSheet;
 import org.barsheet.plan.Film;
 import org.barsheet.score.Bar;
 import org.barsheet.score.TempoMap;
@@ -119,7 +118,7 @@ public record SoundLayout(int headSeconds, long lengthSamples, List<Click> click
   }
 
   /** Samples from midnight of the timecode's day to the first sample of the file. */
-  long samplesSinceMidnight(Film film) {
+  public long samplesSinceMidnight(Film film) {
     FrameRate rate = film.rate();
     long filmStart = samples(rate.startOf(film.firstFrame().frame()));
     return Math.floorMod(filmStart - headSamples(), samples(rate.startOf(rate.framesPerDay())));

@@ -1,9 +1,9 @@
-package org.barsheet.handoff;
+package org.barsheet.exposure;
 
 import java.util.List;
 
 /** What a performer who films at home is told about safety: general, never a permission. */
-final class Cautions {
+final class CallCautions {
 
   static final List<String> AT_HOME =
       List.of(
@@ -25,5 +25,5 @@ final class Cautions {
           "Working hours, breaks, licences and chaperones for children are set by law and differ"
               + " by place and age: check the local law and whether a licence is needed.");
 
-  private Cautions() {}
+  private CallCautions() {}
 }

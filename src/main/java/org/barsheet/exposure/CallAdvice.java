@@ -1,0 +1,170 @@
+package org.barsheet.exposure;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Seconds;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Performer;
+import org.barsheet.timing.FilmClock;
+import org.barsheet.timing.Shot;
+
+/** How one performer films themselves, and what they send (common practice, no source). */
+final class CallAdvice {
+
+  private final FilmSheet sheet;
+  private final Film film;
+  private final SoundLayout sound;
+  private final Performer performer;
+  private final List<Appearance> seen;
+
+  CallAdvice(FilmSheet sheet, SoundLayout sound, Performer performer, List<Appearance> seen) {
+    this.sheet = sheet;
+    this.film = sheet.timing().plan().film();
+    this.sound = sound;
+    this.performer = performer;
+    this.seen = seen;
+  }
+
+  List<String> playAlong() {
+    String name = FileNames.withoutExtension(sheet.timing().plan().file());
+    long countIn = sound.clicks().stream().filter(SoundLayout.Click::countIn).count();
+    Seconds firstClick = sound.clicks().get(0).at().plus(Seconds.of(sound.headSeconds()));
+    String handle = Appearance.HANDLE.toDecimal(0) + " s";
+    return List.of(
+        "Play "
+            + FileNames.guide(name)
+            + " (or "
+            + FileNames.click(name)
+            + ") over headphones from its very beginning, on another device than the camera.",
+        "The count-in is "
+            + countIn
+            + (countIn == 1 ? " click" : " clicks")
+            + " and begins at "
+            + Calls.minutes(firstClick)
+            + ".",
+        clap(),
+        "Clap once more, in the picture, after the music has ended.",
+        "Be ready and still "
+            + handle
+            + " before you are seen; keep still "
+            + handle
+            + " after. Do one take in one go, from before the count-in to after the last clap.");
+  }
+
+  /** On the pop or else the first click, unless the plan says where the clap is. */
+  private String clap() {
+    FilmClock clock = sheet.timing().clock();
+    Seconds musicStart = clock.rate().startOf(clock.musicStartFrame());
+    Seconds agreed = film.pop().map(Seconds.ZERO::minus).orElse(sound.clicks().get(0).at());
+    Seconds at = performer.clap().map(Performer.Clap::at).orElse(agreed.minus(musicStart));
+    Seconds inFile = at.plus(musicStart).plus(Seconds.of(sound.headSeconds()));
+    return "Clap once, in the picture, "
+        + with()
+        + Calls.minutes(inFile)
+        + " (that is "
+        + plain(at.toDecimal(3))
+        + " s from the music's start).";
+  }
+
+  private String with() {
+    if (performer.clap().isPresent()) {
+      return "at ";
+    }
+    return film.pop().isPresent()
+        ? "together with the pop at "
+        : "together with the first click at ";
+  }
+
+  List<String> picture() {
+    List<String> lines = new ArrayList<>();
+    for (Opening opening : seen.stream().map(Appearance::opening).distinct().toList()) {
+      lines.add(shape(opening));
+      backing(opening).ifPresent(lines::add);
+    }
+    lines.add("Look into the lens unless the director asks for something else.");
+    lines.add("Nothing shiny, no fine stripes or checks.");
+    lines.add(
+        "Exposure, white balance and focus set by hand and left alone; "
+            + film.rate()
+            + " frames a second if the camera has it, else whatever it has, never variable.");
+    return lines.stream().distinct().toList();
+  }
+
+  private String shape(Opening opening) {
+    double wide = opening.rect().wide();
+    double high = opening.rect().high();
+    String hold = high > wide ? "upright" : high < wide ? "lying" : "either way";
+    return opening.name()
+        + " is "
+        + plain(BigDecimal.valueOf(wide))
+        + " wide by "
+        + plain(BigDecimal.valueOf(high))
+        + " high: hold the camera "
+        + hold
+        + used(opening)
+        + ".";
+  }
+
+  /** How much of the clip's picture is seen. */
+  private String used(Opening opening) {
+    return ClipCrop.of(performer, opening.rect())
+        .map(
+            crop ->
+                "; of your "
+                    + size(performer.clipWidth(), performer.clipHeight())
+                    + " picture "
+                    + size(Math.round(crop.wide()), Math.round(crop.high()))
+                    + " in the middle is used")
+        .orElse("");
+  }
+
+  private static String size(long wide, long high) {
+    return wide + " × " + high;
+  }
+
+  private Optional<String> backing(Opening opening) {
+    return sheet
+        .timing()
+        .plan()
+        .artwork()
+        .model(opening.model())
+        .map(Artwork.Model::backing)
+        .filter(backing -> !backing.isEmpty())
+        .map(backing -> "The backing is " + backing + ": wear nothing of that colour.");
+  }
+
+  List<String> send() {
+    List<String> lines = new ArrayList<>();
+    String clip = performer.clip().isEmpty() ? performer.name() + ".mov" : performer.clip();
+    lines.add("One file named " + FileNames.safe(clip) + ", as the camera recorded it.");
+    for (Appearance appearance : seen) {
+      Shot shot = sheet.timing().shots().get(appearance.shot());
+      lines.add("Panel " + shot.panel().name() + ": " + piece(appearance) + ".");
+    }
+    return lines;
+  }
+
+  /** Visible frames and a handle on either side; the clip's frames where the clap is known. */
+  private String piece(Appearance appearance) {
+    FrameSpan frames = appearance.frames();
+    Seconds seenFor = film.rate().startOf(frames.length());
+    String length =
+        seenFor.plus(Appearance.HANDLE).plus(Appearance.HANDLE).toDecimal(1)
+            + " s with the handles";
+    OptionalLong first = appearance.clipFrameAt(sheet.timing().clock(), frames.start());
+    return first.isPresent()
+        ? length + ", seen from frame " + first.getAsLong() + " of the clip"
+        : length;
+  }
+
+  /** Without trailing zeros and without an exponent. */
+  private static String plain(BigDecimal number) {
+    return number.stripTrailingZeros().toPlainString();
+  }
+}

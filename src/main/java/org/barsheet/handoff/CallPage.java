@@ -1,0 +1,67 @@
+package org.barsheet.handoff;
+
+import java.util.List;
+import org.barsheet.exposure.Call;
+import org.barsheet.exposure.CallAppearance;
+import org.barsheet.exposure.FilmSheet;
+import org.barsheet.handoff.text.Html;
+
+/** One performer's call as a page to print. */
+final class CallPage {
+
+  private static final String STYLE =
+      """
+      <style>
+      @page { margin: 12mm }
+      body { font: 10pt/1.35 system-ui, Arial, sans-serif; color: #1B1F24; background: #FFFFFF;
+        max-width: 60em; margin: 1em auto; padding: 0 1em; font-variant-numeric: tabular-nums }
+      h1 { font-size: 16pt; margin: 0 } h2 { font-size: 11pt; margin: 1.2em 0 .3em;
+        border-bottom: 2px solid #1B1F24; break-after: avoid }
+      p.sub { color: #5B6570; margin: 0 }
+      table { border-collapse: collapse; width: 100%; font-size: 8.5pt }
+      th { text-align: left; vertical-align: bottom; border-bottom: 1.5px solid #1B1F24 }
+      th, td { padding: .25em .35em }
+      td { border-bottom: 1px solid #C8CED4; vertical-align: top }
+      td:nth-child(-n+2) { overflow-wrap: anywhere; min-width: 7em }
+      td:nth-child(n+4):nth-child(-n+9) { white-space: nowrap }
+      tr { break-inside: avoid } ul { margin: .3em 0; padding-left: 1.3em }
+      .fill { border: 1px solid #5B6570; background: #F4F1EA; display: inline-block;
+        min-width: 12em; height: 1.4em }
+      </style>
+      """;
+
+  private CallPage() {}
+
+  static String of(FilmSheet sheet, Call call) {
+    String title = call.performer().name() + " · " + sheet.timing().plan().title();
+    String subtitle = call.about() + " · " + FilmWords.counting(sheet.timing().plan().film());
+    Html html = new Html();
+    html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+    html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+    html.element("title", title).raw(STYLE).raw("</head>\n<body>\n");
+    html.element("h1", "Call sheet: " + title);
+    html.raw("<p class=\"sub\">").raw(Html.escaped(subtitle)).raw("</p>\n");
+    seen(html, call);
+    sections(html, call.instructions());
+    html.raw("<p>By <span class=\"fill\"></span></p>\n");
+    sections(html, Call.CAUTIONS);
+    return html.raw("</body>\n</html>\n").toString();
+  }
+
+  private static void seen(Html html, Call call) {
+    html.element("h2", Call.SEEN_HEADING);
+    if (call.seen().isEmpty()) {
+      html.element("p", Call.NOT_SEEN);
+      return;
+    }
+    html.raw("<table>\n<thead>").row("th", CallAppearance.HEADINGS).raw("</thead>\n<tbody>\n");
+    call.seen().forEach(appearance -> html.row("td", appearance.cells()));
+    html.raw("</tbody>\n</table>\n");
+  }
+
+  private static void sections(Html html, List<Call.Section> sections) {
+    for (Call.Section section : sections) {
+      html.element("h2", section.heading()).list(section.lines());
+    }
+  }
+}
