@@ -1,9 +1,9 @@
 package org.barsheet.handoff;
 
-import org.barsheet.exposure.FileNames;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Movement;
 import org.barsheet.handoff.card.Gauge;

@@ -1,8 +1,8 @@
 package org.barsheet.handoff;
 
-import org.barsheet.exposure.FileNames;
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.handoff.sound.SoundFiles;
 import org.barsheet.input.SafeFile;

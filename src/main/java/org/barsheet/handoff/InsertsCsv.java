@@ -1,6 +1,5 @@
 package org.barsheet.handoff;
 
-import org.barsheet.exposure.FileNames;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -9,6 +8,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.ClipCrop;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Insert;
 import org.barsheet.exposure.PictureRect;

@@ -1,11 +1,11 @@
 package org.barsheet.handoff;
 
-import org.barsheet.exposure.FileNames;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Insert;
 import org.barsheet.exposure.PictureRect;

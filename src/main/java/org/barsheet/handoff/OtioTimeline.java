@@ -1,6 +1,5 @@
 package org.barsheet.handoff;
 
-import org.barsheet.exposure.FileNames;
 import com.google.gson.FormattingStyle;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
@@ -19,6 +18,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.exposure.Insert;

@@ -1,7 +1,7 @@
 package org.barsheet.handoff;
 
-import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.ArtworkPlate;
+import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Picture;
 import org.barsheet.exposure.PlannedReveal;

@@ -34,6 +34,7 @@ final class Book implements Closeable {
   private final Styles styles = new Styles(document);
   private final ExposureColumns exposureColumns;
   private final ExposureSheets exposures;
+  private final CallWorksheets calls;
 
   /**
    * @param carrying what people typed into the workbook that this one takes the place of
@@ -44,6 +45,7 @@ final class Book implements Closeable {
     this.index = new FilmIndex(film);
     this.exposureColumns = new ExposureColumns(index, film.movements());
     this.exposures = new ExposureSheets(film, index, exposureColumns, exposurePage());
+    this.calls = new CallWorksheets(film);
     describe(document.getProperties());
   }
 
@@ -85,6 +87,10 @@ final class Book implements Closeable {
 
   ExposureSheets exposures() {
     return exposures;
+  }
+
+  CallWorksheets calls() {
+    return calls;
   }
 
   PageSize portrait() {

@@ -37,21 +37,21 @@ final class CuesWorksheet {
   private static final List<Column> COLUMNS =
       List.of(
           Column.words("", 16),
-          Column.words("cue", 72, 2),
-          Column.words("kind", 56),
+          Column.words("cue", 64, 1),
+          Column.words("kind", 52),
           Column.numbers("no.", 26),
           Column.numbers("bar", 30),
           Column.numbers("beat", 32),
           Column.words("timecode", 60),
           Column.numbers("frame", 42),
-          Column.numbers("seconds", 50),
+          Column.numbers("seconds", 46),
           Column.words(Signs.ACCENT + " accent", 60),
           Column.numbers(Signs.ACCENT + " frame", 46),
-          Column.words("certainty", 52),
-          Column.words("form", 70, 4),
-          Column.words("parts", 54, 2),
+          Column.words("  certainty", 54),
+          Column.words("form", 96, 8),
+          Column.words("parts", 48, 1),
           Column.words("panel", 36),
-          Column.toFillIn("notes", 40, 2),
+          Column.toFillIn("notes", 40, 1),
           Column.rowName());
 
   private static final double ROW_POINTS = 14;
@@ -120,7 +120,7 @@ final class CuesWorksheet {
     pen.text(KIND, kind(cue), WORDS);
     place(cue);
     accent(cue);
-    pen.text(CERTAINTY, occurrence.map(CuesWorksheet::certainty).orElse(""), WORDS);
+    pen.text(CERTAINTY, occurrence.map(one -> "  " + certainty(one)).orElse(""), WORDS);
     pen.text(FORM, occurrence.map(Occurrence::description).orElse(""), WORDS);
     pen.text(PARTS, book.index().parts(cue), WORDS.edged(WORDS.edges().left(Line.HAIR)));
     panel(cue);

@@ -8,11 +8,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.Call;
 import org.barsheet.exposure.ClipCheck;
 import org.barsheet.exposure.ClipFault;
 import org.barsheet.exposure.ReceivedClip;
 import org.barsheet.exposure.SoundCheck;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Performer;
 import org.barsheet.plan.SentClip;
 import org.barsheet.timing.FilmClock;
 import org.barsheet.timing.Finding.Severity;
@@ -49,10 +51,10 @@ final class PlayersWorksheet {
           Column.words("  bars", 44),
           Column.words("player", 48, 1),
           Column.words("part, share\nthat sounds", 62, 1),
-          Column.words("in", 58, 1),
+          Column.words("in", 68, 1),
           Column.words("clip", 62, 1),
-          Column.words("its frames,\nwith handles", 70),
-          Column.words("file", 64),
+          Column.words("its frames,\nwith handles", 65),
+          Column.words("file", 58),
           Column.words("what is wrong with it", 60, 2),
           Column.toFillIn("called", 36),
           Column.toFillIn("received", 42),
@@ -95,9 +97,15 @@ final class PlayersWorksheet {
     for (Appearance appearance : seen) {
       line(row++, appearance);
     }
+    for (Call call : book.calls().all()) {
+      if (call.seen().isEmpty()) {
+        notSeen(row++, call.performer());
+      }
+    }
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
     book.name("Players_table", new Address(NAME, SheetFrame.HEADING_ROW, PANEL), last, ROW_NAME);
-    frame.finish("tick what was called, received and found usable: the ticks stay");
+    frame.finish(
+        "tick what was called, received and found usable: the ticks stay; a player's name leads to their call");
   }
 
   private void line(int row, Appearance appearance) {
@@ -110,7 +118,7 @@ final class PlayersWorksheet {
     double seconds = film.rate().startOf(frames.length()).toDecimal(2).doubleValue();
     pen.number(SECONDS, seconds, WORDS.number(Look.HUNDREDTHS));
     pen.text(BARS, "  " + bars(frames), WORDS);
-    pen.text(PLAYER, appearance.performer().name(), WORDS.inBold());
+    player(appearance.performer());
     pen.text(PART, part(appearance), WORDS);
     pen.text(OPENING, appearance.opening().name(), WORDS);
     pen.text(CLIP, appearance.performer().clip(), WORDS);
@@ -121,6 +129,24 @@ final class PlayersWorksheet {
     }
     String name = appearance.performer().name() + " in " + appearance.opening().name();
     pen.rowName(ROW_NAME, "panel " + shot.panel().name() + " " + name);
+  }
+
+  /** Their name, which leads to their call. */
+  private void player(Performer performer) {
+    pen.text(PLAYER, performer.name(), WORDS.inBold().in(Ink.QUAY));
+    pen.link(PLAYER, book.calls().addressOf(performer.name()));
+  }
+
+  private void notSeen(int row, Performer performer) {
+    pen.row(row, ROW_POINTS);
+    pen.blanks(PANEL, CALLED, WORDS);
+    player(performer);
+    pen.text(OPENING, "not seen yet", WORDS);
+    pen.text(CLIP, performer.clip(), WORDS);
+    for (int column = CALLED; column <= NOTES; column++) {
+      pen.blank(column, Look.TO_FILL_IN);
+    }
+    pen.rowName(ROW_NAME, "not seen: " + performer.name());
   }
 
   private String bars(FrameSpan frames) {
@@ -135,9 +161,11 @@ final class PlayersWorksheet {
 
   private static String part(Appearance appearance) {
     String part = appearance.performer().part();
-    return part.isEmpty()
-        ? "silent"
-        : part + ", " + Math.round(100 * appearance.sounding()) + "\u00A0%";
+    if (part.isEmpty()) {
+      return "silent";
+    }
+    boolean sounds = appearance.sounding() > 0;
+    return part + ", " + (sounds ? Math.round(100 * appearance.sounding()) + "\u00A0%" : "silent");
   }
 
   private String clipFrames(Appearance appearance) {

@@ -97,9 +97,14 @@ public final class TypedCells {
         .sum();
   }
 
-  /** Sheets that are parted go by one name: {@code Exposure 2} is {@code Exposure}. */
+  /**
+   * Sheets that are parted go by one name: {@code Exposure 2} is {@code Exposure}, and everybody's
+   * call is {@code Calls}, on one sheet or on many.
+   */
   static String kind(String sheet) {
-    return sheet.replaceFirst(" \\d+$", "");
+    return (sheet + " ").startsWith(CallWorksheets.WORD + " ")
+        ? CallWorksheets.TOGETHER
+        : sheet.replaceFirst(" \\d+$", "");
   }
 
   /**

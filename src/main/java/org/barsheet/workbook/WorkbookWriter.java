@@ -102,6 +102,7 @@ public final class WorkbookWriter {
       ArtworkWorksheet.write(book);
       ShootingWorksheet.write(book);
       PlayersWorksheet.write(book);
+      book.calls().write(book);
       BarsWorksheet.write(book);
       ChangesWorksheet.write(book);
       book.writeTo(raw);

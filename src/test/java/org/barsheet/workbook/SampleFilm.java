@@ -74,6 +74,7 @@ final class SampleFilm {
   private String title = "Lamplighters’ Quay";
   private Film.Paper paper = Film.Paper.A4;
   private Optional<Path> drawing = Optional.empty();
+  private List<String> performers = List.of("cello");
   private List<String> openings = List.of("lamp-1", "lamp-2", "gull", "attic");
 
   private SampleFilm(FrameRate rate) {
@@ -139,6 +140,12 @@ final class SampleFilm {
   /** The drawing of every panel. */
   SampleFilm drawing(Path picture) {
     drawing = Optional.of(picture);
+    return this;
+  }
+
+  /** The first one is seen wherever something opens, the others nowhere. */
+  SampleFilm performers(List<String> names) {
+    performers = names;
     return this;
   }
 
@@ -268,23 +275,26 @@ final class SampleFilm {
         Optional.empty(),
         Hand.DEFAULT,
         openings.stream().map(SampleFilm::opening).toList(),
-        List.of(
-            new Performer(
-                "cello",
-                "Cello",
-                "",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                0,
-                0,
-                List.of(),
-                NOWHERE)),
+        performers.stream().map(SampleFilm::performer).toList(),
         SentClips.NONE,
         panels,
         Set.of("film.frame-rate", "film.first-frame"),
         List.of(),
         Optional.empty());
+  }
+
+  private static Performer performer(String name) {
+    return new Performer(
+        name,
+        "Cello",
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        0,
+        0,
+        List.of(),
+        NOWHERE);
   }
 
   private static MotifRequest motif(String name) {
@@ -314,7 +324,7 @@ final class SampleFilm {
         scene.reveals().stream().map(SampleFilm::reveal).toList(),
         scene.reveals().stream()
             .limit(1)
-            .map(asked -> new Panel.Appears("cello", asked.opening()))
+            .map(asked -> new Panel.Appears(performers.get(0), asked.opening()))
             .toList(),
         false,
         NOWHERE);

@@ -51,6 +51,7 @@ class WorkbookWriterTest {
             "Artwork",
             "Shooting",
             "Players",
+            "Call cello",
             "Bars");
   }
 

@@ -1,7 +1,7 @@
 package org.barsheet.handoff.sound;
 
-import org.barsheet.exposure.SoundLayout;
 import java.util.List;
+import org.barsheet.exposure.SoundLayout;
 import org.barsheet.exposure.SoundLayout.Click;
 
 /**

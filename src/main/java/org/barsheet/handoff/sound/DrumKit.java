@@ -1,9 +1,9 @@
 package org.barsheet.handoff.sound;
 
-import org.barsheet.exposure.SoundLayout;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import org.barsheet.exposure.SoundLayout;
 
 /**
  * Sounds of the General MIDI percussion keys (MIDI Manufacturers Association, RP-003), each a

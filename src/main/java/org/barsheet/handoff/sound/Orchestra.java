@@ -1,6 +1,5 @@
 package org.barsheet.handoff.sound;
 
-import org.barsheet.exposure.SoundLayout;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.PriorityQueue;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.SoundLayout;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
 import org.barsheet.timing.TimingSheet;

@@ -1,8 +1,8 @@
 package org.barsheet.handoff.sound;
 
-import org.barsheet.exposure.SoundLayout;
 import java.util.OptionalLong;
 import org.barsheet.clock.Seconds;
+import org.barsheet.exposure.SoundLayout;
 import org.barsheet.plan.Film;
 
 /** One frame of a 1 kHz tone before film frame 0, where the plan asks for it. */

@@ -1,6 +1,5 @@
 package org.barsheet.handoff.sound;
 
-import org.barsheet.exposure.SoundLayout;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
@@ -8,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.SoundLayout;
 import org.barsheet.exposure.SoundLayout.Click;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Cue;

@@ -1,6 +1,5 @@
 package org.barsheet.handoff.sound;
 
-import org.barsheet.exposure.SoundLayout;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -9,6 +8,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import org.barsheet.exposure.SoundLayout;
 import org.barsheet.handoff.text.Ascii;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;

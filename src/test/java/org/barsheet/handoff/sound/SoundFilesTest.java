@@ -1,6 +1,5 @@
 package org.barsheet.handoff.sound;
 
-import org.barsheet.exposure.SoundLayout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
@@ -22,8 +21,9 @@ import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.FilmSheet;
-import org.barsheet.handoff.SampleFilm;
+import org.barsheet.exposure.SoundLayout;
 import org.barsheet.exposure.SoundLayout.Click;
+import org.barsheet.handoff.SampleFilm;
 import org.barsheet.timing.Cue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
