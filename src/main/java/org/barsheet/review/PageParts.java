@@ -24,6 +24,7 @@ final class PageParts {
           "timecode.js",
           "clock.js",
           "openings.js",
+          "names.js",
           "scene.js",
           "veil.js",
           "facts.js",

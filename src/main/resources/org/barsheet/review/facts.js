@@ -33,7 +33,7 @@ function landing(shot, frame) {
       return "◆ now: " + what + " " + reveal.landing;
     }
     const which = shot.reveals.length > 1 ? what + " " + reveal.way + " " : "";
-    return which + (away > 0 ? "in " + away + " f (" + secondsOf(away) + ")" : -away + " f ago");
+    return which + (away > 0 ? "in " + count(away, "frame") + " (" + secondsOf(away) + ")" : count(-away, "frame") + " ago");
   });
 }
 

@@ -8,12 +8,16 @@ const SOURCES = [
   { value: "silence", words: "Silent", title: "No sound" },
 ];
 
+/** Pixels kept free beside the panel. */
+const MARGIN = 16;
+
 function buildMixer() {
   mixer.panel = element("div", { id: "mixer", hidden: true });
   mixer.opener = button("Sound", "What is heard", toggleMixer, { id: "do-sound", "aria-expanded": "false", "aria-controls": "mixer" });
   mixer.summary = element("span", { class: "quiet", id: "sound-summary" });
   mixer.told = element("p", { class: "quiet", id: "sound-told", role: "status" });
   byId("sound").append(mixer.summary, mixer.opener, mixer.panel);
+  byId("sound").addEventListener("keydown", closeMixer);
   byId("sound").after(mixer.told);
   const sources = element("div", { class: "choice small", role: "radiogroup", "aria-label": "What is heard" });
   mixer.showSource = choice(sources, SOURCES, chooseSource);
@@ -23,8 +27,25 @@ function buildMixer() {
 }
 
 function toggleMixer() {
-  mixer.panel.hidden = !mixer.panel.hidden;
-  mixer.opener.setAttribute("aria-expanded", String(!mixer.panel.hidden));
+  showMixerPanel(mixer.panel.hidden);
+}
+
+/** Opens the panel to the side of its button on which there is more room, or closes it. */
+function showMixerPanel(open) {
+  mixer.panel.hidden = !open;
+  mixer.opener.setAttribute("aria-expanded", String(open));
+  const { top, bottom } = mixer.opener.getBoundingClientRect();
+  const below = window.innerHeight - bottom;
+  mixer.panel.style.maxHeight = Math.max(top, below) - MARGIN + "px";
+  mixer.panel.style.top = below >= top ? "100%" : "auto";
+  mixer.panel.style.bottom = below >= top ? "auto" : "100%";
+}
+
+function closeMixer(event) {
+  if (event.key === "Escape" && !mixer.panel.hidden) {
+    showMixerPanel(false);
+    mixer.opener.focus();
+  }
 }
 
 function recordingPart() {

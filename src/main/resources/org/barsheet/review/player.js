@@ -28,20 +28,23 @@
 
   const barsOf = (each) => {
     const [first, last] = [barAt(each.start), barAt(each.end - 1)].map(barName);
-    return first === last ? first : first + " to " + last;
+    return first === last ? "bar " + first : "bars " + first + " to " + last;
   };
 
   const appearanceRow = (each) => {
     const shot = film.shots[each.shot];
-    return row({}, goLink(shot.panel, each.start), film.openings[each.opening].name, barsOf(each),
-      timecode(readyFrame(each)), timecode(each.start), each.sounding === 0 ? "silent" : "sounds " + each.sounding + " %",
-      button("count me in", "Play from two bars before, with the click", () => rehearse(each), { class: "small" }));
+    const lines = (...texts) => element("span", {}, ...texts.map((text) => element("div", { text })));
+    return row({}, goLink(shot.panel, each.start),
+      lines(film.openings[each.opening].name, barsOf(each)),
+      lines("ready " + timecode(readyFrame(each)), "seen " + timecode(each.start)),
+      element("span", {}, each.sounding === 0 ? "silent " : "sounds " + each.sounding + " % ",
+        button("count me in", "Play from two bars before, with the click", () => rehearse(each), { class: "small" })));
   };
 
   const list = () => {
     rows = mine().map(appearanceRow);
     return rows.length
-      ? table("Seen", ["panel", "in", "bars", "ready from", "seen from", "your part", ""], rows)
+      ? table("Seen", ["panel", "where", "from", "your part"], rows)
       : element("p", { text: film.performers[chosen].name + " is not seen in any shot yet." });
   };
 

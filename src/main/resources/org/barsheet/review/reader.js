@@ -97,7 +97,7 @@ function row(traits, ...cells) {
     element("td", typeof cell === "string" && /^[\d:;]+$/.test(cell) ? { class: "number" } : {}, cell)));
 }
 
-/** Marks one row of many as the one that goes on now, and keeps it in sight. */
+/** Marks one row of many as the one that goes on now. */
 function markRow(rows, now) {
   rows.forEach((each) => each.toggleAttribute("aria-current", each === now));
 }

@@ -56,15 +56,14 @@ function place(node, drawing, [left, top, wide, high]) {
     .forEach(([name, value]) => node.setAttribute(name, value));
 }
 
-function cover(opening, index) {
+function cover(opening, index, name) {
   const parts = {
     hole: drawn("path", { d: box(opening.rect), class: "hole" }),
     who: drawn("text", { class: "who", x: opening.rect[0] + opening.rect[2] / 2, y: opening.rect[1] + opening.rect[3] * 0.58 }),
     shadow: drawn("path", { class: "shadow" }),
     flap: drawn("path", { class: "flap", "fill-rule": "evenodd" }),
-    name: drawn("text", { class: "opening-name", text: opening.name, x: opening.rect[0] + opening.rect[2] / 2, y: opening.rect[1] - 0.2 }),
   };
-  parts.group = drawn("g", { "data-opening": index }, parts.hole, parts.who, parts.shadow, parts.flap, parts.name);
+  parts.group = drawn("g", { "data-opening": index }, parts.hole, parts.shadow, parts.flap, parts.who, name);
   scene.covers.push(parts);
   return parts.group;
 }
@@ -74,7 +73,7 @@ function buildScene() {
   const paper = drawn("path", { d: box(WHOLE), class: "sheet" });
   const squares = drawn("path", { d: graphPaper(), class: "squares" });
   scene.parts = { whole: image("whole-drawing"), own: image("own-drawing"), panel: image("panel-drawing") };
-  scene.parts.openings = drawn("g", {}, ...film.openings.map(cover));
+  scene.parts.openings = drawn("g", {}, ...openingNames().map((name, index) => cover(film.openings[index], index, name)));
   scene.parts.shade = drawn("path", { class: "shade", "fill-rule": "evenodd" });
   scene.parts.field = drawn("path", { class: "field" });
   scene.parts.artwork = drawn("g", {}, paper, scene.parts.whole, squares, scene.parts.own,

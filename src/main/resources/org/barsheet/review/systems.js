@@ -204,6 +204,7 @@ function showSystems(frame) {
     keepInSight(node.closest(".system"));
   }
   const inside = frame >= bar.start && frame < bar.start + bar.frames;
+  node.classList.toggle("silent", !inside);
   const beat = inside ? beatAt(bar, frame) : 0;
   node.querySelectorAll(".beats i").forEach((each, i) => each.classList.toggle("now", i + 1 === beat));
   const shot = String(shotAt(frame).index);
@@ -230,7 +231,7 @@ function keepInSight(system) {
   if (view.scrollHeight <= view.clientHeight + 1) {
     return;
   }
-  const top = system.offsetTop - view.offsetTop;
+  const top = system.getBoundingClientRect().top - view.getBoundingClientRect().top + view.scrollTop;
   const below = top + system.offsetHeight > view.scrollTop + view.clientHeight;
   if (below || top < view.scrollTop) {
     const calm = window.matchMedia("(prefers-reduced-motion: reduce)").matches;

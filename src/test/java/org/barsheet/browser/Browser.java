@@ -15,6 +15,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
@@ -90,6 +91,11 @@ final class Browser implements AutoCloseable {
 
   void keys(CharSequence... keys) {
     find("body").sendKeys(keys);
+  }
+
+  /** Presses keys where the focus is. */
+  void keysToFocus(CharSequence... keys) {
+    new Actions(driver).sendKeys(keys).perform();
   }
 
   void escape() {

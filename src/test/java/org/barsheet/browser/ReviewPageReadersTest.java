@@ -10,8 +10,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import org.barsheet.outside.AxeCore;
+import org.barsheet.plan.Film;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
+import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -137,6 +139,41 @@ class ReviewPageReadersTest {
             finding ->
                 assertThat(finding.remedy())
                     .isEqualTo("it was written on panel 1; panel 9 is there now"));
+  }
+
+  /** The first time the celesta is seen, in panel 4. */
+  private long seenFrom() {
+    return demo.film().appearances().get(0).frames().start();
+  }
+
+  @Test
+  void a_player_is_told_when_to_be_ready_and_is_counted_in() {
+    browser.keys("4");
+    assertThat(browser.text(".board")).contains("seen in").contains("at bar 9 beat");
+    browser.run("reviewPage.seek(arguments[0])", seenFrom() - 24);
+    assertThat(browser.text(".board")).contains("ready and still").contains("1.00 s, 2 beats");
+    assertThat(browser.text(".board .numeral")).isEqualTo("2");
+    browser.run("reviewPage.seek(arguments[0])", seenFrom());
+    assertThat(browser.text(".board")).startsWith("seen");
+    browser.find("#reader-body .small").click();
+    assertThat(browser.text("#do-play")).isEqualTo("Pause");
+    assertThat(browser.text("#sound-summary")).endsWith("click on");
+    assertThat(browser.number("reviewPage.clock.frame"))
+        .isBetween(demo.film().timing().bars().get(7).startFrame(), seenFrom());
+  }
+
+  @Test
+  void an_editor_is_told_in_and_out_of_the_shot_and_the_next_cue() {
+    browser.keys("3");
+    browser.run("reviewPage.seek(760)");
+    Shot shot = demo.film().timing().shots().get(3);
+    Film film = demo.film().timing().plan().film();
+    assertThat(browser.text("#reader-body"))
+        .contains(film.timecode(shot.frames().start()) + " frame " + shot.frames().start())
+        .contains(film.timecode(shot.frames().endExclusive()).toString())
+        .contains("exclusive; " + shot.frames().length() + " frames")
+        .contains("glimmer 1 in 8 frames (0.33 s)")
+        .contains("celesta.mov, clip frame ");
   }
 
   @Test
