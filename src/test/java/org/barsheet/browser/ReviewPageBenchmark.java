@@ -42,6 +42,15 @@ class ReviewPageBenchmark {
         System.out.println(
             "ready after " + browser.run("return document.body.dataset.ready") + " ms");
       }
+      for (String key : List.of("2", "3", "4", "1", "f", "]", "ArrowDown", "PageDown")) {
+        Object took =
+            browser.run(
+                "const from = performance.now(); document.body.dispatchEvent("
+                    + "new KeyboardEvent('keydown', {key: arguments[0], bubbles: true}));"
+                    + "document.body.offsetHeight; return Math.round(performance.now() - from)",
+                key);
+        System.out.println("key " + key + " answered after " + took + " ms");
+      }
       browser.run("reviewPage.seek(14000); reviewPage.play();");
       Object frames =
           browser.later(
