@@ -18,7 +18,7 @@ function buildMixer() {
   mixer.told = element("p", { class: "quiet", id: "sound-told", role: "status" });
   byId("sound").append(mixer.summary, mixer.opener, mixer.panel);
   byId("sound").addEventListener("keydown", closeMixer);
-  byId("sound").after(mixer.told);
+  byId("sound").parentNode.after(mixer.told);
   const sources = element("div", { class: "choice small", role: "radiogroup", "aria-label": "What is heard" });
   mixer.showSource = choice(sources, SOURCES, chooseSource);
   mixer.click = element("input", { type: "checkbox", id: "click", onchange: () => setClick(mixer.click.checked) });

@@ -225,16 +225,26 @@ function markBar(node) {
   score.current = node;
 }
 
-/** Turns the page of the score, never the page as a whole. */
-function keepInSight(system) {
+/** How often a leap is looked at again, a screen picture each. */
+const LOOKS = 8;
+
+/**
+ * Turns the page of the score, never the page as a whole. A leap is made at once and looked at again:
+ * systems that were out of sight may be higher than they were taken to be.
+ */
+function keepInSight(system, looks = LOOKS) {
   const view = byId("score");
-  if (view.scrollHeight <= view.clientHeight + 1) {
+  if (view.scrollHeight <= view.clientHeight + 1 || !system.isConnected) {
     return;
   }
   const top = system.getBoundingClientRect().top - view.getBoundingClientRect().top + view.scrollTop;
-  const below = top + system.offsetHeight > view.scrollTop + view.clientHeight;
-  if (below || top < view.scrollTop) {
+  const out = top < view.scrollTop || top + system.offsetHeight > view.scrollTop + view.clientHeight;
+  const leap = looks < LOOKS || Math.abs(top - view.scrollTop) > view.clientHeight;
+  if (out) {
     const calm = window.matchMedia("(prefers-reduced-motion: reduce)").matches;
-    view.scrollTo({ top: Math.max(0, top - 8), behavior: calm ? "auto" : "smooth" });
+    view.scrollTo({ top: Math.max(0, top - 8), behavior: calm || leap ? "instant" : "smooth" });
+  }
+  if (leap && looks > 0 && score.current?.closest(".system") === system) {
+    window.requestAnimationFrame(() => keepInSight(system, looks - 1));
   }
 }

@@ -29,8 +29,9 @@ class ReviewPageLayoutTest {
   @CsvSource({"390, 844", "820, 1180", "1440, 900"})
   void the_score_turns_to_the_bar_that_sounds(int width, int height) {
     screen(width, height);
-    for (int bar : new int[] {80, 9, 40}) {
+    for (int bar : new int[] {80, 9, 40, 57}) {
       browser.run("reviewPage.seek(reviewPage.film.bars[arguments[0]].start)", bar);
+      browser.keys(bar % 2 == 0 ? "2" : "3");
       Object seen =
           browser.later(
               "const done = arguments[0]; const score = document.getElementById('score'); let tries = 0;"
