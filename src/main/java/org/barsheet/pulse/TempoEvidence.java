@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.barsheet.score.Division;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
@@ -92,8 +93,28 @@ public record TempoEvidence(
     double closeness = GridConcentration.closeness(onsets, division.ticks());
     List<WeakStretch> weak = weakStretches(onsets, division.ticks(), factor);
     Verdict verdict = verdict(whole, closeness, weakShare(weak, score.endTick()), weak);
+    List<PartScore> parts = parts(score, division, factor);
+    if (verdict != Verdict.UNTRUE) {
+      Optional<SteadyPulse> other = SteadyPulse.against(score);
+      if (other.isPresent()) {
+        String steady = sentence(other.get(), onsets.length);
+        return new TempoEvidence(whole, Verdict.UNTRUE, steady, List.of(), parts);
+      }
+    }
     String sentence = sentence(verdict, whole, closeness, onsets.length);
-    return new TempoEvidence(whole, verdict, sentence, weak, parts(score, division, factor));
+    return new TempoEvidence(whole, verdict, sentence, weak, parts);
+  }
+
+  private static String sentence(SteadyPulse other, int onsets) {
+    return String.format(
+        Locale.ROOT,
+        "the notes do not keep to the written beats but to a steady pulse of %.1f to the minute"
+            + " (%d onsets; on a scale from 0, spread evenly, to 1, all together, %.2f on that"
+            + " pulse and %.2f on the written beat and its divisions)",
+        other.beatsPerMinute(),
+        onsets,
+        other.strength(),
+        other.writtenStrength());
   }
 
   private static String tooFew(int onsets) {

@@ -10,6 +10,8 @@ import org.barsheet.score.MidiBytes.Track;
 import org.barsheet.score.Score;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TempoEvidenceTest {
 
@@ -61,6 +63,35 @@ class TempoEvidenceTest {
     TempoEvidence evidence = of(MidiBytes.file().track(eighths(60, 25)));
     assertThat(evidence.verdict()).isEqualTo(Verdict.MIXED);
     assertThat(evidence.weakStretches()).isEmpty();
+  }
+
+  /** Played to a click of its own, the file left at 120; 90 shares its thirds with 120. */
+  @ParameterizedTest
+  @CsvSource({"72, 0", "96, 0.003", "100, 0", "132, 0", "144, 0.003", "160, 0.003"})
+  void a_steady_pulse_that_contradicts_an_unset_tempo_makes_it_untrue(int bpm, double miss) {
+    PlayedPiece piece = new PlayedPiece(4, 32, 60.0 / bpm, 0, miss, 1);
+    TempoEvidence evidence = TempoEvidence.of(piece.record(folder));
+    assertThat(evidence.verdict()).isEqualTo(Verdict.UNTRUE);
+    assertThat(evidence.sentence()).contains("but to a steady pulse of ");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3, 0", "4, 0.003", "4, 0.01", "5, 0"})
+  void a_steady_pulse_at_the_tempo_of_the_file_does_not(int beatsInBar, double miss) {
+    PlayedPiece piece = new PlayedPiece(beatsInBar, 32, 0.5, 0, miss, 1);
+    assertThat(TempoEvidence.of(piece.record(folder)).verdict()).isNotEqualTo(Verdict.UNTRUE);
+  }
+
+  /** A tempo that was set is not doubted because another fits as well. */
+  @Test
+  void a_tempo_that_was_set_is_believed() {
+    Track tempo = new Track().tempo(0, 600_000);
+    Track notes = new Track();
+    for (long i = 1; i < 200; i++) {
+      notes.note(i * 320, i * 320 + 100, 0, 60);
+    }
+    assertThat(of(MidiBytes.file().track(notes)).verdict()).isEqualTo(Verdict.UNTRUE);
+    assertThat(of(MidiBytes.file().track(tempo).track(notes)).verdict()).isEqualTo(Verdict.TRUE);
   }
 
   @Test
