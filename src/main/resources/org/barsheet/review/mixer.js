@@ -17,7 +17,7 @@ function buildMixer() {
   mixer.summary = element("span", { class: "quiet", id: "sound-summary" });
   mixer.told = element("p", { class: "quiet", id: "sound-told", role: "status" });
   byId("sound").append(mixer.summary, mixer.opener, mixer.panel);
-  byId("sound").addEventListener("keydown", closeMixer);
+  document.addEventListener("keydown", closeMixer);
   byId("sound").parentNode.after(mixer.told);
   const sources = element("div", { class: "choice small", role: "radiogroup", "aria-label": "What is heard" });
   mixer.showSource = choice(sources, SOURCES, chooseSource);
@@ -43,8 +43,10 @@ function showMixerPanel(open) {
 
 function closeMixer(event) {
   if (event.key === "Escape" && !mixer.panel.hidden) {
+    if (mixer.panel.contains(document.activeElement)) {
+      mixer.opener.focus();
+    }
     showMixerPanel(false);
-    mixer.opener.focus();
   }
 }
 

@@ -1,15 +1,20 @@
 /** For a performer: the count-in, when to be ready, and their bars. */
+
+const player = { chosen: 0 };
+
+/** When the performer chosen is seen; never unless a performer reads. */
+const seenByReader = () => (reader.view === "player" ? film.appearances.filter((each) => each.performer === player.chosen) : []);
+
 {
   /** Be ready and still so long before being seen (common practice, no source). */
   const READY_SECONDS = 2;
   const COUNT_IN_BARS = 2;
   const BIG_BEATS = 8;
 
-  let chosen = 0;
   let rows = [];
   let board;
 
-  const mine = () => film.appearances.filter((each) => each.performer === chosen);
+  const mine = () => film.appearances.filter((each) => each.performer === player.chosen);
   const readyFrame = (each) => Math.max(0, Math.floor(each.start - READY_SECONDS * film.fps));
   const beats = film.bars.flatMap((bar) => bar.beats);
 
@@ -45,7 +50,7 @@
     rows = mine().map(appearanceRow);
     return rows.length
       ? table("Seen", ["panel", "where", "from", "your part"], rows)
-      : element("p", { text: film.performers[chosen].name + " is not seen in any shot yet." });
+      : element("p", { text: film.performers[player.chosen].name + " is not seen in any shot yet." });
   };
 
   const build = () => {
@@ -54,10 +59,12 @@
       return element("p", { text: "The plan names no performers." });
     }
     const picker = element("select", { id: "performer", onchange: () => {
-      chosen = Number(picker.value);
+      player.chosen = Number(picker.value);
       chooseTab("own");
+      rebuildSystems();
+      show(clock.frame);
       reader.body.querySelector("select").focus();
-    } }, ...film.performers.map((each, i) => element("option", { value: i, selected: i === chosen, text: each.name + (each.part ? " (" + each.part + ")" : "") })));
+    } }, ...film.performers.map((each, i) => element("option", { value: i, selected: i === player.chosen, text: each.name + (each.part ? " (" + each.part + ")" : "") })));
     board = { numeral: element("p", { class: "numeral" }), words: element("p", { class: "board-words" }) };
     return element("div", {}, element("label", {}, "Performer ", picker),
       element("div", { class: "board" }, board.numeral, board.words), list());

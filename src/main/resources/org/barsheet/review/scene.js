@@ -63,7 +63,7 @@ function cover(opening, index, name) {
     shadow: drawn("path", { class: "shadow" }),
     flap: drawn("path", { class: "flap", "fill-rule": "evenodd" }),
   };
-  parts.group = drawn("g", { "data-opening": index }, parts.hole, parts.shadow, parts.flap, parts.who, name);
+  parts.group = drawn("g", { "data-opening": index }, parts.hole, parts.who, parts.shadow, parts.flap, name);
   scene.covers.push(parts);
   return parts.group;
 }

@@ -144,6 +144,22 @@ function revealBox(bars, frames, reveal, run) {
   return { made, left: at.left, right: Math.max(at.right, at.left + 0.5 / score.columns) };
 }
 
+/** Where the performer who reads is seen. */
+function seenBoxes(bars, frames) {
+  return seenByReader().filter((each) => overlaps(each, frames)).map((each) => {
+    const name = film.openings[each.opening].name;
+    const made = element("button", {
+      type: "button",
+      class: "appears",
+      tabindex: -1,
+      title: "seen in " + name + " from " + timecode(each.start) + " to " + timecode(each.end),
+      onclick: () => goTo(Math.max(each.start, frames.start)),
+    }, "seen in " + name);
+    const at = span(made, bars, Math.max(each.start, frames.start), Math.min(each.end, frames.end));
+    return { made, ...at };
+  });
+}
+
 /** Lines of boxes, or nothing where there are none. */
 function linesOf(boxes, name) {
   const lines = onLines(boxes);
@@ -163,16 +179,19 @@ function buildSystem(bars) {
     ...cutsBefore(bars, frames),
     element("div", { class: "staff" }, notesDrawn(bars), row),
     linesOf(cueBoxes(bars, frames), "cues"),
-    linesOf(revealBoxes(bars, frames), "reveals"));
+    linesOf(revealBoxes(bars, frames), "reveals"),
+    linesOf(seenBoxes(bars, frames), "reveals"));
   score.systems.push({ made, bars, ...frames });
   return made;
 }
 
-/** Builds all systems, as many bars to each as there is room for. */
+/** Builds all systems, as many bars to each as there is room for, with what the reader looks for. */
 function buildSystems() {
   const columns = byId("score").clientWidth < 460 ? 2 : 4;
-  if (score.columns !== columns || score.systems.length === 0) {
+  const forPlayer = reader.view === "player";
+  if (score.columns !== columns || score.forPlayer !== forPlayer || score.systems.length === 0) {
     score.columns = columns;
+    score.forPlayer = forPlayer;
     rebuildSystems();
   }
 }

@@ -89,7 +89,19 @@ function buildTransport() {
     deedButton("help", "?"));
   transport.help.setAttribute("aria-label", "Keys");
   document.addEventListener("keydown", pressed);
+  document.addEventListener("mousedown", keepKeysFree);
 }
+
+/** A button pressed with a pointer does not take the keys: the space bar plays on after it. */
+function keepKeysFree(event) {
+  if (event.target.closest("button") && !event.target.closest("dialog")) {
+    event.preventDefault();
+    document.activeElement?.blur();
+  }
+}
+
+/** Keys by which a list that has the focus is scrolled. */
+const SCROLLING = ["ArrowUp", "ArrowDown", "PageUp", "PageDown", "Home", "End"];
 
 function pressed(event) {
   const typing = /^(INPUT|TEXTAREA|SELECT)$/.test(event.target.tagName);
@@ -97,7 +109,8 @@ function pressed(event) {
   if (typing || open || event.ctrlKey || event.metaKey || event.altKey) {
     return;
   }
-  if (event.key === " " && event.target.closest("button, summary")) {
+  const inList = event.target.id === "reader-body" && SCROLLING.includes(event.key);
+  if (inList || (event.key === " " && event.target.closest("button"))) {
     return;
   }
   const key = event.key.length === 1 ? event.key.toLowerCase() : (event.shiftKey ? "Shift+" : "") + event.key;

@@ -127,4 +127,39 @@ class ReviewPageLayoutTest {
             "do-print",
             "bar");
   }
+
+  @Test
+  void the_space_bar_plays_after_a_click_and_presses_what_the_tab_key_reached() {
+    browser.find("[data-bar='9']").click();
+    browser.keysToFocus(Keys.SPACE);
+    assertThat(browser.text("#do-play")).isEqualTo("Pause");
+    browser.press("do-bar-on");
+    browser.keysToFocus(Keys.SPACE);
+    assertThat(browser.text("#do-play")).isEqualTo("Play");
+    long stood = browser.number("reviewPage.clock.frame");
+    browser.run("document.getElementById('do-frame-on').focus()");
+    browser.keysToFocus(Keys.SPACE);
+    assertThat(browser.number("reviewPage.clock.frame")).isEqualTo(stood + 1);
+  }
+
+  @Test
+  void a_button_clicked_while_a_note_is_typed_takes_the_keys_from_it() {
+    browser.keys("n");
+    browser.keysToFocus("Too early");
+    browser.press("do-frame-on");
+    browser.keysToFocus(Keys.ARROW_RIGHT);
+    assertThat(browser.number("reviewPage.clock.frame")).isEqualTo(2);
+    assertThat(browser.run("return document.getElementById('note-text').value"))
+        .isEqualTo("Too early");
+  }
+
+  @Test
+  void a_list_that_has_the_focus_is_scrolled_with_the_arrow_keys() {
+    browser.keys("f");
+    browser.run("document.getElementById('reader-body').focus()");
+    browser.keysToFocus(Keys.PAGE_DOWN);
+    assertThat(browser.number("reviewPage.clock.frame")).isZero();
+    browser.keysToFocus(Keys.ARROW_RIGHT);
+    assertThat(browser.number("reviewPage.clock.frame")).isEqualTo(1);
+  }
 }

@@ -163,6 +163,27 @@ class ReviewPageReadersTest {
   }
 
   @Test
+  void a_player_finds_their_bars_in_the_score() {
+    String marked = "return [...document.querySelectorAll('.appears')].map((n) => n.textContent)";
+    assertThat((List<?>) browser.run(marked)).isEmpty();
+    browser.keys("4");
+    assertThat((List<?>) browser.run(marked))
+        .extracting(Object::toString)
+        .contains("seen in bakers-lamp")
+        .allMatch(words -> words.equals("seen in bakers-lamp"));
+    browser.run(
+        "const picker = document.getElementById('performer'); picker.value = 2;"
+            + "picker.dispatchEvent(new Event('change'))");
+    assertThat((List<?>) browser.run(marked))
+        .extracting(Object::toString)
+        .contains("seen in sailmakers-lamp")
+        .doesNotContain("seen in bakers-lamp");
+    browser.run("document.activeElement.blur()");
+    browser.keys("1");
+    assertThat((List<?>) browser.run(marked)).isEmpty();
+  }
+
+  @Test
   void an_editor_is_told_in_and_out_of_the_shot_and_the_next_cue() {
     browser.keys("3");
     browser.run("reviewPage.seek(760)");
