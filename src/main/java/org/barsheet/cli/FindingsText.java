@@ -36,8 +36,12 @@ final class FindingsText {
   /** One finding without its remedy: sign, panel, place and sentence. */
   static String line(Finding finding) {
     String panel = finding.panel().isEmpty() ? "" : "panel " + finding.panel();
-    String comma = panel.isEmpty() || finding.place().isEmpty() ? "" : ", ";
-    String where = panel + comma + finding.place();
+    boolean saidAnyway =
+        finding.sentence().startsWith(finding.place() + " ")
+            || finding.sentence().endsWith(" " + finding.place());
+    String place = saidAnyway ? "" : finding.place();
+    String comma = panel.isEmpty() || place.isEmpty() ? "" : ", ";
+    String where = panel + comma + place;
     String colon = where.isEmpty() ? "" : ": ";
     return sign(finding.severity()) + " " + where + colon + finding.sentence();
   }

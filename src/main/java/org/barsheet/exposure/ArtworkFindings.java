@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.OptionalLong;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
 import org.barsheet.timing.Finding;
@@ -57,7 +57,15 @@ final class ArtworkFindings {
         "make it larger, or photograph it on a model enlarged "
             + enlargement(scale.enlarged() * smallest / shorter)
             + " times or more";
-    findings.add(Severity.WARNING, Concerns.ANIMATOR, panels(opening), sentence, remedy);
+    findings.add(
+        new Finding(
+            Severity.WARNING,
+            Concerns.ANIMATOR,
+            onlyPanel(opening),
+            opening.name(),
+            OptionalLong.empty(),
+            sentence,
+            remedy));
   }
 
   private static String millimetres(double amount) {
@@ -72,18 +80,15 @@ final class ArtworkFindings {
     return BigDecimal.valueOf(amount).setScale(1, mode).stripTrailingZeros().toPlainString();
   }
 
-  /** Where it moves, as the place of a finding: {@code panels 4, 21}. */
-  private String panels(Opening opening) {
+  /** The panel it moves in, or "" where it moves in none or in several. */
+  private String onlyPanel(Opening opening) {
     List<String> names =
         plan.panels().stream()
             .filter(
                 panel -> panel.reveals().stream().anyMatch(r -> r.opening().equals(opening.name())))
             .map(panel -> panel.name())
             .toList();
-    return names.isEmpty()
-        ? ""
-        : (names.size() == 1 ? "panel " : "panels ")
-            + names.stream().collect(Collectors.joining(", "));
+    return names.size() == 1 ? names.get(0) : "";
   }
 
   private void addOverlap(Opening one, Opening other) {
@@ -100,7 +105,7 @@ final class ArtworkFindings {
       findings.add(
           Severity.WARNING,
           Concerns.DIRECTOR,
-          "",
+          one.name(),
           sentence,
           "move one of them, or make it smaller");
     }

@@ -112,10 +112,10 @@ final class FilmFindings {
     boolean filled = appearances.stream().anyMatch(a -> a.opening().name().equals(opening.name()));
     if (!opens) {
       String sentence = "no panel opens " + opening.name();
-      findings.add(Severity.NOTE, Concerns.DIRECTOR, "", sentence, "");
+      findings.add(Severity.NOTE, Concerns.DIRECTOR, opening.name(), sentence, "");
     } else if (!filled && !plan.performers().isEmpty()) {
       String sentence = opening.name() + " opens, but nobody is seen in it";
-      findings.add(Severity.NOTE, Concerns.DIRECTOR, "", sentence, "");
+      findings.add(Severity.NOTE, Concerns.DIRECTOR, opening.name(), sentence, "");
     }
   }
 

@@ -18,9 +18,8 @@ final class MovementFindings {
   private static final double UPRIGHT = 90;
 
   /** Names told one by one; the cards mark all of them. */
-  private static final int MOST_NAMED = 8;
-
   private final Plan plan;
+
   private final Findings findings = new Findings();
 
   MovementFindings(Plan plan) {
@@ -119,15 +118,9 @@ final class MovementFindings {
               + " less than a hand can set and look"
               + (still.size() == 1 ? "s" : "")
               + " like the one before: "
-              + named(still),
+              + Words.listed(still),
           "show the one before longer, take fewer pictures, or set a smaller unit under hand");
     }
-  }
-
-  private static String named(List<String> pictures) {
-    int more = pictures.size() - MOST_NAMED;
-    return String.join(", ", pictures.subList(0, Math.min(MOST_NAMED, pictures.size())))
-        + (more > 0 ? " and " + more + " more" : "");
   }
 
   /** One model cannot be flaps of several sizes, or be held in several ways. */

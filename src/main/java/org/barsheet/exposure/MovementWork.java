@@ -1,5 +1,6 @@
 package org.barsheet.exposure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -47,12 +48,26 @@ record MovementWork(
 
   /** Whether nothing stands further open after this work than the other wants it. */
   private boolean leavesRoomFor(MovementWork other) {
+    return openTooFarFor(other).isEmpty();
+  }
+
+  /** Openings that stand further open after this work than the other wants them. */
+  List<String> openTooFarFor(MovementWork other) {
     Map<String, Double> wanted = other.openWhile();
     wanted.put(other.flap, 0.0);
+    List<String> tooFar = new ArrayList<>();
+    for (Map.Entry<String, Double> left : leftOpen().entrySet()) {
+      if (left.getValue() > wanted.getOrDefault(left.getKey(), 1.0)) {
+        tooFar.add(left.getKey().equals(flap) ? opening.name() : left.getKey());
+      }
+    }
+    return tooFar;
+  }
+
+  private Map<String, Double> leftOpen() {
     Map<String, Double> left = openWhile();
     left.put(flap, 1.0);
-    return left.entrySet().stream()
-        .allMatch(e -> e.getValue() <= wanted.getOrDefault(e.getKey(), 1.0));
+    return left;
   }
 
   private Map<String, Double> openWhile() {

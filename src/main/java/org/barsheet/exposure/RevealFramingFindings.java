@@ -128,7 +128,7 @@ final class RevealFramingFindings {
       findings.add(
           Severity.NOTE,
           Concerns.ANIMATOR,
-          "",
+          run.movement().openings().get(0),
           run.movement().name()
               + " looms: at its highest its free edge looks "
               + percent(larger)

@@ -2,6 +2,7 @@ package org.barsheet.exposure;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.barsheet.plan.Artwork;
 
 /**
@@ -10,8 +11,8 @@ import org.barsheet.plan.Artwork;
  *
  * @param number place in the order of work, from 1
  * @param model what is under the camera; its light and backing are the set-up's
- * @param closedAgain whether something on the model stood open before and has to be closed first:
- *     paper rarely closes cleanly, so a fresh piece is wanted
+ * @param openBefore openings that stand further open on the piece used before than is wanted now:
+ *     paper rarely closes cleanly, so a fresh piece is wanted; none where the same piece serves
  * @param view what the camera is to see; empty where no panel gives a field
  * @param runs the movements, in the order they are taken, at least one
  * @param cautions what to mind in this set-up, in sentences
@@ -20,13 +21,16 @@ import org.barsheet.plan.Artwork;
 public record SetUp(
     int number,
     Artwork.Model model,
-    boolean closedAgain,
+    List<String> openBefore,
     Optional<CameraView> view,
     List<Run> runs,
     List<String> cautions,
     Optional<WorkTime> time) {
 
+  private static final int LETTERS = 26;
+
   public SetUp {
+    openBefore = List.copyOf(openBefore);
     runs = List.copyOf(runs);
     cautions = List.copyOf(cautions);
   }
@@ -34,6 +38,19 @@ public record SetUp(
   /** Its permanent name: that of its first movement. */
   public String name() {
     return runs.get(0).movement().name();
+  }
+
+  /** Whether a fresh piece is wanted. */
+  public boolean closedAgain() {
+    return !openBefore.isEmpty();
+  }
+
+  /** What one of its cards goes by: {@code 6} where it is the only one, else {@code 6a, 6b} …. */
+  public String label(Run run) {
+    int index = runs.indexOf(run);
+    boolean lettered = runs.size() > 1 && runs.size() <= LETTERS;
+    String among = lettered ? String.valueOf((char) ('a' + index)) : "." + (index + 1);
+    return runs.size() == 1 ? Integer.toString(number) : number + among;
   }
 
   /** Photographs taken in it, plates with them. */
@@ -48,9 +65,14 @@ public record SetUp(
    * @param panels panels that show its pictures, in story order
    * @param standing how far other openings that can be seen stand open meanwhile
    * @param plates pictures without a movement, in the order they are taken
+   * @param hours how long its pictures take, the setting up left out, where the plan gives rates
    */
   public record Run(
-      Movement movement, List<String> panels, List<Standing> standing, List<Plate> plates) {
+      Movement movement,
+      List<String> panels,
+      List<Standing> standing,
+      List<Plate> plates,
+      OptionalDouble hours) {
 
     public Run {
       panels = List.copyOf(panels);

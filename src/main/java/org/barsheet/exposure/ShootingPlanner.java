@@ -47,18 +47,27 @@ final class ShootingPlanner {
             MovementWork.mayPrecede(model),
             set -> views.one(set.stream().map(model::get).toList()));
     fewest &= order.isExact();
-    boolean used = false;
+    List<MovementWork> before = List.of();
     for (List<List<Integer>> piece : order.pieces()) {
-      boolean closedAgain = used;
+      List<MovementWork> now = piece.stream().flatMap(List::stream).map(model::get).toList();
+      List<String> open = openTooFar(before, now);
       for (List<Integer> setUp : piece) {
-        add(setUp.stream().map(model::get).toList(), closedAgain);
-        closedAgain = false;
+        add(setUp.stream().map(model::get).toList(), open);
+        open = List.of();
       }
-      used = true;
+      before = now;
     }
   }
 
-  private void add(List<MovementWork> together, boolean closedAgain) {
+  /** Openings that the piece before leaves further open than what is taken now wants them. */
+  private static List<String> openTooFar(List<MovementWork> before, List<MovementWork> now) {
+    return before.stream()
+        .flatMap(earlier -> now.stream().flatMap(later -> earlier.openTooFarFor(later).stream()))
+        .distinct()
+        .toList();
+  }
+
+  private void add(List<MovementWork> together, List<String> openBefore) {
     Artwork.Model model = together.get(0).model();
     List<SetUp.Run> runs = together.stream().map(this::run).toList();
     int pictures = runs.stream().mapToInt(SetUp.Run::pictures).sum();
@@ -66,7 +75,7 @@ final class ShootingPlanner {
         new SetUp(
             setUps.size() + 1,
             model,
-            closedAgain,
+            openBefore,
             views.of(together),
             runs,
             SetUpCautions.of(together, pictures),
@@ -74,7 +83,10 @@ final class ShootingPlanner {
   }
 
   private SetUp.Run run(MovementWork work) {
-    return new SetUp.Run(work.movement(), work.panels(), work.standing(), plates(work));
+    List<Plate> plates = plates(work);
+    int pictures = work.movement().moved().size() + plates.size();
+    return new SetUp.Run(
+        work.movement(), work.panels(), work.standing(), plates, clock.hoursOf(pictures));
   }
 
   /**

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.plan.Shoot;
@@ -30,9 +31,19 @@ final class WorkClock {
     }
     BigFraction start = sum;
     BigFraction settingUp = exact(shoot.get().minutesASetUp()).divide(MINUTES_AN_HOUR);
-    BigFraction taking = BigFraction.of(pictures).divide(exact(shoot.get().picturesAnHour()));
-    sum = sum.add(settingUp).add(taking);
+    sum = sum.add(settingUp).add(taking(shoot.get(), pictures));
     return Optional.of(time(shoot.get(), start, sum));
+  }
+
+  /** How long so many pictures take, without setting up; empty without rates. */
+  OptionalDouble hoursOf(int pictures) {
+    return shoot.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(taking(shoot.get(), pictures).doubleValue());
+  }
+
+  private static BigFraction taking(Shoot rates, int pictures) {
+    return BigFraction.of(pictures).divide(exact(rates.picturesAnHour()));
   }
 
   /** All that was taken; empty without rates, or without work. */

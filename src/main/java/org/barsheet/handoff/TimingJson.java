@@ -29,6 +29,8 @@ import org.barsheet.plan.Rect;
 import org.barsheet.pulse.Music;
 import org.barsheet.timing.Cue;
 import org.barsheet.timing.FilmBar;
+import org.barsheet.timing.FilmPin;
+import org.barsheet.timing.FilmSection;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Shot;
 
@@ -139,6 +141,33 @@ public final class TimingJson {
     json.name("sentence").value(music.evidence().sentence());
     json.endObject();
     json.name("sentence").value(music.sentence());
+    array("sections", sheet.timing().tempo().sections(), this::section);
+    array("pins", sheet.timing().tempo().pins(), this::pin);
+    json.endObject();
+  }
+
+  private void section(FilmSection section) throws IOException {
+    json.beginObject();
+    json.name("name").value(section.name());
+    json.name("firstBar").value(section.first().bar().number());
+    json.name("lastBar").value(section.last().bar().number());
+    json.name("startFrame").value(section.first().startFrame());
+    json.name("beats").value(section.beats());
+    json.name("framesPerBeat").value(section.framesPerBeat().toString());
+    json.name("beatsPerMinute").value(FilmWords.plain(section.beatsPerMinute()));
+    seconds("mostDrift", section.mostDrift());
+    json.name("barsOnPictures").value(section.barsOnPictures());
+    json.name("bars").value(section.bars());
+    json.endObject();
+  }
+
+  private void pin(FilmPin pin) throws IOException {
+    json.beginObject();
+    json.name("bar").value(pin.bar().bar().number());
+    seconds("asked", pin.asked());
+    json.name("frame").value(pin.frame());
+    seconds("barLater", pin.residual());
+    seconds("frameLater", pin.frameResidual());
     json.endObject();
   }
 

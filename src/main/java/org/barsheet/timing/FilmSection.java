@@ -20,7 +20,7 @@ import org.barsheet.pulse.TempoAdvice;
  *     strays most; negative if earlier
  * @param barsOnPictures how many of its bar lines would fall on a frame where a picture can begin
  *     at the constant tempo, the first one on one
- * @param bars how many bars it has, a short first one left out
+ * @param bars how many bars it has, a short first one left out unless it is the only one
  * @param better nearby tempos with more bar lines on such frames, the best first, three at most;
  *     none where the tempo is a recording's, which stands
  */

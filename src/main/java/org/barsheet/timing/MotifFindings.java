@@ -3,7 +3,6 @@ package org.barsheet.timing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
-import java.util.stream.Collectors;
 import org.barsheet.motif.Motif;
 import org.barsheet.motif.NearMiss;
 import org.barsheet.plan.MotifRequest;
@@ -14,9 +13,6 @@ import org.barsheet.timing.Finding.Severity;
 
 /** What is doubtful about the returns of motifs: none found, or certain ones left without panel. */
 final class MotifFindings {
-
-  /** Names told before "and 5 more". */
-  private static final int MOST_NAMES = 8;
 
   private final Plan plan;
   private final Music music;
@@ -84,16 +80,13 @@ final class MotifFindings {
     if (unused.isEmpty()) {
       return;
     }
-    int more = unused.size() - MOST_NAMES;
-    String names = unused.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
     String sentence =
         Words.count(unused.size(), "certain return")
             + " of "
             + motif
             + (unused.size() == 1 ? " carries" : " carry")
             + " no panel: "
-            + names
-            + (more > 0 ? " and " + more + " more" : "");
+            + Words.listed(unused);
     findings.add(finding(Severity.NOTE, "", sentence, "put panels on them, or let them be"));
   }
 

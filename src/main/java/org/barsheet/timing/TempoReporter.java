@@ -42,17 +42,14 @@ final class TempoReporter {
     return new TempoReport(reporter.sections(), reporter.pins(), reporter.shifts(cues));
   }
 
-  /** A single bar, a pickup or one bar of another meter, is no section to keep a tempo in. */
+  /** Every bar belongs to one: a pickup, or one bar of another meter, to one of its own. */
   private List<FilmSection> sections() {
-    return Section.of(music).stream()
-        .filter(section -> section.last().index() > section.first().index())
-        .map(this::section)
-        .toList();
+    return Section.of(music).stream().map(this::section).toList();
   }
 
   private FilmSection section(Section section) {
     List<FilmBar> own = bars.subList(section.first().index(), section.last().index() + 1);
-    int whole = own.size() - (section.first().isShort() ? 1 : 0);
+    int whole = own.size() - (own.size() > 1 && section.first().isShort() ? 1 : 0);
     BigFraction tempo = BigFraction.of(60).divide(section.steadyBeat().value());
     Piece piece = new Piece(tempo, section.first().fullBeats(), whole);
     int onPictures = onPictures(piece, section.steadyBeat());

@@ -76,6 +76,10 @@ final class FilmTempo {
   }
 
   private void section(FilmSection section) {
+    if (section.first().equals(section.last())) {
+      singleBar(section);
+      return;
+    }
     page.line(
         "bars " + section.first().bar().number() + "-" + section.last().bar().number(),
         Words.plain(section.beatsPerMinute().doubleValue()) + " bpm",
@@ -90,6 +94,15 @@ final class FilmTempo {
             + (section.barsOnPictures() == 1 ? " falls" : " fall")
             + " on pictures"
             + advice(section));
+  }
+
+  /** In a single bar no tempo can be kept or lost. */
+  private void singleBar(FilmSection section) {
+    page.line(
+        "bar " + section.first().bar().number(),
+        Words.plain(section.beatsPerMinute().doubleValue()) + " bpm",
+        section.framesPerBeat().toString(),
+        name(section) + "one bar of " + section.first().bar().meter());
   }
 
   private static String name(FilmSection section) {

@@ -129,7 +129,7 @@ final class FilmWorksheet {
     pen.text(WHO, "found", Look.PENCIL.centred());
     pen.text(PANEL, "used", Look.PENCIL.centred());
     pen.text(PLACE, "spare", Look.PENCIL.centred());
-    pen.text(SENTENCE, "which are spare", Look.PENCIL);
+    pen.text(SENTENCE, "which are spare (all returns stand on the sheet Cues)", Look.PENCIL);
     book.film().timing().tallies().forEach(this::tally);
   }
 
@@ -147,10 +147,12 @@ final class FilmWorksheet {
   }
 
   private String spare(MotifTally tally) {
-    return book.film().timing().cues().stream()
-        .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE && cue.number() > 0)
-        .filter(cue -> cue.name().equals(tally.motif()) && book.index().shotOn(cue).isEmpty())
-        .map(cue -> cue.title() + " (" + cue.place() + ")")
-        .collect(Collectors.joining(", "));
+    List<String> spare =
+        book.film().timing().cues().stream()
+            .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE && cue.number() > 0)
+            .filter(cue -> cue.name().equals(tally.motif()) && book.index().shotOn(cue).isEmpty())
+            .map(cue -> cue.title() + " (" + cue.place() + ")")
+            .toList();
+    return Words.listed(spare);
   }
 }

@@ -1,7 +1,9 @@
 package org.barsheet.workbook;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.barsheet.exposure.FilmSheet;
@@ -14,7 +16,7 @@ final class FrameNotes {
 
   private record Cell(long frame, Column column) {}
 
-  private final Map<Cell, String> texts = new HashMap<>();
+  private final Map<Cell, List<String>> words = new HashMap<>();
   private final Map<Long, String> motifs = new HashMap<>();
   private final Set<Long> accents = new HashSet<>();
   private final Set<Long> landings = new HashSet<>();
@@ -26,10 +28,20 @@ final class FrameNotes {
     }
     for (SheetNote note : film.notes()) {
       Cell cell = new Cell(note.frame(), note.column());
-      texts.merge(cell, note.text(), (sofar, one) -> sofar + separator(note.column()) + one);
+      add(cell, note.text());
       if (!note.motif().isEmpty()) {
         motifs.merge(note.frame(), note.motif(), FrameNotes::joined);
       }
+    }
+  }
+
+  /** A pitch that several parts or returns sound at once is said once. */
+  private void add(Cell cell, String text) {
+    String between = separator(cell.column());
+    List<String> said = words.computeIfAbsent(cell, c -> new ArrayList<>());
+    if (said.stream().noneMatch(one -> one.equals(text) || one.endsWith(between + text))) {
+      said.removeIf(one -> text.endsWith(between + one));
+      said.add(text);
     }
   }
 
@@ -48,7 +60,8 @@ final class FrameNotes {
 
   /** The words of a cell, with the sign of the accent where a picture lands. */
   String text(long frame, Column column) {
-    String text = texts.getOrDefault(new Cell(frame, column), "");
+    List<String> said = words.getOrDefault(new Cell(frame, column), List.of());
+    String text = String.join(separator(column), said);
     return isMarked(frame, column) ? (Signs.ACCENT + " " + text).strip() : text;
   }
 

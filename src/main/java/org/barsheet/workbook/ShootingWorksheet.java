@@ -94,7 +94,7 @@ final class ShootingWorksheet {
   private void setUp(SetUp setUp) {
     keepTogether(setUp);
     heading(setUp);
-    setUp.runs().forEach(this::run);
+    setUp.runs().forEach(run -> run(setUp, run));
     if (!setUp.cautions().equals(told)) {
       cautions(setUp);
       told = setUp.cautions();
@@ -155,7 +155,10 @@ final class ShootingWorksheet {
         + (setUp.model().backing().isEmpty() ? "" : ", backing " + setUp.model().backing())
         + (setUp.model().light().isEmpty() ? "" : ", light " + setUp.model().light())
         + (setUp.closedAgain()
-            ? "\n! put in a fresh piece: something seen here stands open already"
+            ? "\n! put in a fresh piece: "
+                + String.join(", ", setUp.openBefore())
+                + (setUp.openBefore().size() == 1 ? " stands" : " stand")
+                + " open on the one before"
             : "");
   }
 
@@ -208,13 +211,13 @@ final class ShootingWorksheet {
     return days + time.begins().map(begins -> "\n" + begins).orElse("");
   }
 
-  private void run(Run run) {
+  private void run(SetUp setUp, Run run) {
     for (Plate plate : run.plates()) {
       if (plate.kind() == Plate.Kind.CLOSED) {
         plate(plate, run);
       }
     }
-    moved(run);
+    moved(setUp, run);
     for (Plate plate : run.plates()) {
       if (plate.kind() != Plate.Kind.CLOSED) {
         plate(plate, run);
@@ -234,10 +237,13 @@ final class ShootingWorksheet {
     toFillIn("plate " + plate.name());
   }
 
-  private void moved(Run run) {
+  private void moved(SetUp setUp, Run run) {
     String name = run.movement().name();
     pen.row(row++, ROW_POINTS);
     pen.blanks(SET_UP, DONE, WORDS);
+    if (setUp.runs().size() > 1) {
+      pen.text(SET_UP, setUp.label(run), WORDS.inBold().in(Ink.QUAY));
+    }
     pen.text(TAKE, name + ", picture by picture", WORDS.inBold());
     pen.text(
         NAMES,
@@ -245,6 +251,9 @@ final class ShootingWorksheet {
         WORDS.inBold());
     pen.number(PICTURES, run.moved(), WORDS.inBold().number(Look.WHOLE));
     pen.label(PANELS, String.join(", ", run.panels()), WORDS.left());
+    if (setUp.runs().size() > 1 && run.hours().isPresent()) {
+      pen.number(HOURS, run.hours().getAsDouble(), WORDS.number(Look.HUNDREDTHS));
+    }
     toFillIn("movement " + name);
   }
 

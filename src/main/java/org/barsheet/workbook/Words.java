@@ -96,6 +96,11 @@ final class Words {
     return all.endsWith(".") ? all : all + ".";
   }
 
+  /** Names with commas between them, as findings list them. */
+  static String listed(List<String> names) {
+    return org.barsheet.timing.Words.listed(names);
+  }
+
   /** A number to the nearest hundredth. */
   static double hundredths(double number) {
     return rounded(number, 2);

@@ -86,6 +86,7 @@ class ArtworkFindingsTest {
   void an_opening_too_small_for_a_hand_is_told_with_the_model_it_wants() {
     Finding small = findings(40, opening("hatch", new Rect(3, 10.95, 1, 0.7), "quay")).get(0);
     assertThat(small.severity()).isEqualTo(Finding.Severity.WARNING);
+    assertThat(small.place()).isEqualTo("hatch");
     assertThat(small.sentence())
         .isEqualTo("hatch is 25.4 by 17.8 mm on quay; the smallest a hand can work is 40 mm");
     // 40 / 17.78 is 2.2497: rounded up, so that the model it names is large enough.

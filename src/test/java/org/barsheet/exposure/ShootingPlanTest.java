@@ -84,6 +84,7 @@ class ShootingPlanTest {
                 .panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))
                 .panel("glimmer 3", "", List.of(reveal("lamp-2", 20, 2))));
     assertThat(shooting.setUps()).extracting(SetUp::closedAgain).containsExactly(false, true);
+    assertThat(shooting.setUps().get(1).openBefore()).containsExactly("lamp-1");
   }
 
   /** In panel 2 the hatch stands open beside the moving gate only if it opened before. */
@@ -101,6 +102,21 @@ class ShootingPlanTest {
         .containsExactly(new Standing("hatch", 1));
     assertThat(shooting.setUps().get(0).runs().get(0).standing())
         .containsExactly(new Standing("gate", 0));
+  }
+
+  @Test
+  void each_card_of_a_set_up_has_a_label_of_its_own() {
+    ShootingPlan shooting =
+        shooting(
+            plan()
+                .panel("glimmer 1", "", List.of(evenly("hatch", 10), evenly("gate", 12)))
+                .field(0, 0, 8));
+    SetUp together = shooting.setUps().get(0);
+    assertThat(together.runs()).extracting(together::label).containsExactly("1a", "1b");
+    SetUp alone =
+        shooting(plan().panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))).setUps().get(0);
+    assertThat(alone.label(alone.runs().get(0))).isEqualTo("1");
+    assertThat(alone.runs().get(0).hours()).isEmpty();
   }
 
   @Test

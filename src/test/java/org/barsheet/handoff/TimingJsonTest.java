@@ -95,6 +95,32 @@ class TimingJsonTest {
                 + "\"accentSeconds\":{\"exact\":\"45/8\",\"decimal\":5.625},\"accentFrame\":183,");
   }
 
+  @Test
+  void says_the_sections_of_tempo_and_what_became_of_the_pins() throws IOException {
+    String score = Path.of("scores/lamplighters-quay.mid").toAbsolutePath().toString();
+    Path plan =
+        Files.writeString(
+            folder.resolve("pinned.yaml"),
+            """
+            title: Pinned
+            score: '%s'
+            film: {frame-rate: 24}
+            music: {pins: [{bar: 1, at: 1.5 s}, {bar: 33, at: 90 s}]}
+            panels:
+              - {panel: 1, action: The quay}
+            """
+                .formatted(score));
+    String json = written(DemoFilm.sheet(plan));
+    assertThat(SCHEMA.validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(json.replaceAll("\\s+", ""))
+        .contains(
+            "\"sections\":[{\"name\":\"\",\"firstBar\":0,\"lastBar\":0,",
+            "{\"name\":\"A\",\"firstBar\":1,\"lastBar\":8,",
+            "\"pins\":[{\"bar\":1,\"asked\":{\"exact\":\"3/2\",\"decimal\":1.5},\"frame\":36,",
+            "{\"bar\":33,\"asked\":{\"exact\":\"90\",\"decimal\":90},\"frame\":2160,"
+                + "\"barLater\":{\"exact\":\"0\",\"decimal\":0},");
+  }
+
   /** Slow at the end, picture 1 of 10 stands at 90 · (1 − 0.9²) = 17.1 degrees, set to the half. */
   @Test
   void says_what_the_hand_sets_for_each_picture() {

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanReader;
@@ -26,7 +28,7 @@ class TempoReportTest {
     TimingSheet sheet = sheet("{tempo: auto}");
     assertThat(sheet.tempo().sections())
         .extracting(section -> section.name() + " " + section.framesPerBeat())
-        .startsWith("A 20-0", "B 15-0", "C 15-0");
+        .startsWith(" 20-0", "A 20-0", "B 15-0", "C 15-0");
     FilmSection last = sheet.tempo().sections().get(sheet.tempo().sections().size() - 1);
     assertThat(last.mostDrift()).isLessThan(Seconds.of(-1));
     assertThat(sheet.bars())
@@ -34,6 +36,22 @@ class TempoReportTest {
         .extracting(FilmBar::drift)
         .contains(last.mostDrift())
         .contains(Seconds.ZERO);
+  }
+
+  /** Bar 67 alone is in 2/4, and the piece begins with a pickup of one beat. */
+  @Test
+  void every_bar_belongs_to_one_section() throws IOException {
+    TimingSheet sheet = sheet("{tempo: auto}");
+    List<FilmBar> covered = new ArrayList<>();
+    for (FilmSection section : sheet.tempo().sections()) {
+      int first = section.first().bar().index();
+      covered.addAll(sheet.bars().subList(first, section.last().bar().index() + 1));
+      assertThat(section.bars()).isPositive();
+    }
+    assertThat(covered).isEqualTo(sheet.bars());
+    assertThat(sheet.tempo().sections())
+        .extracting(section -> section.first().bar().number())
+        .contains(0, 67, 68);
   }
 
   @Test

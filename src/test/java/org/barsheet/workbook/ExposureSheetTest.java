@@ -12,6 +12,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.exposure.SheetNote;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
@@ -208,5 +209,20 @@ class ExposureSheetTest {
             .map(ExposureRow::frame)
             .toList();
     assertThat(frames).isEqualTo(LongStream.rangeClosed(0, lastFrame).boxed().toList());
+  }
+
+  @Test
+  void a_pitch_that_several_sound_at_once_is_said_once() throws IOException {
+    FilmSheet film =
+        SampleFilm.harbour()
+            .note(20, SheetNote.Column.SOUND, "F#4")
+            .note(20, SheetNote.Column.SOUND, "F#4")
+            .note(30, SheetNote.Column.SOUND, "F#4")
+            .note(30, SheetNote.Column.SOUND, "glimmer 3, F#4")
+            .note(30, SheetNote.Column.SOUND, "A4")
+            .make();
+    FrameNotes notes = new FrameNotes(film);
+    assertThat(notes.text(20, SheetNote.Column.SOUND)).isEqualTo("F#4");
+    assertThat(notes.text(30, SheetNote.Column.SOUND)).isEqualTo("glimmer 3, F#4, A4");
   }
 }

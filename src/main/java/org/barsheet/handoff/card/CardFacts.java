@@ -115,11 +115,15 @@ final class CardFacts {
         + (run.moved() == 1 ? " picture + " : " pictures + ")
         + plates
         + (plates == 1 ? " plate" : " plates")
-        + setUp.time().map(CardFacts::time).orElse("");
+        + setUp.time().map(this::time).orElse("");
   }
 
-  private static String time(WorkTime time) {
-    return " · set-up about "
+  /** Of a set-up with several cards, first what this one takes. */
+  private String time(WorkTime time) {
+    boolean alone = setUp.runs().size() == 1 || run.hours().isEmpty();
+    String own = alone ? "" : " · about " + Amounts.tenth(run.hours().getAsDouble()) + " h";
+    return own
+        + (alone ? " · set-up about " : ", all of set-up " + setUp.number() + " about ")
         + Amounts.tenth(time.hours())
         + " h"
         + time.begins().map(day -> ", " + day).orElse("");

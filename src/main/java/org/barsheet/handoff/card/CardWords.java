@@ -153,7 +153,11 @@ final class CardWords {
   static List<String> minded(SetUp setUp, SetUp.Run run) {
     List<String> lines = new ArrayList<>();
     if (setUp.closedAgain()) {
-      lines.add("! Take a fresh piece: something on this model stood open before.");
+      lines.add(
+          "! Take a fresh piece: "
+              + String.join(", ", setUp.openBefore())
+              + (setUp.openBefore().size() == 1 ? " stands" : " stand")
+              + " open on the one before.");
     }
     if (!run.standing().isEmpty()) {
       lines.add(

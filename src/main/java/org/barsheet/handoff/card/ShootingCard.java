@@ -89,7 +89,7 @@ final class ShootingCard {
   private void heading(Html html, String number) {
     Plan plan = film.timing().plan();
     html.raw("<header><div>\n");
-    html.element("h1", "Card " + setUp.number() + " · " + run.movement().name());
+    html.element("h1", "Card " + setUp.label(run) + " · " + run.movement().name());
     html.element("p", plan.title() + number);
     html.raw("</div><div class=\"facts\">\n");
     facts.lines().forEach(line -> html.element("p", line));

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.ExposurePlanner;
@@ -59,6 +60,31 @@ class ShootingCardsTest {
     DEMO.shooting().atRest().forEach(plate -> wanted.add(plate.name()));
     assertThat(rows(CARDS)).extracting(row -> row.getAttribute("id")).isEqualTo(wanted);
     assertThat(wanted).doesNotHaveDuplicates().hasSizeGreaterThan(200);
+  }
+
+  /** Set-up 6 takes three movements; its hours are theirs and the setting up, said once. */
+  @Test
+  void the_cards_of_one_set_up_are_told_apart_and_share_its_hours() {
+    SetUp setUp =
+        DEMO.shooting().setUps().stream().filter(one -> one.runs().size() == 3).findFirst().get();
+    double minutes = DEMO.timing().plan().shoot().orElseThrow().minutesASetUp();
+    double taking = setUp.runs().stream().mapToDouble(run -> run.hours().orElseThrow()).sum();
+    assertThat(taking + minutes / 60)
+        .isCloseTo(setUp.time().orElseThrow().hours(), Offset.offset(1e-9));
+    assertThat(CARDS.all("h1"))
+        .extracting(Element::getTextContent)
+        .contains("Card 6a · office-shutter", "Card 6b · hatch", "Card 6c · quay-gate")
+        .noneMatch(heading -> heading.startsWith("Card 6 "));
+    assertThat(CARDS.all("p"))
+        .extracting(Element::getTextContent)
+        .anyMatch(line -> line.contains("· about 0.8 h, all of set-up 6 about 4.8 h"));
+  }
+
+  @Test
+  void a_fresh_piece_is_asked_for_with_the_opening_that_stands_open() {
+    assertThat(CARDS.all("p"))
+        .extracting(Element::getTextContent)
+        .contains("! Take a fresh piece: sailmakers-lamp stands open on the one before.");
   }
 
   @Test
