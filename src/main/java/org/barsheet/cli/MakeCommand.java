@@ -2,11 +2,10 @@ package org.barsheet.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import org.barsheet.production.Extra;
+import org.barsheet.production.Extras;
 import org.barsheet.production.KeptWorkbook;
 import org.barsheet.production.Made;
 import org.barsheet.production.Placed;
@@ -38,6 +37,7 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml                  into the folder plan-sheets beside the plan",
       "  barsheet make plan.yaml --out sheets",
       "  barsheet make plan.yaml --sound          with the sound files",
+      "  barsheet make plan.yaml --sound-bank orchestra.sf2    with your own instruments",
       "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
       "  barsheet make plan.yaml --placeholders   with a drawing for every picture still to take",
     })
@@ -60,6 +60,14 @@ final class MakeCommand implements Callable<Integer> {
       names = "--sound",
       description = "Make the guide track and the click track too (WAV, tens of megabytes).")
   private boolean sound;
+
+  @Option(
+      names = "--sound-bank",
+      paramLabel = "FILE",
+      description =
+          "Play the guide track with the instruments of a SoundFont 2 or DLS file; makes the sound"
+              + " files too.")
+  private Optional<Path> soundBank = Optional.empty();
 
   @Option(
       names = "--placeholders",
@@ -92,6 +100,7 @@ final class MakeCommand implements Callable<Integer> {
     if (placeholders) {
       err.println(placed(made.placed()));
     }
+    made.soundNotes().forEach(err::println);
     err.println(
         FindingsText.totals(made.film().findings()) + "; they stand on the workbook's first sheet");
     made.film().changes().ifPresent(changes -> ChangesText.print(changes, err));
@@ -106,15 +115,8 @@ final class MakeCommand implements Callable<Integer> {
         + " there already";
   }
 
-  private Set<Extra> extras() {
-    Set<Extra> extras = EnumSet.noneOf(Extra.class);
-    if (sound) {
-      extras.add(Extra.SOUND);
-    }
-    if (placeholders) {
-      extras.add(Extra.PLACEHOLDERS);
-    }
-    return extras;
+  private Extras extras() {
+    return new Extras(sound || soundBank.isPresent(), soundBank, placeholders);
   }
 
   private Made make() {

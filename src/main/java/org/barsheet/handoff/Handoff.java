@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.handoff.sound.BankGuide;
 import org.barsheet.handoff.sound.SoundFiles;
 import org.barsheet.input.SafeFile;
 
@@ -46,6 +47,13 @@ public final class Handoff {
     return List.of(
         file(FileNames.click(name), out -> SoundFiles.writeClick(sheet, out)),
         file(FileNames.guide(name), out -> SoundFiles.writeGuide(sheet, out)));
+  }
+
+  /** The same with the guide played with the sounds of a bank. */
+  public static List<HandoffFile> sound(FilmSheet sheet, String name, BankGuide guide) {
+    return List.of(
+        file(FileNames.click(name), out -> SoundFiles.writeClick(sheet, out)),
+        file(FileNames.guide(name), out -> SoundFiles.writeGuide(guide, out)));
   }
 
   private static HandoffFile file(String path, SafeFile.Content content) {

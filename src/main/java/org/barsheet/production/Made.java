@@ -12,11 +12,18 @@ import org.barsheet.exposure.FilmSheet;
  * @param kept where the workbook that stood there was put, if a person had changed it or cells
  *     typed into it have no row any more
  * @param placed placeholders, where they were asked for; they are among the files
+ * @param soundNotes what there is to tell of the guide's sound, in sentences
  * @param film what they were printed from
  */
-public record Made(List<Path> files, Optional<KeptWorkbook> kept, Placed placed, FilmSheet film) {
+public record Made(
+    List<Path> files,
+    Optional<KeptWorkbook> kept,
+    Placed placed,
+    List<String> soundNotes,
+    FilmSheet film) {
 
   public Made {
     files = List.copyOf(files);
+    soundNotes = List.copyOf(soundNotes);
   }
 }

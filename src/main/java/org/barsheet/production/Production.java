@@ -11,7 +11,6 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.ExposurePlanner;
@@ -23,6 +22,7 @@ import org.barsheet.exposure.ReceivedClip;
 import org.barsheet.handoff.Handoff;
 import org.barsheet.handoff.HandoffFile;
 import org.barsheet.handoff.TimingJsonReader;
+import org.barsheet.handoff.sound.SoundBank;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SafeFile;
@@ -252,52 +252,56 @@ public final class Production {
    *
    * @param extras what to make besides
    */
-  public static Made make(Path planFile, Path folder, Set<Extra> extras, Progress progress) {
+  public static Made make(Path planFile, Path folder, Extras extras, Progress progress) {
+    Optional<SoundBank> bank = extras.soundBank().map(SoundBank::read);
     Plan plan = read(planFile, progress);
     CompletableFuture<Void> loading = MeanwhileWorkbook.loadLibrary();
     try {
-      return written(film(plan, folder, progress), name(planFile), folder, extras, progress);
+      FilmSheet film = film(plan, folder, progress);
+      Sounds sounds =
+          extras.sound() ? Sounds.of(film, name(planFile), bank, progress) : Sounds.NONE;
+      return written(film, name(planFile), folder, sounds, extras.placeholders(), progress);
     } finally {
       loading.join();
     }
   }
 
   private static Made written(
-      FilmSheet film, String name, Path folder, Set<Extra> extras, Progress progress) {
+      FilmSheet film,
+      String name,
+      Path folder,
+      Sounds sounds,
+      boolean placeholders,
+      Progress progress) {
     Path book = folder.resolve(name + ".xlsx");
     try (OutputFolder out = OutputFolder.open(folder);
         MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, book)) {
       progress.step("writing the review page");
       out.write(name + ".html", stream -> ReviewPage.write(film, name, folder, stream));
-      for (HandoffFile file : handedOver(film, name, extras)) {
+      List<HandoffFile> files = new ArrayList<>(Handoff.documents(film, name));
+      files.addAll(sounds.files());
+      for (HandoffFile file : files) {
         progress.step("writing " + file.path());
         out.write(file.path(), file.content());
       }
       progress.step("writing the workbook");
       out.write(name + ".xlsx", workbook::writeTo);
       Placed placed = Placed.NONE;
-      if (extras.contains(Extra.PLACEHOLDERS)) {
+      if (placeholders) {
         progress.step("drawing placeholders");
         placed = Placed.into(out, film);
       }
       CarriedOver carried = workbook.carried();
       Optional<Path> kept =
           carried.withoutRow() > 0 ? WorkbookWriter.keep(book) : WorkbookWriter.keepIfChanged(book);
-      List<Path> files = out.publish();
+      List<Path> published = out.publish();
       return new Made(
-          files,
+          published,
           kept.map(file -> new KeptWorkbook(file, carried.cells(), carried.withoutRow())),
-          placed.published(files),
+          placed.published(published),
+          sounds.notes(),
           film);
     }
-  }
-
-  private static List<HandoffFile> handedOver(FilmSheet film, String name, Set<Extra> extras) {
-    List<HandoffFile> files = new ArrayList<>(Handoff.documents(film, name));
-    if (extras.contains(Extra.SOUND)) {
-      files.addAll(Handoff.sound(film, name));
-    }
-    return files;
   }
 
   private static List<InputFile> inputs(Plan plan) {

@@ -54,7 +54,7 @@ public final class GeneralMidi {
    *
    * @param program as the file counts, 0 to 127
    */
-  static String instrument(int program) {
+  public static String instrument(int program) {
     return NAMES.get(program);
   }
 

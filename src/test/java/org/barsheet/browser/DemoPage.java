@@ -7,8 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Set;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.production.Extras;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 
@@ -39,7 +39,7 @@ record DemoPage(FilmSheet film, JsonObject timing, Path page, Browser browser) {
     try {
       Path folder = Files.createDirectories(Path.of("target", "demo-page")).toAbsolutePath();
       Path plan = Path.of("scores", "lamplighters-quay.yaml");
-      FilmSheet film = Production.make(plan, folder, Set.of(), Progress.SILENT).film();
+      FilmSheet film = Production.make(plan, folder, Extras.NONE, Progress.SILENT).film();
       String json = Files.readString(folder.resolve("timing.json"), StandardCharsets.UTF_8);
       Browser browser = Browser.start(folder);
       Runtime.getRuntime().addShutdownHook(new Thread(browser::close));

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MetaMessage;
 import javax.sound.midi.MidiEvent;
@@ -13,6 +12,7 @@ import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
+import org.barsheet.production.Extras;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.junit.jupiter.api.Tag;
@@ -32,7 +32,8 @@ class ReviewPageBenchmark {
     Browser.required();
     writeScore(folder.resolve("long.mid"));
     writePlan(folder);
-    Production.make(folder.resolve("long.yaml"), folder.resolve("out"), Set.of(), Progress.SILENT);
+    Production.make(
+        folder.resolve("long.yaml"), folder.resolve("out"), Extras.NONE, Progress.SILENT);
     Path page = folder.resolve("out/long.html");
     System.out.printf("page: %.2f MB%n", Files.size(page) / 1e6);
     try (Browser browser = Browser.start(folder)) {

@@ -12,12 +12,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Timecode;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.production.Extras;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.barsheet.pulse.Beat;
@@ -127,7 +127,7 @@ class ReviewPageInBrowserTest {
     String film = "film: {frame-rate: " + rate + ", first-frame: \"00:58:30:00\"}\n";
     Files.writeString(
         plan, "title: Quay\nscore: quay.mid\n" + film + "panels: [{panel: 1, action: Fog}]\n");
-    Production.make(plan, other.resolve("out"), Set.of(), Progress.SILENT);
+    Production.make(plan, other.resolve("out"), Extras.NONE, Progress.SILENT);
     browser.open(other.resolve("out/plan.html"));
     List<?> labels =
         (List<?>)

@@ -6,8 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.production.Extras;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.junit.jupiter.api.BeforeEach;
@@ -58,7 +58,7 @@ class ReviewPageOpeningsTest {
     Path plan = other.resolve("plan.yaml");
     Files.writeString(plan, PLAN);
     reveals =
-        Production.make(plan, other.resolve("out"), Set.of(), Progress.SILENT).film().reveals();
+        Production.make(plan, other.resolve("out"), Extras.NONE, Progress.SILENT).film().reveals();
     browser.open(other.resolve("out/plan.html"));
   }
 

@@ -8,9 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import org.barsheet.outside.AxeCore;
 import org.barsheet.plan.Film;
+import org.barsheet.production.Extras;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.barsheet.timing.Shot;
@@ -115,13 +115,13 @@ class ReviewPageReadersTest {
     Path plan = other.resolve("plan.yaml");
     String words = "title: Noted\nscore: quay.mid\nfilm: {frame-rate: 24}\n";
     Files.writeString(plan, words + "panels: [{panel: 1, action: Fog}]\n");
-    Production.make(plan, other.resolve("out"), Set.of(), Progress.SILENT);
+    Production.make(plan, other.resolve("out"), Extras.NONE, Progress.SILENT);
     browser.open(other.resolve("out/plan.html"));
     browser.keys("n");
     browser.find("#note-text").sendKeys("Longer");
     browser.press("add-note");
     Files.writeString(plan, words + "panels: [{panel: 9, action: Rain}]\n");
-    Production.make(plan, other.resolve("out"), Set.of(), Progress.SILENT);
+    Production.make(plan, other.resolve("out"), Extras.NONE, Progress.SILENT);
     browser.open(other.resolve("out/plan.html"));
     browser.keys("n");
     assertThat(browser.text(".note")).contains("panel 1, now panel 9");
@@ -221,7 +221,7 @@ class ReviewPageReadersTest {
     }
     plan.append("panels:\n  - panel: 1\n    action: All at once\n    reveals:\n").append(reveals);
     Files.writeString(other.resolve("plan.yaml"), plan);
-    Production.make(other.resolve("plan.yaml"), other.resolve("out"), Set.of(), Progress.SILENT);
+    Production.make(other.resolve("plan.yaml"), other.resolve("out"), Extras.NONE, Progress.SILENT);
     browser.open(other.resolve("out/plan.html"));
     assertThat(browser.find("#veil").isDisplayed()).isFalse();
     browser.find("[data-bar='10']").click();
@@ -305,7 +305,7 @@ class ReviewPageReadersTest {
             + "panels:\n  - {panel: 'javascript:hack()', action: \""
             + words
             + " \\\" ' & {{title}}\"}\n");
-    Production.make(plan, other.resolve("out"), Set.of(), Progress.SILENT);
+    Production.make(plan, other.resolve("out"), Extras.NONE, Progress.SILENT);
     browser.open(other.resolve("out/plan.html"));
     browser.press("do-bar-on");
     browser.keys("4");

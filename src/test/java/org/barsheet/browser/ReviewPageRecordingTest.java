@@ -9,8 +9,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.production.Extras;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.junit.jupiter.api.Test;
@@ -49,7 +49,7 @@ class ReviewPageRecordingTest {
             + starts
             + "}\n"
             + "panels: [{panel: 1, action: Fog}]\n");
-    Production.make(plan, folder.resolve("out/sheets"), Set.of(), Progress.SILENT);
+    Production.make(plan, folder.resolve("out/sheets"), Extras.NONE, Progress.SILENT);
     browser.requests();
     browser.complaints();
     return sound;

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -22,7 +21,7 @@ class DemoSheetsTest {
   void the_committed_sheets_are_rebuilt_to_the_byte(@TempDir Path folder) throws IOException {
     Made made =
         Production.make(
-            Path.of("scores/lamplighters-quay.yaml"), folder, Set.of(), Progress.SILENT);
+            Path.of("scores/lamplighters-quay.yaml"), folder, Extras.NONE, Progress.SILENT);
     for (Path file : made.files()) {
       Path committed = Path.of("sheets").resolve(folder.relativize(file).toString());
       if (file.toString().endsWith(".xlsx")) {

@@ -125,7 +125,7 @@ final class Orchestra implements SampleSource {
   private Voice voice(Note note, long onset) {
     Part part = timing.music().score().parts().get(note.part());
     double loud = strength * loudness(note);
-    double pan = pan(part.index());
+    double pan = pan(part.index(), timbres.size());
     if (part.drums()) {
       return new DrumVoice(drums.sound(note.pitch()), loud, pan);
     }
@@ -133,8 +133,8 @@ final class Orchestra implements SampleSource {
     return new ToneVoice(timbres.get(part.index()), tables, note.pitch(), length, loud, pan);
   }
 
-  private double pan(int part) {
-    int parts = timbres.size();
+  /** Where a part sits, −1 left to 1 right. */
+  static double pan(int part, int parts) {
     return parts == 1 ? 0 : WIDTH * (2.0 * part / (parts - 1) - 1);
   }
 

@@ -38,10 +38,23 @@ public final class SoundFiles {
   /** Writes the guide: count-in, then the score played by a small orchestra, two channels. */
   public static void writeGuide(FilmSheet sheet, OutputStream out) throws IOException {
     SoundLayout layout = SoundLayout.of(sheet);
+    writeGuide(sheet, layout, new Orchestra(sheet, layout), out);
+  }
+
+  /** Writes the same, played with the sounds of a bank. */
+  public static void writeGuide(BankGuide guide, OutputStream out) throws IOException {
+    SoundLayout layout = SoundLayout.of(guide.sheet());
+    try (BankOrchestra orchestra = guide.orchestra(layout)) {
+      writeGuide(guide.sheet(), layout, orchestra, out);
+    }
+  }
+
+  private static void writeGuide(
+      FilmSheet sheet, SoundLayout layout, SampleSource orchestra, OutputStream out)
+      throws IOException {
     Pop pop = new Pop(layout, sheet.timing().plan().film());
     List<Click> countIn = layout.clicks().stream().filter(Click::countIn).toList();
     ClickTrack clicks = new ClickTrack(layout, countIn);
-    Orchestra orchestra = new Orchestra(sheet, layout);
     file(sheet, layout, 2, "guide")
         .write(
             (left, right, from, length) -> {

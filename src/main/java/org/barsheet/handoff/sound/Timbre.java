@@ -1,10 +1,8 @@
 package org.barsheet.handoff.sound;
 
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import org.barsheet.score.GeneralMidi;
 import org.barsheet.score.Part;
 
 /**
@@ -75,8 +73,7 @@ record Timbre(
 
   /** The timbre of a part by its General MIDI family; a piano where the file names none. */
   static Timbre of(Part part) {
-    OptionalInt named = GeneralMidi.programOf(part.instrument());
-    int program = named.orElse(GeneralMidi.programOf(part.name()).orElse(0));
+    int program = Programs.of(part);
     if (program == PIZZICATO || program == HARP) {
       return PLUCK;
     }

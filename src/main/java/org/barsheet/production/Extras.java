@@ -1,0 +1,17 @@
+package org.barsheet.production;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * What {@link Production#make} makes on request only.
+ *
+ * @param sound the guide and the click track: tens of megabytes
+ * @param soundBank the file of instruments to play the guide with, where it is not to be our own
+ * @param placeholders a drawing in the place of every picture still to take
+ */
+public record Extras(boolean sound, Optional<Path> soundBank, boolean placeholders) {
+
+  /** Nothing besides the sheets. */
+  public static final Extras NONE = new Extras(false, Optional.empty(), false);
+}
