@@ -55,6 +55,7 @@ function recordingPart() {
   mixer.first = element("input", { type: "number", id: "recording-first", value: film.musicStart, onchange: () => {
     recording.starts = secondsAtFrame(Math.round(Number(mixer.first.value)) || 0);
     seek(clock.frame);
+    showMixer();
   } });
   const planned = film.recording
     ? [button("The plan's: " + film.recording.file, "The recording that the plan names", takePlanned, { id: "do-planned" })]
@@ -64,6 +65,7 @@ function recordingPart() {
   mixer.recording = element("div", { class: "recording" }, ...planned,
     element("label", {}, film.recording ? "Another, from your disk " : "Sound file from your disk ", mixer.file),
     mixer.own, mixer.starts);
+  recording.known = showMixer;
   recording.refused = (words) => {
     chooseSource("score");
     say(mixer.told, "! " + words + " The page plays the score's notes instead.");
@@ -90,6 +92,17 @@ function momentWords(seconds) {
   const frame = frameAtSeconds(seconds);
   const after = 1000 * (seconds - secondsAtFrame(frame));
   return timecode(frame) + (after < 0.5 ? "" : " and " + after.toFixed(0) + " ms") + " (frame " + frame + ")";
+}
+
+/** Where the recording ends, and whether that is too soon; nothing until its length is known. */
+function endWords() {
+  if (!Number.isFinite(recording.sound.duration) || film.bars.length === 0) {
+    return "";
+  }
+  const end = recording.starts + recording.sound.duration;
+  const last = film.bars.at(-1);
+  const missing = secondsAtFrame(last.start + last.frames) - end;
+  return "It ends at " + momentWords(end) + "." + (missing >= 1 ? " ! That is " + missing.toFixed(1) + " s before the music does." : "");
 }
 
 function chooseSource(name) {
@@ -149,6 +162,7 @@ function showMixer() {
   const what = { score: parts, recording: recording.sound ? recording.name : "choose a sound file", silence: "silent" }[mixer.source];
   say(mixer.summary, what + ", click " + (sounding.click ? "on" : "off"));
   mixer.own.hidden = recording.planned || recording.sound === null;
-  say(mixer.starts, recording.planned && recording.sound ? "As the plan says, its first sample lies at " + momentWords(recording.starts) + "." : "");
+  const begins = recording.planned ? "As the plan says, its first sample lies at " + momentWords(recording.starts) + ". " : "";
+  say(mixer.starts, recording.sound ? begins + endWords() : "");
   mixer.parts.hidden = mixer.source !== "score";
 }

@@ -3,7 +3,7 @@
  * the page, or one from the viewer's disk. It is never sent anywhere.
  */
 
-const recording = { sound: null, name: "", planned: false, starts: 0, running: false, refused: () => {} };
+const recording = { sound: null, name: "", planned: false, starts: 0, running: false, known: () => {}, refused: () => {} };
 
 /** Takes a file that the viewer has chosen; it begins where the music does until told otherwise. */
 recording.take = function (file) {
@@ -25,6 +25,7 @@ recording.load = function (address, name) {
   const sound = new Audio();
   sound.preload = "auto";
   sound.addEventListener("error", () => this.refuse(sound));
+  sound.addEventListener("durationchange", () => this.known());
   this.sound = sound;
   this.name = name;
   sound.src = address;

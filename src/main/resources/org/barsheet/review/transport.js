@@ -69,7 +69,8 @@ function writeNote() {
 
 function deedButton(id, words, toggles = false) {
   const { sign, words: title, act } = deed(id);
-  const made = button(words, title + " (" + sign + ")", act, { id: "do-" + id });
+  const label = /[◂▸]/.test(words) ? title : undefined;
+  const made = button(words, title + " (" + sign + ")", act, { id: "do-" + id, "aria-label": label });
   if (toggles) {
     made.setAttribute("aria-pressed", "false");
   }

@@ -34,14 +34,24 @@ class ReviewPageReadersTest {
     browser.run(AxeCore.script());
     for (String reader : List.of("1", "2", "3", "4", "f", "n")) {
       browser.keys(reader);
-      Object found =
-          browser.later(
-              "axe.run({exclude: ['.system:nth-child(n+4)']}, {resultTypes: ['violations']}).then((found) => arguments[0]("
-                  + "found.violations.filter((v) => v.impact === 'serious' || v.impact === 'critical')"
-                  + ".map((v) => v.id + ' ' + v.nodes.map((n) => n.target.join(' ')).slice(0, 3))));");
-      assertThat((List<?>) found).as("view " + reader + " at " + width).isEmpty();
+      assertThat(serious()).as("view " + reader + " at " + width).isEmpty();
       browser.run("document.activeElement.blur()");
     }
+    browser.press("do-sound");
+    for (String source : List.of("score", "recording", "silence")) {
+      browser.find("#mixer [data-value='" + source + "']").click();
+      assertThat(serious()).as("sound " + source + " at " + width).isEmpty();
+    }
+    browser.keys("?");
+    assertThat(serious()).as("keys at " + width).isEmpty();
+  }
+
+  private List<?> serious() {
+    return (List<?>)
+        browser.later(
+            "axe.run({exclude: ['.system:nth-child(n+4)']}, {resultTypes: ['violations']}).then((found) => arguments[0]("
+                + "found.violations.filter((v) => v.impact === 'serious' || v.impact === 'critical')"
+                + ".map((v) => v.id + ' ' + v.nodes.map((n) => n.target.join(' ')).slice(0, 3))));");
   }
 
   @Test

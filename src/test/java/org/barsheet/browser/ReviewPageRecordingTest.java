@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.production.Extras;
 import org.barsheet.production.Production;
@@ -97,6 +98,13 @@ class ReviewPageRecordingTest {
     open(folder);
     browser.press("do-sound");
     assertThat(browser.text(".recording")).contains("lies at 00:59:59:12 (frame -12)");
+    browser.later(
+        "const timer = setInterval(() => { if (document.querySelector('.recording').textContent"
+            + ".includes('ends at')) { clearInterval(timer); arguments[0](0); } }, 20);");
+    double missing = film.timing().lengthFrames() / 24.0 - 19.5;
+    assertThat(browser.text(".recording"))
+        .contains("ends at 01:00:19:12")
+        .contains(String.format(Locale.ROOT, "%.1f s before the music does", missing));
     browser.press("do-play");
     List<?> reading = reading(24);
     assertThat(reading.get(0)).isEqualTo(reading.get(1));
