@@ -136,7 +136,22 @@ final class CallAdvice {
         .model(opening.model())
         .map(Artwork.Model::backing)
         .filter(backing -> !backing.isEmpty())
-        .map(backing -> "The backing is " + backing + ": wear nothing of that colour.");
+        .map(
+            backing ->
+                "The backing is "
+                    + backing
+                    + ": wear nothing of that colour."
+                    + tooNear(backing).map(CallAdvice::clothes).orElse(""));
+  }
+
+  private Optional<KeyColour> tooNear(String backing) {
+    return KeyColour.backing(backing, performer.clothes()).filter(KeyColour::isTooNear);
+  }
+
+  private static String clothes(KeyColour key) {
+    return " What you noted, "
+        + ColourWords.named(key.nearest())
+        + ", is too near it: wear something else.";
   }
 
   List<String> send() {

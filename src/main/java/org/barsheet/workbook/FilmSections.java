@@ -87,7 +87,7 @@ final class FilmSections {
     pen.blanks(FIRST, LAST + 1, WORDS);
     pen.text(FIRST, first, WORDS.inBold());
     pen.text(SECOND, second, WORDS.right());
-    pen.text(THIRD, third, WORDS.right());
+    pen.text(THIRD, third.isEmpty() ? "" : third + "  ", WORDS.right());
     pen.joined(THIRD + 1, LAST, text, WORDS.wrapped());
   }
 

@@ -102,7 +102,10 @@ final class FilmTempo {
         "bar " + section.first().bar().number(),
         Words.plain(section.beatsPerMinute().doubleValue()) + " bpm",
         section.framesPerBeat().toString(),
-        name(section) + "one bar of " + section.first().bar().meter());
+        name(section)
+            + (section.first().bar().number() == 0 ? "pickup, " : "")
+            + "one bar of "
+            + section.first().bar().meter());
   }
 
   private static String name(FilmSection section) {

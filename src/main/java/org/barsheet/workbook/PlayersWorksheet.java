@@ -45,21 +45,21 @@ final class PlayersWorksheet {
   private static final List<Column> COLUMNS =
       List.of(
           Column.words("panel", 32),
-          Column.numbers("seen from", 56),
+          Column.numbers("seen from", 54),
           Column.numbers("frames", 38),
-          Column.numbers("seconds", 42),
+          Column.numbers("seconds", 40),
           Column.words("  bars", 44),
           Column.words("player", 48, 1),
-          Column.words("part, share\nthat sounds", 62, 1),
-          Column.words("in", 68, 1),
-          Column.words("clip", 62, 1),
-          Column.words("its frames,\nwith handles", 65),
+          Column.words("part, share\nthat sounds", 74, 1),
+          Column.words("in", 72, 1),
+          Column.words("clip", 60, 1),
+          Column.words("its frames,\nwith handles", 70),
           Column.words("file", 58),
-          Column.words("what is wrong with it", 60, 2),
+          Column.words("what is wrong with it", 58, 2),
           Column.toFillIn("called", 36),
           Column.toFillIn("received", 42),
           Column.toFillIn("usable", 36),
-          Column.toFillIn("notes", 50, 1),
+          Column.toFillIn("notes", 42, 1),
           Column.rowName());
 
   private static final double ROW_POINTS = 14;

@@ -83,7 +83,8 @@ class CallSheetsTest {
             // Largest 1:2 rectangle inside 1080 by 1920.
             "lamp-1 is 2 wide by 4 high: hold the camera upright; of your 1080 × 1920 picture"
                 + " 960 × 1920 in the middle is used.",
-            "The backing is green: wear nothing of that colour.",
+            "The backing is green: wear nothing of that colour. What you noted, #00A03C, dark green,"
+                + " is too near it: wear something else.",
             "Clap once, in the picture, at 0:05.0 (that is -5 s from the music's start).",
             "One file named cello.mov, as the camera recorded it.",
             // 5.5 s and two handles of 2 s; frame 143 is the clap, 9.875 s before, at 29.97.

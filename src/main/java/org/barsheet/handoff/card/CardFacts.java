@@ -118,12 +118,14 @@ final class CardFacts {
         + setUp.time().map(this::time).orElse("");
   }
 
-  /** Of a set-up with several cards, first what this one takes. */
+  /** Of a set-up with several cards, what this one takes of its hours. */
   private String time(WorkTime time) {
     boolean alone = setUp.runs().size() == 1 || run.hours().isEmpty();
-    String own = alone ? "" : " · about " + Amounts.tenth(run.hours().getAsDouble()) + " h";
-    return own
-        + (alone ? " · set-up about " : ", all of set-up " + setUp.number() + " about ")
+    String whose =
+        alone
+            ? " · set-up about "
+            : " · " + Amounts.tenth(run.hours().getAsDouble()) + " h of the set-up's ";
+    return whose
         + Amounts.tenth(time.hours())
         + " h"
         + time.begins().map(day -> ", " + day).orElse("");

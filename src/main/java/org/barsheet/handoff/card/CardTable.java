@@ -90,6 +90,6 @@ final class CardTable {
     if (picture.isLikeBefore()) {
       return "as " + CardWords.digits(movement.pictures().get(number - 1));
     }
-    return number > 1 && number == movement.moved().size() / 2 ? "half of them" : "";
+    return number > 1 && number == movement.moved().size() / 2 ? "half taken" : "";
   }
 }

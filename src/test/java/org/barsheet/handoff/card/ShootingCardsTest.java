@@ -77,7 +77,7 @@ class ShootingCardsTest {
         .noneMatch(heading -> heading.startsWith("Card 6 "));
     assertThat(CARDS.all("p"))
         .extracting(Element::getTextContent)
-        .anyMatch(line -> line.contains("· about 0.8 h, all of set-up 6 about 4.8 h"));
+        .anyMatch(line -> line.contains("· 0.8 h of the set-up's 4.8 h, "));
   }
 
   @Test
