@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
       "  source <(barsheet completion)                              for this shell",
       "  barsheet completion > ~/.local/share/bash-completion/completions/barsheet",
       "",
-      "The script completes a command that is called barsheet: an alias for",
-      "java -jar target/barsheet.jar, or a small script of that name.",
+      "The script completes a command that is called barsheet, such as target/barsheet once its",
+      "folder is on the PATH.",
     })
 final class CompletionCommand implements Callable<Integer> {
 

@@ -9,7 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * One run of the built jar.
+ * One run of what was built.
  *
  * @param seconds from start to end
  * @param megabytes most memory held at once, as the system counts it; 0 where it does not tell
@@ -18,24 +18,24 @@ record TimedProcess(double seconds, long megabytes) {
 
   private static final int RUNS = 5;
 
-  /** The run of the median time out of five. */
-  static TimedProcess median(List<String> javaOptions, List<String> arguments)
+  /**
+   * The run of the median time out of five.
+   *
+   * @param program the launcher, or Java and how it is to run the jar
+   */
+  static TimedProcess median(List<String> program, List<String> arguments)
       throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>(program);
+    command.addAll(arguments);
     List<TimedProcess> runs = new ArrayList<>();
     for (int run = 0; run < RUNS; run++) {
-      runs.add(once(javaOptions, arguments));
+      runs.add(once(command));
     }
     runs.sort(Comparator.comparingDouble(TimedProcess::seconds));
     return runs.get(RUNS / 2);
   }
 
-  private static TimedProcess once(List<String> javaOptions, List<String> arguments)
-      throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(javaOptions);
-    command.addAll(List.of("-jar", Path.of("target", "barsheet.jar").toString()));
-    command.addAll(arguments);
+  private static TimedProcess once(List<String> command) throws IOException, InterruptedException {
     long start = System.nanoTime();
     Process process =
         new ProcessBuilder(command)

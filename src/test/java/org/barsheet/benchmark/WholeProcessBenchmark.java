@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Prints what whole runs of the built jar take, from the start of Java to its end: {@code mvn
+ * Prints what whole runs take, from the start of Java to its end: {@code mvn
  * -Pbenchmark verify}. It judges nothing but that every run ends well.
  */
 @Tag("benchmark")
@@ -18,30 +18,32 @@ class WholeProcessBenchmark {
 
   private static final String DEMO = "scores/lamplighters-quay.yaml";
 
-  /** What the launcher of a machine with little to compile may say. */
-  private static final List<String> SHORT_RUN =
-      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+  private static final List<String> LAUNCHER = List.of(Path.of("target", "barsheet").toString());
+
+  private static final List<String> PLAIN_JAVA =
+      List.of("java", "-Xmx768m", "-jar", Path.of("target", "barsheet.jar").toString());
 
   @TempDir Path folder;
 
   @Test
   void theDemoIsMade() throws Exception {
     String out = folder.resolve("demo").toString();
-    print("check of the demo", List.of(), "check", DEMO);
-    print("make of the demo", List.of(), "make", DEMO, "--out", out);
-    print("make of the demo, serial GC, C1", SHORT_RUN, "make", DEMO, "--out", out);
+    print("check of the demo", LAUNCHER, "check", DEMO);
+    print("make of the demo", LAUNCHER, "make", DEMO, "--out", out);
+    print("make of the demo, plain Java", PLAIN_JAVA, "make", DEMO, "--out", out);
   }
 
   @Test
   void twoHundredThousandNotesAndThirtyPanelsAreMade() throws Exception {
     String plan = LargeProduction.into(folder).toString();
     String out = folder.resolve("large").toString();
-    print("make of 200,000 notes", List.of("-Xmx768m"), "make", plan, "--out", out);
+    print("make of 200,000 notes", LAUNCHER, "make", plan, "--out", out);
+    print("make of 200,000 notes, plain Java", PLAIN_JAVA, "make", plan, "--out", out);
   }
 
-  private static void print(String what, List<String> options, String... arguments)
+  private static void print(String what, List<String> program, String... arguments)
       throws IOException, InterruptedException {
-    TimedProcess run = TimedProcess.median(options, List.of(arguments));
+    TimedProcess run = TimedProcess.median(program, List.of(arguments));
     assertThat(run.seconds()).isPositive();
     System.out.printf("%-36s %6.2f s %6d MB%n", what, run.seconds(), run.megabytes());
   }
