@@ -13,7 +13,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.LongFunction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
@@ -22,6 +24,8 @@ import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.exposure.Insert;
+import org.barsheet.exposure.Photographs;
+import org.barsheet.exposure.PictureCrop;
 import org.barsheet.exposure.PictureRect;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.SoundLayout;
@@ -46,11 +50,13 @@ final class OtioTimeline {
   private final FilmSheet sheet;
   private final FrameRate rate;
   private final OtioMarkers markers;
+  private final Photographs photographs;
 
   private OtioTimeline(FilmSheet sheet) {
     this.sheet = sheet;
     this.rate = sheet.timing().clock().rate();
     this.markers = new OtioMarkers(sheet);
+    this.photographs = new Photographs(sheet);
   }
 
   /**
@@ -139,7 +145,8 @@ final class OtioTimeline {
       data.addProperty("action", shot.panel().action());
       data.addProperty("cue", shot.cue().id());
       data.addProperty("reason", shot.reason());
-      data.addProperty("plateCutFrom", PicturePaths.photograph(sheet, shot));
+      data.addProperty("plateCutFrom", photographs.ofPlate(shot));
+      addParts(data, shot.frames(), frame -> photographs.plateCrop(shot, frame));
       clip.add("metadata", ours(data));
       row.add(shot.frames(), clip);
     }
@@ -150,14 +157,14 @@ final class OtioTimeline {
     Row row = new Row();
     for (PlannedReveal reveal : sheet.reveals()) {
       if (reveal.layer() == layer) {
-        reveal.exposures().forEach(exposure -> row.add(exposure.frames(), picture(exposure)));
+        reveal.exposures().forEach(exposure -> row.add(exposure.frames(), picture(reveal, exposure)));
       }
     }
     return Otio.track(
         "pictures, layer " + layer, "Video", row.untilTheEndOfTheFilm(), markers.accents(layer));
   }
 
-  private JsonObject picture(Exposure exposure) {
+  private JsonObject picture(PlannedReveal reveal, Exposure exposure) {
     JsonObject clip =
         Otio.clip(
             exposure.picture().name(),
@@ -166,8 +173,30 @@ final class OtioTimeline {
     JsonObject data = new JsonObject();
     data.addProperty("picture", exposure.picture().number());
     data.addProperty("progress", FilmWords.decimal(exposure.progress()));
+    addParts(data, exposure.frames(), frame -> photographs.crop(reveal, frame));
     clip.add("metadata", ours(data));
     return clip;
+  }
+
+  /** Which part of a photograph fills the film's picture; two where the camera moves. */
+  private static void addParts(
+      JsonObject data, FrameSpan frames, LongFunction<Optional<PictureCrop>> part) {
+    Optional<PictureCrop> first = part.apply(frames.start());
+    Optional<PictureCrop> last = part.apply(frames.endExclusive() - 1);
+    first.ifPresent(crop -> data.add("partOnFirstFrame", part(crop)));
+    if (!last.equals(first)) {
+      last.ifPresent(crop -> data.add("partOnLastFrame", part(crop)));
+    }
+  }
+
+  /** In shares of the photograph, from its left and top edge. */
+  private static JsonObject part(PictureCrop crop) {
+    JsonObject part = new JsonObject();
+    part.addProperty("x", FilmWords.decimal(crop.left()));
+    part.addProperty("y", FilmWords.decimal(crop.top()));
+    part.addProperty("width", FilmWords.decimal(crop.wide()));
+    part.addProperty("height", FilmWords.decimal(crop.high()));
+    return part;
   }
 
   /** Appearances on as few tracks as keep any two from overlapping. */

@@ -4,15 +4,19 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Photographs;
+import org.barsheet.exposure.PictureCrop;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
 /**
  * Every film frame as a row: the shot's plate, the photograph it is cut from, and the picture shown
- * on each layer over it. A layer is empty where the shot has nothing on it: the plate is held.
+ * on each layer over it. A layer is empty where the shot has nothing on it: the plate is held. Of
+ * every photograph the row says which part fills the film's picture.
  */
 final class PicturesCsv {
 
@@ -21,11 +25,12 @@ final class PicturesCsv {
   static void write(FilmSheet sheet, OutputStream out) throws IOException {
     Film film = sheet.timing().plan().film();
     int layers = layers(sheet);
+    Photographs photographs = new Photographs(sheet);
     try (CsvFile table = new CsvFile(out, film.rate(), columns(layers))) {
       for (Shot shot : sheet.timing().shots()) {
-        List<Layer> shown = layers(sheet, shot, layers);
+        List<Layer> shown = layers(sheet, photographs, shot, layers);
         String plate = PicturePaths.plate(shot);
-        String photograph = PicturePaths.photograph(sheet, shot);
+        String photograph = photographs.ofPlate(shot);
         for (long frame = shot.frames().start(); frame < shot.frames().endExclusive(); frame++) {
           List<Object> row = new ArrayList<>();
           row.add(frame);
@@ -34,8 +39,9 @@ final class PicturesCsv {
           row.add(frame - shot.frames().start() + 1);
           row.add(plate);
           row.add(photograph);
+          addPart(row, photographs.plateCrop(shot, frame));
           for (Layer layer : shown) {
-            row.add(layer.pictureOn(frame));
+            layer.addTo(row, frame);
           }
           table.row(row);
         }
@@ -43,22 +49,50 @@ final class PicturesCsv {
     }
   }
 
-  /** What one layer shows in one shot, asked frame by frame. */
-  private static final class Layer {
-    private final List<Exposure> exposures;
-    private int next;
+  private static void addPart(List<Object> row, Optional<PictureCrop> part) {
+    row.add(part.<Object>map(crop -> FilmWords.decimal(crop.left())).orElse(""));
+    row.add(part.<Object>map(crop -> FilmWords.decimal(crop.top())).orElse(""));
+    row.add(part.<Object>map(crop -> FilmWords.decimal(crop.wide())).orElse(""));
+    row.add(part.<Object>map(crop -> FilmWords.decimal(crop.high())).orElse(""));
+  }
 
-    Layer(List<Exposure> exposures) {
-      this.exposures = exposures;
+  /** What one layer shows in one shot, asked frame by frame in order. */
+  private static final class Layer {
+    private final Photographs photographs;
+    private final List<PlannedReveal> reveals;
+
+    Layer(Photographs photographs, List<PlannedReveal> reveals) {
+      this.photographs = photographs;
+      this.reveals = reveals;
     }
 
-    /** The picture's name, or "" where there is none; frames must be asked in order. */
-    String pictureOn(long frame) {
-      while (next < exposures.size() && exposures.get(next).frames().endExclusive() <= frame) {
-        next++;
+    /** Adds the picture's name and part, or blanks where there is none. */
+    void addTo(List<Object> row, long frame) {
+      for (PlannedReveal reveal : reveals) {
+        Optional<Exposure> shown = on(reveal, frame);
+        if (shown.isPresent()) {
+          row.add(shown.get().picture().name());
+          addPart(row, photographs.crop(reveal, frame));
+          return;
+        }
       }
-      boolean shows = next < exposures.size() && exposures.get(next).frames().contains(frame);
-      return shows ? exposures.get(next).picture().name() : "";
+      row.add("");
+      addPart(row, Optional.empty());
+    }
+
+    private static Optional<Exposure> on(PlannedReveal reveal, long frame) {
+      List<Exposure> exposures = reveal.exposures();
+      int low = 0;
+      int high = exposures.size() - 1;
+      while (low < high) {
+        int middle = (low + high) >>> 1;
+        if (exposures.get(middle).frames().endExclusive() <= frame) {
+          low = middle + 1;
+        } else {
+          high = middle;
+        }
+      }
+      return Optional.of(exposures.get(low)).filter(one -> one.frames().contains(frame));
     }
   }
 
@@ -71,21 +105,29 @@ final class PicturesCsv {
     List<String> columns =
         new ArrayList<>(
             List.of("frame", "timecode", "panel", "frame_in_shot", "plate", "plate_cut_from"));
+    addPart(columns, "plate");
     for (int layer = 1; layer <= layers; layer++) {
       columns.add("layer_" + layer);
+      addPart(columns, "layer_" + layer);
     }
     return columns;
   }
 
-  private static List<Layer> layers(FilmSheet sheet, Shot shot, int count) {
+  /** Columns of the part of a photograph that fills the film's picture, in shares of it. */
+  private static void addPart(List<String> columns, String picture) {
+    List.of("left", "top", "wide", "high").forEach(edge -> columns.add(picture + "_" + edge));
+  }
+
+  private static List<Layer> layers(
+      FilmSheet sheet, Photographs photographs, Shot shot, int count) {
     List<Layer> layers = new ArrayList<>();
     for (int number = 1; number <= count; number++) {
       int layer = number;
       layers.add(
           new Layer(
+              photographs,
               sheet.reveals().stream()
                   .filter(reveal -> reveal.shot() == shot.index() && reveal.layer() == layer)
-                  .flatMap(reveal -> reveal.exposures().stream())
                   .toList()));
     }
     return layers;

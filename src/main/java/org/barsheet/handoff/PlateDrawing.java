@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Framing;
 import org.barsheet.exposure.OpeningState;
+import org.barsheet.exposure.Photographs;
 import org.barsheet.exposure.PictureRect;
 import org.barsheet.handoff.drawing.Box;
 import org.barsheet.handoff.drawing.Canvas;
@@ -38,7 +39,7 @@ final class PlateDrawing {
             ? "field not given"
             : framing.get().field().isMoving() ? "the camera moves" : "the camera stands still";
     String action = shot.panel().action();
-    String photograph = PicturePaths.photograph(sheet, shot);
+    String photograph = new Photographs(sheet).ofPlate(shot);
     return (action.isEmpty() ? "" : action + "; ")
         + camera
         + (photograph.isEmpty() ? "" : "; cut from: " + photograph);

@@ -9,18 +9,26 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.Framing;
+import org.barsheet.exposure.PictureRect;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.exposure.SetUp;
+import org.barsheet.plan.Rect;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
 
 class PicturesCsvTest {
+
+  private static final Offset<Double> HALF_PIXEL = Offset.offset(0.5);
 
   private static List<CSVRecord> rows(FilmSheet sheet) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -73,6 +81,86 @@ class PicturesCsvTest {
     CSVRecord first = rows(sheet).get(0);
     assertThat(first.get("plate")).isEqualTo("panel 1 plate");
     assertThat(first.get("plate_cut_from")).isEqualTo(sheet.shooting().atRest().get(0).name());
+  }
+
+  /**
+   * Cut out as the row says and enlarged to the film's picture, an opening lies where the framing
+   * of its shot puts it: on the photograph it lies where the set-up's view shows it.
+   */
+  @Test
+  void the_part_of_each_picture_puts_its_opening_where_the_camera_of_the_film_sees_it() {
+    FilmSheet sheet = DemoFilm.sheet();
+    List<CSVRecord> rows = rows(sheet);
+    int checked = 0;
+    for (PlannedReveal reveal : sheet.reveals()) {
+      Shot shot = sheet.timing().shots().get(reveal.shot());
+      Optional<Framing> framing = Framing.of(sheet.timing(), shot);
+      for (Exposure exposure : framing.isEmpty() ? List.<Exposure>of() : reveal.exposures()) {
+        long frame = exposure.frames().start();
+        CSVRecord row = rows.get((int) frame);
+        Rect onPhotograph = onPhotograph(sheet, reveal);
+        double wide = number(row, reveal, "wide");
+        double left = (onPhotograph.left() - number(row, reveal, "left")) / wide;
+        double top =
+            (onPhotograph.top() - number(row, reveal, "top")) / number(row, reveal, "high");
+        PictureRect seen = framing.orElseThrow().inPicture(reveal.opening().rect(), frame);
+        assertThat(left * sheet.timing().plan().film().width()).isCloseTo(seen.left(), HALF_PIXEL);
+        assertThat(top * sheet.timing().plan().film().height()).isCloseTo(seen.top(), HALF_PIXEL);
+        assertThat(wide).isBetween(0.01, 1.000001);
+        checked++;
+      }
+    }
+    assertThat(checked).isGreaterThan(400);
+  }
+
+  /** Where a reveal's opening lies on its photographs, in shares of them, by the set-up's view. */
+  private static Rect onPhotograph(FilmSheet sheet, PlannedReveal reveal) {
+    SetUp setUp =
+        sheet.shooting().setUps().stream()
+            .filter(one -> one.runs().stream().anyMatch(run -> shows(run, reveal)))
+            .findFirst()
+            .orElseThrow();
+    Rect view = setUp.view().orElseThrow().field();
+    Rect first =
+        sheet.reveals().stream()
+            .filter(one -> one.movement().equals(reveal.movement()))
+            .findFirst()
+            .orElseThrow()
+            .opening()
+            .rect();
+    return new Rect(
+        (first.left() - view.left()) / view.wide(),
+        (first.top() - view.top()) / view.high(),
+        first.wide() / view.wide(),
+        first.high() / view.high());
+  }
+
+  private static boolean shows(SetUp.Run run, PlannedReveal reveal) {
+    return run.movement().name().equals(reveal.movement());
+  }
+
+  private static double number(CSVRecord row, PlannedReveal reveal, String edge) {
+    return Double.parseDouble(row.get("layer_" + reveal.layer() + "_" + edge));
+  }
+
+  @Test
+  void every_part_lies_on_its_photograph() {
+    for (CSVRecord row : rows(DemoFilm.sheet())) {
+      for (String picture : List.of("plate", "layer_1", "layer_2")) {
+        if (!row.get(picture + "_wide").isEmpty()) {
+          assertLies(row, picture + "_left", picture + "_wide");
+          assertLies(row, picture + "_top", picture + "_high");
+        }
+      }
+    }
+  }
+
+  private static void assertLies(CSVRecord row, String from, String length) {
+    double start = Double.parseDouble(row.get(from));
+    assertThat(start).as("%s on frame %s", from, row.get("frame")).isGreaterThan(-1e-5);
+    assertThat(start + Double.parseDouble(row.get(length)))
+        .as("%s on frame %s", length, row.get("frame"))
+        .isLessThan(1 + 1e-5);
   }
 
   @Test
