@@ -157,7 +157,9 @@ final class OtioTimeline {
     Row row = new Row();
     for (PlannedReveal reveal : sheet.reveals()) {
       if (reveal.layer() == layer) {
-        reveal.exposures().forEach(exposure -> row.add(exposure.frames(), picture(reveal, exposure)));
+        reveal
+            .exposures()
+            .forEach(exposure -> row.add(exposure.frames(), picture(reveal, exposure)));
       }
     }
     return Otio.track(

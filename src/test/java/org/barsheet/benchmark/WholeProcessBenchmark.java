@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Prints what whole runs take, from the start of Java to its end: {@code mvn
- * -Pbenchmark verify}. It judges nothing but that every run ends well.
+ * Prints what whole runs take, from the start of Java to its end: {@code mvn -Pbenchmark verify}.
+ * It judges nothing but that every run ends well.
  */
 @Tag("benchmark")
 class WholeProcessBenchmark {
