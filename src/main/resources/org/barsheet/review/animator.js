@@ -60,22 +60,29 @@
     lines.forEach((line, i) => fill(line, shot, first + i, frame));
   };
 
-  /** The next other picture of an opening: its name, its measure and in how many frames. */
+  /** The next other picture of an opening, large: its name, its measure and in how many frames. */
   const next = (shot, reveal, frame) => {
     const { now } = shownBy(reveal, frame);
     const at = 3 * (now.index + 1);
-    if (at >= reveal.exposures.length) {
-      const after = shot.reveals.find((each) => each.opening === reveal.opening && each.exposures[0] > frame);
-      const from = after && after.movement === reveal.movement ? now.picture : after?.exposures[2];
-      return after ? pictureWords(after, 0, frame, from) : "no further picture";
+    if (at < reveal.exposures.length) {
+      return nextWords(reveal, at, frame, now.picture);
     }
-    return pictureWords(reveal, at, frame, now.picture);
+    const after = shot.reveals.find((each) => each.opening === reveal.opening && beginsAt(each) > frame);
+    if (!after) {
+      return [element("b", { text: "no further picture" })];
+    }
+    return nextWords(after, 0, frame, after.movement === reveal.movement ? now.picture : after.exposures[2]);
   };
 
-  const pictureWords = (reveal, at, frame, from) => {
+  const nextWords = (reveal, at, frame, from) => {
     const [start, , picture] = reveal.exposures.slice(at, at + 3);
-    const hand = handWords(film.movements[reveal.movement], picture, from);
-    return pictureName(reveal, picture) + ", " + hand + ", in " + count(start - frame, "frame");
+    const movement = film.movements[reveal.movement];
+    const set = setWords(movement, picture);
+    return [
+      element("b", { class: "next", text: pictureName(reveal, picture) + ", " + set }),
+      handWords(movement, picture, from).slice(set.length + 2) + " ",
+      goLink("in " + count(start - frame, "frame"), start),
+    ];
   };
 
   /** The picture that an exposure follows, maybe of an earlier reveal; itself where it is the first. */
@@ -95,7 +102,7 @@
       const { name, picture, now } = shownBy(reveal, frame);
       return [
         ["Now", element("b", { text: name }), ", " + handWords(film.movements[reveal.movement], picture, pictureBefore(shot, reveal, now)) + "; shown for " + count(now.frames, "frame")],
-        ["Next", element("b", { text: next(shot, reveal, frame) })],
+        ["Next", ...next(shot, reveal, frame)],
       ];
     }
     const begins = reveal.exposures[0];

@@ -84,6 +84,10 @@ film.steps = film.cues
   .filter((cue) => cue.shot !== undefined || cue.kind === "mark" || cue.number > 0)
   .sort((one, other) => one.accent - other.accent);
 
+/** Every frame on which another picture comes under the camera, in order. */
+film.pictureFrames = [...new Set(film.shots.flatMap((shot) => shot.reveals.flatMap((reveal) =>
+  reveal.exposures.filter((_, i) => i % 3 === 0))))].sort((one, other) => one - other);
+
 /** The letter of a cue's motif in a ring, or nothing. */
 function letterOf(cue) {
   return cue.motif === undefined ? "" : element("span", { class: "ring", text: film.motifs[cue.motif].letter });

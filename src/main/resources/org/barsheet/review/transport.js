@@ -18,6 +18,13 @@ function cueStep(frame, direction) {
     : accents.filter((accent) => accent < frame).pop() ?? 0;
 }
 
+/** The frame on which the picture before or after comes under the camera. */
+function pictureStep(frame, direction) {
+  return direction > 0
+    ? film.pictureFrames.find((start) => start > frame) ?? film.last
+    : film.pictureFrames.filter((start) => start < frame).pop() ?? 0;
+}
+
 /** The first frame of the shot before or after a frame's shot. */
 function shotStep(frame, direction) {
   const next = film.shots[shotAt(frame).index + direction];
@@ -38,6 +45,8 @@ const deeds = [
   { id: "bar-on", keys: ["Shift+ArrowRight", "ArrowDown"], sign: "↓", words: "to the next bar line", act: () => goTo(barStep(clock.frame, 1)) },
   { id: "cue-back", keys: ["["], sign: "[", words: "to the cue before", act: () => goTo(cueStep(clock.frame, -1)) },
   { id: "cue-on", keys: ["]"], sign: "]", words: "to the next cue", act: () => goTo(cueStep(clock.frame, 1)) },
+  { id: "picture-back", keys: [","], sign: ",", words: "to the picture before", act: () => goTo(pictureStep(clock.frame, -1)) },
+  { id: "picture-on", keys: ["."], sign: ".", words: "to the next picture", act: () => goTo(pictureStep(clock.frame, 1)) },
   { id: "panel-back", keys: ["PageUp"], sign: "Page up", words: "to the panel before", act: () => goTo(shotStep(clock.frame, -1)) },
   { id: "panel-on", keys: ["PageDown"], sign: "Page down", words: "to the next panel", act: () => goTo(shotStep(clock.frame, 1)) },
   { id: "first", keys: ["Home"], sign: "Home", words: "to the first frame", act: () => goTo(0) },
@@ -84,6 +93,7 @@ function buildTransport() {
   byId("transport").append(
     transport.play,
     element("span", { class: "pair" }, deedButton("frame-back", "◂ frame"), deedButton("frame-on", "frame ▸")),
+    element("span", { class: "pair for-animator" }, deedButton("picture-back", "◂ picture"), deedButton("picture-on", "picture ▸")),
     element("span", { class: "pair" }, deedButton("bar-back", "◂ bar"), deedButton("bar-on", "bar ▸")),
     element("span", { class: "pair" }, deedButton("cue-back", "◂ cue"), deedButton("cue-on", "cue ▸")),
     element("span", { class: "pair" }, deedButton("loop", "Loop shot", true), deedButton("half", "½ speed", true), deedButton("ones", "On ones", true)),

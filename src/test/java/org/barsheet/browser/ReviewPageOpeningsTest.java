@@ -120,13 +120,13 @@ class ReviewPageOpeningsTest {
     browser.run("reviewPage.seek(arguments[0])", reveals.get(1).firstGapFrame());
     String closing = browser.text(".card:nth-of-type(2)");
     assertThat(closing).contains("lamp 011, 82.5°, 7.5° less").doesNotContain("more");
-    assertThat(closing).contains("lamp 010, 75.0°, 7.5° less").contains("Begins to close");
+    assertThat(closing).contains("lamp 010, 75.0°\n7.5° less").contains("Begins to close");
     assertThat(closing).doesNotContain("First gap");
     browser.run("reviewPage.seek(arguments[0])", reveals.get(0).firstGapFrame());
     String opening = browser.text(".card");
     assertThat(opening)
         .contains("lamp 001, 7.5°, 7.5° more")
-        .contains("lamp 002, 15.0°, 7.5° more");
+        .contains("lamp 002, 15.0°\n7.5° more");
     assertThat(opening).contains("First gap").doesNotContain("less");
   }
 
@@ -137,5 +137,21 @@ class ReviewPageOpeningsTest {
     browser.keys(Keys.PAGE_DOWN);
     assertThat(browser.text("#in-shot")).startsWith("panel 4");
     assertThat(browser.text("#fact-open")).isEqualTo("door");
+  }
+
+  @Test
+  void the_animator_steps_from_picture_to_picture() {
+    browser.keys("2");
+    PlannedReveal opens = reveals.get(0);
+    browser.run("reviewPage.seek(arguments[0])", opens.firstGapFrame());
+    browser.press("do-picture-on");
+    assertThat(browser.text("#column tr[aria-current]")).endsWith("lamp 002");
+    assertThat(browser.number("reviewPage.clock.frame")).isEqualTo(opens.firstGapFrame() + 2);
+    browser.keys(",");
+    assertThat(browser.number("reviewPage.clock.frame")).isEqualTo(opens.firstGapFrame());
+    browser.find(".card .link").click();
+    assertThat(browser.number("reviewPage.clock.frame")).isEqualTo(opens.firstGapFrame() + 2);
+    browser.keys("1");
+    assertThat(browser.find("#do-picture-on").isDisplayed()).isFalse();
   }
 }
