@@ -160,6 +160,38 @@ class DocsTest {
   }
 
   @Test
+  void the_status_of_our_own_faults_is_told_to_contributors() throws IOException {
+    assertThat(Files.readString(DEVELOPERS, StandardCharsets.UTF_8))
+        .contains("ends with status " + ExitStatus.OWN_FAULT + ".");
+  }
+
+  /** A sentence in quotation marks is something barsheet says, and a test somewhere holds it. */
+  @Test
+  void every_sentence_quoted_in_the_readme_is_held_by_a_test() throws IOException {
+    String prose =
+        Files.readString(README, StandardCharsets.UTF_8)
+            .replaceAll("(?s)```.*?```", "")
+            .replaceAll("`[^`\n]*`", "");
+    List<String> quoted = found(Pattern.compile("\"([^\"]+)\""), prose);
+    assertThat(quoted).isNotEmpty();
+    String held = told();
+    for (String sentence : quoted) {
+      assertThat(held.contains(sentence.replaceAll("\\s+", " "))).as(sentence).isTrue();
+    }
+  }
+
+  /** All that the tests and the golden conversations say, texts written in parts joined. */
+  private static String told() throws IOException {
+    StringBuilder told = new StringBuilder();
+    try (Stream<Path> files = Files.walk(Path.of("src", "test"))) {
+      for (Path file : files.filter(one -> one.toString().matches(".*\\.(java|txt)")).toList()) {
+        told.append(Files.readString(file, StandardCharsets.UTF_8)).append('\n');
+      }
+    }
+    return told.toString().replaceAll("\"\\s*\\+\\s*\"", "");
+  }
+
+  @Test
   void every_key_of_a_plan_in_the_readme_is_one() throws IOException {
     Set<String> keys = new TreeSet<>();
     for (List<PlanKey> section :

@@ -20,7 +20,7 @@ import org.barsheet.exposure.SoundLayout;
 public record BankGuide(FilmSheet sheet, BankParts parts, float strength, List<String> notes) {
 
   /** The strongest sample of the guide, as a share of full scale. */
-  static final float PEAK = 0.7f;
+  static final float PEAK = 0.9f;
 
   public BankGuide {
     notes = List.copyOf(notes);

@@ -52,7 +52,7 @@ record BankParts(List<Optional<Sound>> sounds, List<String> lacking) {
             + GeneralMidi.instrument(program)
             + "): "
             + part.name()
-            + instead.map(other -> " plays with its " + other.name()).orElse(" is silent"));
+            + instead.map(other -> " plays with its '" + other.name() + "'").orElse(" is silent"));
     return instead;
   }
 }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
@@ -169,15 +170,24 @@ class BankGuideTest {
         .singleElement()
         .asString()
         .startsWith(
-            "the guide is played with tone.sf2, its strongest sample at -3.1 dB of full scale"
+            "the guide is played with tone.sf2, its strongest sample at -0.9 dB of full scale"
                 + " (turned ");
+  }
+
+  @Test
+  void the_readme_states_the_strength_and_the_exactness_that_are_kept() throws IOException {
+    String readme = Files.readString(Path.of("README.md"), StandardCharsets.UTF_8);
+    String below = String.format(Locale.ROOT, "%.1f", -20 * Math.log10(BankGuide.PEAK));
+    assertThat(readme)
+        .contains("lies " + below + " dB below full scale")
+        .contains("within " + Math.round(SAMPLES_OFF) + " samples");
   }
 
   @Test
   void a_program_the_bank_lacks_is_named_with_what_plays_instead() {
     List<String> notes = BankGuide.of(staccato(), bank(CELLO)).notes();
     assertThat(notes.get(0))
-        .isEqualTo("tone.sf2 has no program 9 (Celesta): Celesta plays with its Tone of cello");
+        .isEqualTo("tone.sf2 has no program 9 (Celesta): Celesta plays with its 'Tone of cello'");
     Preset drums = new Preset(0, SoundFontBytes.DRUMS, "Tone of drums");
     assertThat(BankGuide.of(staccato(), bank(drums)).notes())
         .containsExactly(
