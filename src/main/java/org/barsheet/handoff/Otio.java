@@ -11,8 +11,8 @@ import org.barsheet.clock.FrameRate;
 
 /**
  * The objects of OpenTimelineIO's JSON (docs {@code otio-file-format-specification.md} and {@code
- * otio-serialized-schema.md}), in the versions that releases 0.15 to 0.18 write, which later ones
- * read too.
+ * otio-serialized-schema-only-fields.md}), in the versions that releases 0.15 to 0.18 write, which
+ * later ones read too.
  */
 final class Otio {
 
@@ -62,7 +62,17 @@ final class Otio {
 
   /** A file, relative to the timeline's own folder, with '/' between folders. */
   static JsonObject file(String path) {
+    return file(path, JsonNull.INSTANCE);
+  }
+
+  /**
+   * The same of a file whose length and timecode are known.
+   *
+   * @param available from its own timecode on; ranges of clips count from there too
+   */
+  static JsonObject file(String path, JsonElement available) {
     JsonObject media = media("ExternalReference.1", "");
+    media.add("available_range", available);
     media.addProperty("target_url", encoded(path));
     return media;
   }
@@ -118,6 +128,7 @@ final class Otio {
     media.add("metadata", new JsonObject());
     media.addProperty("name", name);
     media.add("available_range", JsonNull.INSTANCE);
+    media.add("available_image_bounds", JsonNull.INSTANCE);
     return media;
   }
 

@@ -264,14 +264,20 @@ final class OtioTimeline {
     return rect;
   }
 
+  /** The file says its own timecode, so its ranges count from that. */
   private JsonObject guide(String file) {
     SoundLayout layout = SoundLayout.of(sheet);
+    long first = layout.samplesSinceMidnight(sheet.timing().plan().film());
+    JsonObject available = Otio.range(samples(first), samples(layout.lengthSamples()));
     JsonObject range =
         Otio.range(
-            Otio.time(SoundLayout.SAMPLE_RATE, layout.headSamples()),
-            Otio.time(rate, sheet.timing().lengthFrames()));
+            samples(first + layout.headSamples()), Otio.time(rate, sheet.timing().lengthFrames()));
     JsonArray children = new JsonArray();
-    children.add(Otio.clip("guide", range, Otio.file(file)));
+    children.add(Otio.clip("guide", range, Otio.file(file, available)));
     return Otio.track("guide", "Audio", children, markers.cues());
+  }
+
+  private static JsonObject samples(long count) {
+    return Otio.time(SoundLayout.SAMPLE_RATE, count);
   }
 }

@@ -19,11 +19,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.exposure.SoundLayout;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -173,13 +176,76 @@ class OtioTimelineTest {
     assertThat(rect.get("height").getAsDouble()).isEqualTo(176);
   }
 
+  /**
+   * The fields of docs/tutorials/otio-serialized-schema-only-fields.md (OpenTimelineIO, Apache-2.0,
+   * at commit 013fe047) and the children of compositions: every object has all of its fields and no
+   * other.
+   */
+  private static final Map<String, String> FIELDS =
+      Map.of(
+          "RationalTime.1", "rate value",
+          "TimeRange.1", "duration start_time",
+          "Marker.2", "color comment marked_range metadata name",
+          "MissingReference.1", "available_image_bounds available_range metadata name",
+          "ExternalReference.1", "available_image_bounds available_range metadata name target_url",
+          "Gap.1", "effects enabled markers metadata name source_range",
+          "Clip.2",
+              "active_media_reference_key effects enabled markers media_references metadata name"
+                  + " source_range",
+          "Track.1", "children effects enabled kind markers metadata name source_range",
+          "Stack.1", "children effects enabled markers metadata name source_range",
+          "Timeline.1", "global_start_time metadata name tracks");
+
+  @Test
+  void every_object_has_the_published_fields_of_its_version() {
+    Set<String> seen = new TreeSet<>();
+    checkFields(JsonParser.parseString(written(DemoFilm.sheet())), seen);
+    checkFields(JsonParser.parseString(written(SampleFilm.at(FrameRate.FPS_24).sheet())), seen);
+    assertThat(seen).isSubsetOf(FIELDS.keySet()).hasSizeGreaterThanOrEqualTo(9);
+  }
+
+  private static void checkFields(JsonElement element, Set<String> seen) {
+    if (element.isJsonArray()) {
+      element.getAsJsonArray().forEach(each -> checkFields(each, seen));
+    } else if (element.isJsonObject()) {
+      JsonObject object = element.getAsJsonObject();
+      if (object.has("OTIO_SCHEMA")) {
+        String schema = object.get("OTIO_SCHEMA").getAsString();
+        Set<String> fields = new TreeSet<>(object.keySet());
+        fields.remove("OTIO_SCHEMA");
+        assertThat(String.join(" ", fields)).as(schema).isEqualTo(FIELDS.get(schema));
+        seen.add(schema);
+      }
+      object.entrySet().forEach(member -> checkFields(member.getValue(), seen));
+    }
+  }
+
+  /**
+   * What is available of a file begins at the file's own timecode (OpenTimelineIO,
+   * docs/tutorials/otio-timeline-structure.md): 8 s before one o'clock, as its bext chunk says.
+   */
+  @Test
+  void the_guide_s_ranges_count_from_its_own_timecode() {
+    JsonObject clip = child(named(checked(SampleFilm.at(FrameRate.FPS_24).sheet()), "guide"), 0);
+    JsonObject available =
+        clip.getAsJsonObject("media_references")
+            .getAsJsonObject("DEFAULT_MEDIA")
+            .getAsJsonObject("available_range");
+    JsonObject start = available.getAsJsonObject("start_time");
+    assertThat(start.get("rate").getAsDouble()).isEqualTo(48_000);
+    assertThat(start.get("value").getAsDouble()).isEqualTo((3600 - 8) * 48_000.0);
+    assertThat(available.getAsJsonObject("duration").get("value").getAsDouble())
+        .isEqualTo(
+            (double) SoundLayout.of(SampleFilm.at(FrameRate.FPS_24).sheet()).lengthSamples());
+  }
+
   @Test
   void the_guide_begins_after_its_head() {
     JsonObject clip = child(named(checked(SampleFilm.at(FrameRate.FPS_24).sheet()), "guide"), 0);
     JsonObject start = clip.getAsJsonObject("source_range").getAsJsonObject("start_time");
     assertThat(url(clip)).isEqualTo("quay-guide.wav");
     assertThat(start.get("rate").getAsDouble()).isEqualTo(48_000);
-    assertThat(start.get("value").getAsDouble()).isEqualTo(8 * 48_000);
+    assertThat(start.get("value").getAsDouble()).isEqualTo(3600 * 48_000.0);
   }
 
   @Test
