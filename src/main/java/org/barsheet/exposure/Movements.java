@@ -87,9 +87,12 @@ final class Movements {
         draft.pictures);
   }
 
-  /** The name itself, unless an opening and a model happen to be called alike. */
+  /**
+   * The name itself, unless an opening and a model happen to be called alike, or would be one file
+   * on disks that do not tell capitals apart.
+   */
   private String unused(String name) {
-    boolean taken = movements.values().stream().anyMatch(m -> m.name().equals(name));
+    boolean taken = movements.values().stream().anyMatch(m -> m.name().equalsIgnoreCase(name));
     return taken ? unused(name + "-opening") : name;
   }
 

@@ -71,6 +71,12 @@ public final class PlanReader {
     RevealSection reveals =
         new RevealSection(filmSection, film.framesPerPicture(), openings, known);
     FieldSection fields = new FieldSection(artwork, film);
+    SentClips clips = new ClipSection(reading, filmSection, film, known).read(root);
+    List<Panel> panels = new PanelSection(reading, filmSection, fields, reveals, known).read(root);
+    NamesOnDisk names = new NamesOnDisk(reading.problems());
+    names.check("openings", openings, Opening::name, Opening::where);
+    names.check("performers", performers, Performer::name, Performer::where);
+    names.check("panels", panels, Panel::name, Panel::where);
     return new Plan(
         reading.file(),
         title,
@@ -85,8 +91,8 @@ public final class PlanReader {
         HandSection.read(root.section("hand", PlanKeys.HAND)),
         openings,
         performers,
-        new ClipSection(reading, filmSection, film, known).read(root),
-        new PanelSection(reading, filmSection, fields, reveals, known).read(root),
+        clips,
+        panels,
         reading.given(),
         reading.notes(),
         reading.table());

@@ -15,7 +15,7 @@ final class CallWorksheet {
 
   private static final double ROW_POINTS = 12;
   private static final double HEADING_POINTS = 26;
-  private static final double SECTION_POINTS = 18;
+  private static final double SECTION_POINTS = 16;
 
   private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
   private static final Look SECTION = Look.SECTION.edged(Edges.NONE.bottom(Line.HEAVY));
