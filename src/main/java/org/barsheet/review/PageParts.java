@@ -38,6 +38,8 @@ final class PageParts {
           "mixer.js",
           "compare.js",
           "systems.js",
+          "boxes.js",
+          "following.js",
           "reader.js",
           "findings.js",
           "notes.js",
