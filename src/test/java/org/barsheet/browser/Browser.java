@@ -5,6 +5,7 @@ import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -75,6 +76,21 @@ final class Browser implements AutoCloseable {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
+  }
+
+  /** Whether the viewer has asked their system for less motion (Media Queries Level 5, 12.1). */
+  void reducedMotion(boolean asked) {
+    Map<String, Object> wish =
+        Map.of("name", "prefers-reduced-motion", "value", asked ? "reduce" : "no-preference");
+    driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of(wish)));
+  }
+
+  /** The page as it is printed on A4, a PDF file. */
+  byte[] printed() {
+    Map<String, Object> printed =
+        driver.executeCdpCommand(
+            "Page.printToPDF", Map.of("paperWidth", 8.27, "paperHeight", 11.69));
+    return Base64.getDecoder().decode(String.valueOf(printed.get("data")));
   }
 
   WebElement find(String selector) {

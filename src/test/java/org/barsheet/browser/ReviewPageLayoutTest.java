@@ -162,4 +162,16 @@ class ReviewPageLayoutTest {
     browser.keysToFocus(Keys.ARROW_RIGHT);
     assertThat(browser.number("reviewPage.clock.frame")).isEqualTo(1);
   }
+
+  /** From the first system to the fifth: near enough for the score to glide there. */
+  @Test
+  void the_score_does_not_glide_for_those_who_want_less_motion() {
+    String turned =
+        "const score = document.getElementById('score'); score.scrollTop = 0;"
+            + "reviewPage.seek(reviewPage.film.bars[arguments[0]].start); return score.scrollTop > 0";
+    assertThat(browser.run(turned, 16)).isEqualTo(false);
+    browser.reducedMotion(true);
+    assertThat(browser.run(turned, 18)).isEqualTo(true);
+    browser.reducedMotion(false);
+  }
 }

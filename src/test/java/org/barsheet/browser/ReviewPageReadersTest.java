@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.barsheet.outside.AxeCore;
 import org.barsheet.plan.Film;
 import org.barsheet.production.Extras;
@@ -300,6 +302,14 @@ class ReviewPageReadersTest {
     browser.run("window.dispatchEvent(new Event('afterprint'))");
     assertThat(browser.run("return document.querySelectorAll('#storyboard *').length"))
         .isEqualTo(0L);
+  }
+
+  /** Each page is a dictionary of type Page (ISO 32000-1, 7.7.3.3). */
+  @Test
+  void six_panels_and_no_more_stand_on_a_printed_page() {
+    String pdf = new String(browser.printed(), StandardCharsets.ISO_8859_1);
+    long pages = Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results().count();
+    assertThat(pages).isEqualTo(5);
   }
 
   @Test
