@@ -8,8 +8,8 @@ import org.barsheet.timing.Shot;
 import org.barsheet.workbook.ExposureRow.Kind;
 
 /**
- * Breaks the exposure sheet into pages. A shot starts a page; only shots in which nothing moves
- * follow each other on one page. A long shot goes on, under its name again, on further pages, which
+ * Breaks the exposure sheet into pages. A shot in which something moves starts a page; shots in
+ * which nothing moves follow where there is room. A long shot goes on, under its name again, on further pages, which
  * begin with a whole second where that fills the paper well, else with a half or a quarter of one.
  */
 final class ExposurePages {
@@ -27,7 +27,6 @@ final class ExposurePages {
   private final List<List<ExposureRow>> pages = new ArrayList<>();
   private List<ExposureRow> page = new ArrayList<>();
   private double used;
-  private boolean pageIsStill;
 
   private ExposurePages(Film film, FilmIndex index, ExposureLayout layout, double room) {
     this.film = film;
@@ -52,10 +51,9 @@ final class ExposurePages {
   private void add(Shot shot) {
     List<ExposureRow> rows = layout.rowsOf(shot);
     boolean still = index.revealsOf(shot).isEmpty();
-    if (!(still && pageIsStill && used + height(shot, rows) <= room)) {
+    if (!still || used + height(shot, rows) > room) {
       close();
     }
-    pageIsStill = still;
     int from = 0;
     while (from < rows.size()) {
       addAll(layout.headingOf(shot, rows.get(from).frame()));

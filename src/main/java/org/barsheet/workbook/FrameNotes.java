@@ -21,11 +21,15 @@ final class FrameNotes {
   private final Set<Long> accents = new HashSet<>();
   private final Set<Long> landings = new HashSet<>();
 
+  /** Where the cues begin that panels sit on. */
+  private final Set<Long> cues = new HashSet<>();
+
   FrameNotes(FilmSheet film) {
     for (PlannedReveal reveal : film.reveals()) {
       accents.add(reveal.accentFrame());
       landings.add(reveal.landsFrame());
     }
+    film.timing().shots().stream().map(shot -> shot.cue().frame()).forEach(cues::add);
     for (SheetNote note : film.notes()) {
       Cell cell = new Cell(note.frame(), note.column());
       add(cell, note.text());
@@ -81,6 +85,8 @@ final class FrameNotes {
 
   /** Whether a frame must stay in sight even where nothing moves. */
   boolean mustShow(long frame) {
-    return !text(frame, Column.ACTION).isEmpty() || accents.contains(frame);
+    return !text(frame, Column.ACTION).isEmpty()
+        || accents.contains(frame)
+        || cues.contains(frame);
   }
 }

@@ -138,6 +138,16 @@ class ExposureSheetTest {
   }
 
   @Test
+  void the_cue_a_panel_sits_on_is_never_folded_away() {
+    List<Row> rows = BOOK.frameRows();
+    for (Shot shot : FILM.timing().shots()) {
+      if (shot.frames().contains(shot.cue().frame())) {
+        assertThat(rows.get((int) shot.cue().frame()).getZeroHeight()).isFalse();
+      }
+    }
+  }
+
+  @Test
   void a_shot_in_which_something_moves_starts_a_page() {
     XSSFSheet sheet = BOOK.sheet("Exposure");
     List<Row> rows = BOOK.frameRows();
