@@ -10,15 +10,21 @@ import org.barsheet.exposure.SetUp.Standing;
  *
  * @param name permanent: that of the first panel that stands on it
  * @param open openings that have to stand open, and how far, in the plan's order
+ * @param closed openings that its panels see closed, in the plan's order
  * @param panels panels that stand on it, in story order
  * @param enlargement how many times the camera's pixels are enlarged in the narrowest of them,
  *     where camera and fields are known; more than 1 means that the picture is blown up
  */
 public record ArtworkPlate(
-    String name, List<Standing> open, List<String> panels, OptionalDouble enlargement) {
+    String name,
+    List<Standing> open,
+    List<String> closed,
+    List<String> panels,
+    OptionalDouble enlargement) {
 
   public ArtworkPlate {
     open = List.copyOf(open);
+    closed = List.copyOf(closed);
     panels = List.copyOf(panels);
   }
 }

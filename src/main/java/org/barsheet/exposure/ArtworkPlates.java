@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.barsheet.exposure.SetUp.Standing;
 import org.barsheet.plan.Field;
+import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
@@ -72,17 +73,21 @@ final class ArtworkPlates {
   }
 
   private ArtworkPlate plate(Draft draft) {
-    List<Standing> open =
-        plan.openings().stream()
-            .filter(opening -> draft.seen.getOrDefault(opening.name(), 0.0) > 0)
-            .map(
-                opening ->
-                    new Standing(opening.name(), draft.seen.getOrDefault(opening.name(), 0.0)))
-            .toList();
+    List<Standing> open = new ArrayList<>();
+    List<String> closed = new ArrayList<>();
+    for (Opening opening : plan.openings()) {
+      double standing = draft.seen.getOrDefault(opening.name(), 0.0);
+      if (standing > 0) {
+        open.add(new Standing(opening.name(), standing));
+      } else if (draft.seen.containsKey(opening.name())) {
+        closed.add(opening.name());
+      }
+    }
     boolean known = measures.headroom().isPresent() && Double.isFinite(draft.narrowest);
     return new ArtworkPlate(
         "artwork as in panel " + draft.panels.get(0),
         open,
+        closed,
         draft.panels,
         known
             ? OptionalDouble.of(

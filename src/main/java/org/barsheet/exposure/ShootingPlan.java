@@ -50,6 +50,11 @@ public record ShootingPlan(
     return ShootingPlanner.of(timing.plan(), works.of(movements)).plan(apart, atRest);
   }
 
+  /** When the artwork stands as one of its pictures at rest wants it. */
+  public RestTurn turnOf(ArtworkPlate plate) {
+    return RestTurn.of(plate, setUps);
+  }
+
   /** How often something is set up: the whole artwork at rest counts as one. */
   public int setUpCount() {
     return setUps.size() + (atRest.isEmpty() ? 0 : 1);

@@ -19,6 +19,7 @@ import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.InputFile;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.exposure.RestTurn;
 import org.barsheet.exposure.SetUp;
 import org.barsheet.exposure.ShootingPlan;
 import org.barsheet.exposure.WorkTime;
@@ -297,15 +298,19 @@ public final class TimingJson {
     json.name("plates").value(shooting.plates());
     hours(shooting.time());
     array("setUps", shooting.setUps(), this::setUp);
-    array("atRest", shooting.atRest(), this::artworkPlate);
+    array("atRest", shooting.atRest(), plate -> artworkPlate(plate, shooting));
     json.endObject();
   }
 
-  private void artworkPlate(ArtworkPlate plate) throws IOException {
+  private void artworkPlate(ArtworkPlate plate, ShootingPlan shooting) throws IOException {
     json.beginObject();
     json.name("name").value(plate.name());
     array("panels", plate.panels(), json::value);
     array("open", plate.open(), standing -> json.value(standing.opening()));
+    RestTurn turn = shooting.turnOf(plate);
+    json.name("after").value(turn.after().orElse(null));
+    json.name("before").value(turn.before().orElse(null));
+    json.name("freshPiece").value(!turn.possible());
     json.endObject();
   }
 

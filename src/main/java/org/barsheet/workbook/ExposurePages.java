@@ -9,8 +9,9 @@ import org.barsheet.workbook.ExposureRow.Kind;
 
 /**
  * Breaks the exposure sheet into pages. A shot in which something moves starts a page; shots in
- * which nothing moves follow where there is room. A long shot goes on, under its name again, on further pages, which
- * begin with a whole second where that fills the paper well, else with a half or a quarter of one.
+ * which nothing moves follow where there is room. A long shot goes on, under its name again, on
+ * further pages, which begin with a whole second where that fills the paper well, else with a half
+ * or a quarter of one.
  */
 final class ExposurePages {
 

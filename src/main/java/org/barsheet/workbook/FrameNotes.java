@@ -85,8 +85,6 @@ final class FrameNotes {
 
   /** Whether a frame must stay in sight even where nothing moves. */
   boolean mustShow(long frame) {
-    return !text(frame, Column.ACTION).isEmpty()
-        || accents.contains(frame)
-        || cues.contains(frame);
+    return !text(frame, Column.ACTION).isEmpty() || accents.contains(frame) || cues.contains(frame);
   }
 }

@@ -132,7 +132,7 @@ final class ShootingWorksheet {
     pen.row(row++, HEADING_POINTS);
     pen.blanks(SET_UP, ROW_NAME, SET_UP_LOOK);
     pen.number(SET_UP, shooting.setUpCount(), SET_UP_LOOK.size(13).in(Ink.QUAY).left());
-    pen.joined(TAKE, NAMES, "the whole artwork at rest: take each when it stands so", SET_UP_LOOK);
+    pen.joined(TAKE, NAMES, "the whole artwork at rest: take each in its turn", SET_UP_LOOK);
     pen.number(PICTURES, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
     time(shooting.atRestTime(), SET_UP_LOOK);
     pen.rowName(ROW_NAME, "set-up artwork at rest");
@@ -141,7 +141,11 @@ final class ShootingWorksheet {
       pen.blanks(SET_UP, DONE, WORDS);
       boolean blownUp = plate.enlargement().orElse(0) > 1;
       pen.text(
-          TAKE, "artwork plate" + (blownUp ? "; ! blown up in its narrowest panel" : ""), WORDS);
+          TAKE,
+          "artwork plate, "
+              + shooting.turnOf(plate).words()
+              + (blownUp ? "; ! blown up in its narrowest panel" : ""),
+          WORDS);
       pen.text(NAMES, plate.name(), WORDS);
       pen.number(PICTURES, 1, WORDS.number(Look.WHOLE));
       pen.text(STANDING, plate.open().isEmpty() ? "nothing" : open(plate.open()), WORDS);

@@ -7,6 +7,7 @@ import static org.barsheet.timing.PlanBuilder.reveal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.barsheet.exposure.SetUp.Plate;
 import org.barsheet.exposure.SetUp.Standing;
@@ -263,6 +264,50 @@ class ShootingPlanTest {
     assertThat(shooting.setUpCount()).isEqualTo(shooting.setUps().size() + 1);
     int taken = shooting.setUps().stream().mapToInt(SetUp::pictures).sum();
     assertThat(shooting.pictures()).isEqualTo(taken + 2);
+  }
+
+  /** The gate is part of the artwork itself: a picture that sees it closed comes first. */
+  @Test
+  void a_picture_at_rest_has_its_turn_among_the_movements_of_the_artwork() {
+    ShootingPlan shooting =
+        shooting(
+            plan()
+                .panel("bar 10", "")
+                .field(0, 0, 24)
+                .panel("glimmer 3", "", List.of(evenly("gate", 20)))
+                .panel("bar 30", "")
+                .field(0, 0, 24));
+    assertThat(shooting.atRest())
+        .extracting(plate -> shooting.turnOf(plate).words())
+        .containsExactly("before 1", "after 1");
+  }
+
+  @Test
+  void a_state_that_the_order_of_work_passes_over_wants_a_fresh_piece() {
+    ShootingPlan shooting =
+        shooting(
+            plan()
+                .openingAt("gate-2", "quay", new Rect(0, 0, 12, 2))
+                .panel("glimmer 1", "", List.of(evenly("gate", 20)))
+                .panel("glimmer 3", "", List.of(evenly("gate-2", 20))));
+    ArtworkPlate before =
+        new ArtworkPlate(
+            "x",
+            List.of(new Standing("gate-2", 1)),
+            List.of("gate"),
+            List.of(),
+            OptionalDouble.empty());
+    boolean first = shooting.setUps().get(0).name().equals("gate");
+    ArtworkPlate contrary =
+        new ArtworkPlate(
+            "y",
+            List.of(new Standing("gate", 1)),
+            List.of("gate-2"),
+            List.of(),
+            OptionalDouble.empty());
+    assertThat(shooting.turnOf(first ? before : contrary).possible()).isFalse();
+    assertThat(shooting.turnOf(first ? before : contrary).words()).startsWith("on a fresh piece");
+    assertThat(shooting.turnOf(first ? contrary : before).possible()).isTrue();
   }
 
   /** 24 squares for the whole, 6 in the narrowest panel, 3.125 pixels to one: 1.28 times. */

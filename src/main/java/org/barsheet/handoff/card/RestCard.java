@@ -17,6 +17,9 @@ final class RestCard {
   private static final double AROUND = 2.5;
   private static final double LINE = 3.6;
 
+  /** Its name, and below it when it is taken. */
+  private static final int NAME_LINES = 2;
+
   /** Letters of small print in a line of the widest column. */
   private static final int LETTERS = 34;
 
@@ -42,7 +45,7 @@ final class RestCard {
     double used = ROOM;
     for (ArtworkPlate plate : film.shooting().atRest()) {
       int letters = Math.max(open(plate).length(), 2 * panels(plate).length());
-      double high = AROUND + LINE * (1 + letters / LETTERS);
+      double high = AROUND + LINE * Math.max(NAME_LINES, 1 + letters / LETTERS);
       if (used + high > ROOM) {
         parts.add(new ArrayList<>());
         used = 0;
@@ -63,10 +66,10 @@ final class RestCard {
     html.raw("</div><div class=\"facts\">\n");
     html.element("p", all + (all == 1 ? " picture" : " pictures") + " of the whole artwork");
     html.raw("</div></header>\n<div class=\"how\">\n");
-    html.element("p", "Take each when the artwork stands so; nothing moves in it.");
+    html.element("p", "Take each in its turn among the cards; nothing moves in it.");
     html.raw("</div>\n<table>\n<colgroup><col class=\"name\"/><col/><col class=\"panels\"/>");
     html.raw("<col class=\"tick\"/><col class=\"note\"/></colgroup>\n<thead><tr>");
-    html.raw("<th class=\"words\">picture</th><th class=\"words\">stands open</th>");
+    html.raw("<th class=\"words\">picture, taken</th><th class=\"words\">stands open</th>");
     html.raw("<th class=\"words\">panels</th><th class=\"tick\">√</th>");
     html.raw("<th class=\"words\">retake</th></tr></thead>\n<tbody>\n");
     plates.forEach(plate -> row(html, plate));
@@ -77,9 +80,12 @@ final class RestCard {
     return html.raw("</section>\n").toString();
   }
 
-  private static void row(Html html, ArtworkPlate plate) {
+  private void row(Html html, ArtworkPlate plate) {
     html.raw("<tr id=\"" + Html.escaped(plate.name()) + "\">");
-    for (String words : List.of(plate.name(), open(plate), panels(plate))) {
+    String turn = film.shooting().turnOf(plate).words();
+    html.raw("<td class=\"words\">" + Html.escaped(plate.name()) + "<br/>");
+    html.raw("<b>" + Html.escaped(turn) + "</b></td>");
+    for (String words : List.of(open(plate), panels(plate))) {
       html.raw("<td class=\"words\">" + Html.escaped(words) + "</td>");
     }
     html.raw("<td class=\"tick\"></td><td class=\"note\"></td></tr>\n");
