@@ -58,16 +58,16 @@ final class CueWords {
         .toList();
   }
 
-  /** {@code accent on frame 738, 01:00:30:18}, where the accent is not the cue's first moment. */
-  static Optional<String> accent(Film film, Cue cue) {
-    return hasLaterAccent(cue)
-        ? Optional.of("accent on " + moment(film, cue.accentFrame()))
-        : Optional.empty();
+  /** {@code cue glimmer 1, frame 708, 01:00:29:12}. */
+  static String line(Film film, Cue cue) {
+    return "cue " + cue.title() + ", " + moment(film, cue.frame());
   }
 
-  /** Whether a picture lands elsewhere than on the cue's first moment. */
-  static boolean hasLaterAccent(Cue cue) {
-    return cue.accentFrame() != cue.frame();
+  /** {@code accent on frame 738, 01:00:30:18}, where the accent is not the cue's first moment. */
+  static Optional<String> accent(Film film, Cue cue) {
+    return cue.hasAccentElsewhere()
+        ? Optional.of("accent on " + moment(film, cue.accentFrame()))
+        : Optional.empty();
   }
 
   /** {@code bakers-lamp lands on frame 738, 01:00:30:18}. */

@@ -38,7 +38,7 @@ final class CuesMidi {
       for (Cue cue : timing.cues()) {
         if (cue.kind() == Cue.Kind.OCCURRENCE) {
           first.add(ScoreSequence.text(MARKER, line(cue.title()), fileTick(timing, cue.at())));
-          if (CueWords.hasLaterAccent(cue)) {
+          if (cue.hasAccentElsewhere()) {
             String words = line(cue.title() + " accent");
             first.add(ScoreSequence.text(MARKER, words, fileTick(timing, cue.accentAt())));
           }

@@ -73,7 +73,7 @@ final class EditDecisionList {
     text.append(film.timecode(shot.frames().start())).append(' ');
     text.append(film.timecode(shot.frames().endExclusive())).append(LINE_END);
     comment(text, "panel " + shot.panel().name() + ": " + shot.panel().action());
-    comment(text, "cue " + shot.cue().title() + ", frame " + shot.cue().frame());
+    comment(text, CueWords.line(film, shot.cue()));
     CueWords.accent(film, shot.cue()).ifPresent(accent -> comment(text, accent));
     for (PlannedReveal reveal : CueWords.reveals(sheet, shot)) {
       comment(text, CueWords.landing(film, reveal));

@@ -45,6 +45,11 @@ public record Cue(
     FREE
   }
 
+  /** Whether a picture lands on another frame than that of the first moment. */
+  public boolean hasAccentElsewhere() {
+    return accentFrame != frame;
+  }
+
   /** As people say it: {@code glimmer 3}, {@code mark A}, {@code bar 12 beat 2}. */
   public String title() {
     return switch (kind) {

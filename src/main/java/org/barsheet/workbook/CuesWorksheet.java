@@ -147,7 +147,7 @@ final class CuesWorksheet {
 
   /** The note a picture lands on, where it is another than the first. */
   private void accent(Cue cue) {
-    if (cue.accentFrame() == cue.frame()) {
+    if (!cue.hasAccentElsewhere()) {
       pen.blank(ACCENT_TIMECODE, WORDS).blank(ACCENT_FRAME, NUMBERS);
       return;
     }

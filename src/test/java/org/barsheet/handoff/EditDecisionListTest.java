@@ -45,7 +45,7 @@ class EditDecisionListTest {
             """
             002  P2       V     C        00:00:00:00 00:00:06:00 01:00:06:09 01:00:12:09
             * panel 2: The baker's lamp
-            * cue glimmer 1, frame 153
+            * cue glimmer 1, frame 153, 01:00:06:09
             * accent on frame 183, 01:00:07:15
             * lamp-1 lands on frame 183, 01:00:07:15
             * lamp-2 lands on frame 183, 01:00:07:15
@@ -55,7 +55,7 @@ class EditDecisionListTest {
   @Test
   void a_shot_on_a_cue_that_is_one_moment_has_no_accent_of_its_own() {
     List<String> comments = only(SampleFilm.at(FrameRate.FPS_24).sheet()).comments();
-    int cue = comments.indexOf("cue bar 1, frame 63");
+    int cue = comments.indexOf("cue bar 1, frame 63, 01:00:02:15");
     assertThat(cue).isPositive();
     assertThat(comments.get(cue + 1)).startsWith("panel 2");
   }

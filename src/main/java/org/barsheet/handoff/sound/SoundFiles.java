@@ -94,11 +94,13 @@ public final class SoundFiles {
         .ifPresent(sample -> points.add(new CuePoint(sample, "pop")));
     points.add(new CuePoint(layout.sampleAt(Seconds.ZERO), "film frame 0"));
     for (Cue cue : sheet.timing().cues()) {
-      long sample = layout.sampleAt(clock.filmTime(cue.at()));
-      if (sample >= 0 && sample < layout.lengthSamples()) {
-        points.add(new CuePoint(sample, cue.title()));
+      points.add(new CuePoint(layout.sampleAt(clock.filmTime(cue.at())), cue.title()));
+      if (cue.hasAccentElsewhere()) {
+        long accent = layout.sampleAt(clock.filmTime(cue.accentAt()));
+        points.add(new CuePoint(accent, cue.title() + " accent"));
       }
     }
+    points.removeIf(point -> point.sample() < 0 || point.sample() >= layout.lengthSamples());
     points.sort(Comparator.comparingLong(CuePoint::sample));
     return points;
   }
