@@ -36,7 +36,7 @@ final class Clips {
     for (Performer performer : plan.performers()) {
       Optional<SentClip> came = plan.clips().of(performer.name());
       if (came.isPresent()) {
-        clips.add(told(came.get(), performer.with(came.get())));
+        clips.add(told(plan, came.get(), performer.with(came.get())));
       } else if (plan.clips().areExpected() && !performer.clip().isEmpty()) {
         clips.add(look(plan, performer));
       }
@@ -44,13 +44,24 @@ final class Clips {
     return List.copyOf(clips);
   }
 
-  private static ReceivedClip told(SentClip came, Performer performer) {
+  private static ReceivedClip told(Plan plan, SentClip came, Performer performer) {
     return Files.isRegularFile(came.file())
         ? read(came.file(), performer)
         : ReceivedClip.lost(
             performer,
-            "is not there: " + came.file() + " is no file",
+            "is not there: " + asTyped(plan, came.file()) + " is no file",
             "put it there, or correct its file under clips");
+  }
+
+  /** A file as seen from the plan's folder, so that sheets do not depend on where that is. */
+  private static String asTyped(Plan plan, Path file) {
+    Optional<Path> folder = Optional.ofNullable(plan.file().getParent());
+    return folder
+        .filter(file::startsWith)
+        .map(parent -> parent.relativize(file))
+        .orElse(file)
+        .toString()
+        .replace('\\', '/');
   }
 
   /** Every file that a performer's clip may come as, there or not; none of a wrong plan. */

@@ -123,7 +123,7 @@ final class PlayersWorksheet {
     pen.text(OPENING, appearance.opening().name(), WORDS);
     pen.text(CLIP, appearance.performer().clip(), WORDS);
     pen.text(CLIP_FRAMES, clipFrames(appearance), WORDS);
-    clip(appearance);
+    clip(appearance.performer(), List.of(appearance));
     for (int column = CALLED; column <= NOTES; column++) {
       pen.blank(column, Look.TO_FILL_IN);
     }
@@ -143,6 +143,7 @@ final class PlayersWorksheet {
     player(performer);
     pen.text(OPENING, "not seen yet", WORDS);
     pen.text(CLIP, performer.clip(), WORDS);
+    clip(performer, List.of());
     for (int column = CALLED; column <= NOTES; column++) {
       pen.blank(column, Look.TO_FILL_IN);
     }
@@ -173,36 +174,43 @@ final class PlayersWorksheet {
     return asked.map(span -> span.start() + " to " + (span.endExclusive() - 1)).orElse("");
   }
 
-  private void clip(Appearance appearance) {
+  /**
+   * What has come of a player's clip.
+   *
+   * @param inRow the appearance it is held against; none for a player who is only heard
+   */
+  private void clip(Performer performer, List<Appearance> inRow) {
     Optional<ReceivedClip> clip =
         book.film().clips().stream()
-            .filter(c -> c.performer().name().equals(appearance.performer().name()))
+            .filter(c -> c.performer().name().equals(performer.name()))
             .findFirst();
     if (clip.isEmpty()) {
       pen.blank(STATE, WORDS).blank(REMARK, WORDS);
       return;
     }
     List<ClipFault> faults = new ArrayList<>();
-    faults.addAll(ClipCheck.ofWhole(clip.get(), clock, List.of(appearance)));
-    faults.addAll(ClipCheck.ofAppearance(clip.get(), clock, appearance));
+    faults.addAll(ClipCheck.ofWhole(clip.get(), clock, inRow));
+    inRow.forEach(one -> faults.addAll(ClipCheck.ofAppearance(clip.get(), clock, one)));
     faults.addAll(SoundCheck.of(clip.get(), book.film().timing()));
-    String state =
-        switch (clip.get().state()) {
-          case MISSING -> Signs.of(Severity.ERROR) + " missing";
-          case UNREADABLE -> Signs.of(Severity.WARNING) + " unreadable";
-          case RECEIVED ->
-              ClipCheck.isUsable(faults)
-                  ? Signs.DONE + " usable"
-                  : Signs.of(Severity.WARNING) + " received";
-        };
-    pen.text(STATE, state, WORDS.inBold());
+    pen.text(STATE, state(clip.get(), faults), WORDS.inBold());
     Stream<String> told =
-        book.film().timing().plan().clips().of(appearance.performer().name()).stream()
+        book.film().timing().plan().clips().of(performer.name()).stream()
             .map(SentClip::note)
             .filter(note -> !note.isEmpty());
     String remark =
         Stream.concat(faults.stream().map(ClipFault::sentence), told)
             .collect(Collectors.joining("; "));
     pen.text(REMARK, remark, WORDS);
+  }
+
+  private static String state(ReceivedClip clip, List<ClipFault> faults) {
+    return switch (clip.state()) {
+      case MISSING -> Signs.of(Severity.ERROR) + " missing";
+      case UNREADABLE -> Signs.of(Severity.WARNING) + " unreadable";
+      case RECEIVED ->
+          ClipCheck.isUsable(faults)
+              ? Signs.DONE + " usable"
+              : Signs.of(Severity.WARNING) + " received";
+    };
   }
 }
