@@ -9,6 +9,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.FilmSheet;
+import org.barsheet.timing.Cue;
 import org.barsheet.timing.MotifTally;
 import org.junit.jupiter.api.Test;
 
@@ -43,6 +44,28 @@ class CuesSheetTest {
                           appearance.sounding() == 0
                               ? "silent throughout"
                               : Math.round(100 * appearance.sounding()) + " % of the time"));
+    }
+  }
+
+  /** The note a picture lands on has its own timecode and frame, only where it is another note. */
+  @Test
+  void the_accent_stands_beside_the_first_note_where_it_is_another() throws IOException {
+    FilmSheet film = SampleFilm.harbour().make();
+    try (WrittenBook book = WrittenBook.of(film)) {
+      int timecode = book.column("Cues", Signs.ACCENT + " accent");
+      int frame = book.column("Cues", Signs.ACCENT + " frame");
+      assertThat(film.timing().cues()).anyMatch(Cue::hasAccentElsewhere);
+      for (int i = 0; i < film.timing().cues().size(); i++) {
+        Cue cue = film.timing().cues().get(i);
+        Row row = book.sheet("Cues").getRow(SheetFrame.FIRST_ROW + i);
+        if (cue.hasAccentElsewhere()) {
+          assertThat((long) WrittenBook.number(row, frame)).isEqualTo(cue.accentFrame());
+          assertThat(WrittenBook.text(row, timecode))
+              .isEqualTo(film.timing().plan().film().timecode(cue.accentFrame()).toString());
+        } else {
+          assertThat(row.getCell(frame).toString() + row.getCell(timecode)).isEmpty();
+        }
+      }
     }
   }
 }
