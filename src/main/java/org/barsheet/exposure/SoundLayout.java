@@ -124,7 +124,8 @@ public record SoundLayout(int headSeconds, long lengthSamples, List<Click> click
     return Math.floorMod(filmStart - headSamples(), samples(rate.startOf(rate.framesPerDay())));
   }
 
-  private static long samples(Seconds time) {
+  /** Samples in a time, rounded once; a tie goes to the later. */
+  static long samples(Seconds time) {
     BigFraction doubled = time.value().multiply(2L * SAMPLE_RATE).add(1);
     BigInteger bottom = doubled.getDenominator().shiftLeft(1);
     BigInteger[] parts = doubled.getNumerator().divideAndRemainder(bottom);

@@ -28,8 +28,10 @@ import org.barsheet.exposure.Photographs;
 import org.barsheet.exposure.PictureCrop;
 import org.barsheet.exposure.PictureRect;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.exposure.RecordingSpan;
 import org.barsheet.exposure.SoundLayout;
 import org.barsheet.plan.Performer;
+import org.barsheet.plan.Recording;
 import org.barsheet.timing.Shot;
 
 /**
@@ -79,6 +81,7 @@ final class OtioTimeline {
     }
     tracks.addAll(performers());
     tracks.add(guide(guide));
+    sheet.timing().plan().recording().flatMap(this::recording).ifPresent(tracks::add);
     String title = sheet.timing().plan().title();
     return Otio.timeline(
         title,
@@ -279,5 +282,25 @@ final class OtioTimeline {
 
   private static JsonObject samples(long count) {
     return Otio.time(SoundLayout.SAMPLE_RATE, count);
+  }
+
+  /**
+   * The production's recording by its file's name, to be sought beside the timeline; nothing where
+   * it begins after the film.
+   */
+  private Optional<JsonObject> recording(Recording recording) {
+    RecordingSpan span = RecordingSpan.of(recording, sheet.timing().clock());
+    long frames = sheet.timing().lengthFrames() - span.firstFrame();
+    if (frames <= 0) {
+      return Optional.empty();
+    }
+    JsonArray children = new JsonArray();
+    if (span.firstFrame() > 0) {
+      children.add(Otio.gap(rate, span.firstFrame()));
+    }
+    JsonObject range = Otio.range(samples(span.firstSample()), Otio.time(rate, frames));
+    String file = String.valueOf(recording.file().getFileName());
+    children.add(Otio.clip("recording", range, Otio.file(file)));
+    return Optional.of(Otio.track("recording", "Audio", children, new JsonArray()));
   }
 }

@@ -16,6 +16,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -28,6 +30,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.SoundLayout;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -296,5 +299,43 @@ class OtioTimelineTest {
     String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());
     assertThat(SCHEMA.validate(json.replace("Marker.2", "Marker.3"), InputFormat.JSON))
         .isNotEmpty();
+  }
+
+  /**
+   * The music's start is frame 48; its recording began to run 1.51 s before, between two frames.
+   */
+  @Test
+  void the_recording_that_the_plan_names_has_its_own_track(@TempDir Path folder)
+      throws IOException {
+    Path plan =
+        Files.writeString(
+            folder.resolve("plan.yaml"),
+            """
+            title: Quay
+            score: %s
+            film: {frame-rate: 24, music-starts: 2 s}
+            music: {recording: 'takes/the mix.wav', recording-starts: -1.51 s}
+            panels: [{panel: 1, action: Fog}]
+            """
+                .formatted(Path.of("scores", "lamplighters-quay.mid").toAbsolutePath()));
+    List<JsonObject> tracks = checked(DemoFilm.sheet(plan));
+    JsonObject track = tracks.get(tracks.size() - 1);
+    assertThat(track.get("name").getAsString()).isEqualTo("recording");
+    assertThat(track.get("kind").getAsString()).isEqualTo("Audio");
+    // 2 s - 1.51 s = 0.49 s: frame 12 is the first at or after it, 0.01 s or 480 samples on.
+    assertThat(child(track, 0).get("OTIO_SCHEMA").getAsString()).isEqualTo("Gap.1");
+    JsonObject clip = child(track, 1);
+    assertThat(url(clip)).isEqualTo("the%20mix.wav");
+    JsonObject start = clip.getAsJsonObject("source_range").getAsJsonObject("start_time");
+    assertThat(start.get("rate").getAsDouble()).isEqualTo(48000.0);
+    assertThat(start.get("value").getAsDouble()).isEqualTo(480.0);
+    JsonObject gap = child(track, 0).getAsJsonObject("source_range").getAsJsonObject("duration");
+    assertThat(gap.get("value").getAsDouble()).isEqualTo(12.0);
+  }
+
+  @Test
+  void a_film_without_a_recording_has_no_track_for_one() {
+    assertThat(checked(DemoFilm.sheet()))
+        .noneMatch(track -> track.get("name").getAsString().equals("recording"));
   }
 }
