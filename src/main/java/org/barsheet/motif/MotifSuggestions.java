@@ -2,8 +2,10 @@ package org.barsheet.motif;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.barsheet.score.Note;
@@ -117,7 +119,7 @@ public final class MotifSuggestions {
     List<MotifNote> line = line(figure);
     Motif motif = new Motif("", List.of(line), Accent.FIRST, Match.TONAL, Set.of());
     List<Occurrence> returns = finder.find(motif);
-    int certain = (int) returns.stream().filter(o -> o.certainty() == Certainty.CERTAIN).count();
+    int certain = certainOneAfterAnother(returns);
     if (certain < 2) {
       return Optional.empty();
     }
@@ -125,6 +127,23 @@ public final class MotifSuggestions {
     double prominence = figures.prominence(figure.places());
     int part = lines.note(first).part();
     return Optional.of(new Counted(line, part, steps, returns, gain * prominence));
+  }
+
+  /**
+   * Certain returns of which none begins before the one before it in the same part has ended: an
+   * accompaniment that goes round in circles begins anew on every beat and is no motif for that.
+   */
+  private static int certainOneAfterAnother(List<Occurrence> returns) {
+    Map<Integer, Long> ends = new HashMap<>();
+    int count = 0;
+    for (Occurrence one : returns) {
+      boolean isFree = one.startTick() >= ends.getOrDefault(one.parts().get(0), 0L);
+      if (one.certainty() == Certainty.CERTAIN && isFree) {
+        ends.put(one.parts().get(0), one.endTick());
+        count++;
+      }
+    }
+    return count;
   }
 
   /** The best figures of which none holds half of another's notes. */

@@ -62,6 +62,22 @@ class MotifSuggestionsTest {
             });
   }
 
+  /** Round and round, so that a figure begins before it has ended; the theme comes three times. */
+  @Test
+  void an_accompaniment_that_goes_round_in_circles_does_not_come_before_a_theme() {
+    ScoreSketch sketch = new ScoreSketch().part("Harp");
+    for (int bar = 1; bar <= 24; bar++) {
+      sketch.bar(bar, "D3/16 D4/8 A3/16 ".repeat(4));
+    }
+    sketch.part("Flute");
+    for (int bar = 1; bar <= 17; bar += 8) {
+      sketch.bar(bar, "C5/4 E5/8 D5/8 G5/4 A5/8 G5/8 E5/2");
+    }
+    assertThat(MotifSuggestions.of(sketch.score()))
+        .first()
+        .satisfies(suggestion -> assertThat(suggestion.notes()).startsWith("C5/4 E5/8 D5/8"));
+  }
+
   @Test
   void a_score_without_notes_has_no_suggestions() {
     Score score = new ScoreSketch().drums("Kit").bar(1, "C2/4 C2/4 C2/4 C2/4").score();
