@@ -27,7 +27,7 @@ record SteadyPulse(double beatsPerMinute, double strength, double writtenStrengt
   /** Quarter notes last this long where a file sets no tempo (Standard MIDI File 1.0). */
   private static final Seconds UNSET_QUARTER = Seconds.of(1, 2);
 
-  /** Strongest beside the own pulses of 33 truly written scores: 0.26. */
+  /** With these bounds none of 41 written scores is doubted, and 355 of 410 at other tempos are. */
   private static final double LEAST_STRENGTH = 0.3;
 
   /** How much stronger than the written beat and its divisions. */
@@ -49,11 +49,11 @@ record SteadyPulse(double beatsPerMinute, double strength, double writtenStrengt
   /** Beyond this many seconds the music is taken to go on in the same way. */
   private static final double LONGEST_SECONDS = 300;
 
-  private static final double[] SIMPLE_LEVELS = {1, 2, 4};
-  private static final double[] COMPOUND_LEVELS = {1, 3, 6};
+  private static final double[] SIMPLE_LEVELS = {1, 2, 4, 8};
+  private static final double[] COMPOUND_LEVELS = {1, 3, 6, 12};
 
   /** Pulses that belong to the written beat: its multiples and usual divisions. */
-  private static final double[] OWN_LEVELS = {0.25, 1 / 3.0, 0.5, 1, 2, 3, 4};
+  private static final double[] OWN_LEVELS = {0.25, 1 / 3.0, 0.5, 1, 2, 3, 4, 6, 8, 12};
 
   /** The pulse that contradicts a tempo that was perhaps never set; nothing where none does. */
   static Optional<SteadyPulse> against(Score score) {
@@ -66,7 +66,9 @@ record SteadyPulse(double beatsPerMinute, double strength, double writtenStrengt
     Spectrum spectrum = Spectrum.of(playing.strokes(), StrokeStrength.ofBeats(playing));
     double written =
         Arrays.stream(meter.isCompound() ? COMPOUND_LEVELS : SIMPLE_LEVELS)
-            .map(level -> spectrum.strength(level * hertz))
+            .map(level -> level * hertz)
+            .filter(pulse -> pulse <= FASTEST_HERTZ)
+            .map(spectrum::strength)
             .max()
             .orElseThrow();
     SteadyPulse best = spectrum.strongestBeside(hertz, written);

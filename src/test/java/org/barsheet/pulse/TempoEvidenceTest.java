@@ -82,6 +82,17 @@ class TempoEvidenceTest {
     assertThat(TempoEvidence.of(piece.record(folder)).verdict()).isNotEqualTo(Verdict.UNTRUE);
   }
 
+  /** Runs of sixteenth notes, in which no beat stands out: theirs is the only pulse heard. */
+  @ParameterizedTest
+  @CsvSource({"2, 1", "4, 2", "2, 2", "3, 3", "6, 3", "12, 3", "9, 4"})
+  void running_notes_belong_to_the_beat_that_they_divide(int numerator, int power) {
+    Track track = new Track().meter(0, numerator, power);
+    for (long i = 0; i < 600; i++) {
+      track.note(i * 120, i * 120 + 100, 0, 60 + (int) (i % 7));
+    }
+    assertThat(of(MidiBytes.file().track(track)).verdict()).isEqualTo(Verdict.TRUE);
+  }
+
   /** A tempo that was set is not doubted because another fits as well. */
   @Test
   void a_tempo_that_was_set_is_believed() {
