@@ -33,8 +33,6 @@ final class CallAdvice {
 
   List<String> playAlong() {
     String name = FileNames.withoutExtension(sheet.timing().plan().file());
-    long countIn = sound.clicks().stream().filter(SoundLayout.Click::countIn).count();
-    Seconds firstClick = sound.clicks().get(0).at().plus(Seconds.of(sound.headSeconds()));
     String handle = Appearance.HANDLE.toDecimal(0) + " s";
     return List.of(
         "Play "
@@ -42,12 +40,7 @@ final class CallAdvice {
             + " (or "
             + FileNames.click(name)
             + ") over headphones from its very beginning, on another device than the camera.",
-        "The count-in is "
-            + countIn
-            + (countIn == 1 ? " click" : " clicks")
-            + " and begins at "
-            + Calls.minutes(firstClick)
-            + ".",
+        countIn(),
         clap(),
         "Clap once more, in the picture, after the music has ended.",
         "Be ready and still "
@@ -57,19 +50,50 @@ final class CallAdvice {
             + " after. Do one take in one go, from before the count-in to after the last clap.");
   }
 
+  private String countIn() {
+    long clicks = sound.clicks().stream().filter(SoundLayout.Click::countIn).count();
+    return "The count-in is "
+        + clicks
+        + (clicks == 1 ? " click" : " clicks")
+        + " and begins at "
+        + inFile(sound.clicks().get(0).at())
+        + "; the music starts at "
+        + inFile(musicStart())
+        + "."
+        + film.pop()
+            .map(pop -> " The beep at " + inFile(Seconds.ZERO.minus(pop)) + " is not counted.")
+            .orElse("");
+  }
+
+  /** A moment of the film in the time of the sound file. */
+  private String inFile(Seconds inFilm) {
+    return Calls.minutes(inFilm.plus(Seconds.of(sound.headSeconds())));
+  }
+
+  private Seconds musicStart() {
+    FilmClock clock = sheet.timing().clock();
+    return clock.rate().startOf(clock.musicStartFrame());
+  }
+
   /** On the pop or else the first click, unless the plan says where the clap is. */
   private String clap() {
-    FilmClock clock = sheet.timing().clock();
-    Seconds musicStart = clock.rate().startOf(clock.musicStartFrame());
     Seconds agreed = film.pop().map(Seconds.ZERO::minus).orElse(sound.clicks().get(0).at());
-    Seconds at = performer.clap().map(Performer.Clap::at).orElse(agreed.minus(musicStart));
-    Seconds inFile = at.plus(musicStart).plus(Seconds.of(sound.headSeconds()));
+    Seconds at = performer.clap().map(Performer.Clap::at).orElse(agreed.minus(musicStart()));
     return "Clap once, in the picture, "
         + with()
-        + Calls.minutes(inFile)
-        + " (that is "
-        + plain(at.toDecimal(3))
-        + " s from the music's start).";
+        + inFile(at.plus(musicStart()))
+        + ", "
+        + beforeMusic(at)
+        + ".";
+  }
+
+  /** {@code 4 s before the music starts}. */
+  private static String beforeMusic(Seconds at) {
+    BigDecimal seconds = at.toDecimal(3);
+    return seconds.signum() == 0
+        ? "as the music starts"
+        : plain(seconds.abs())
+            + (seconds.signum() < 0 ? " s before the music starts" : " s after the music starts");
   }
 
   private String with() {
@@ -77,7 +101,7 @@ final class CallAdvice {
       return "at ";
     }
     return film.pop().isPresent()
-        ? "together with the pop at "
+        ? "together with the beep at "
         : "together with the first click at ";
   }
 

@@ -58,6 +58,12 @@ final class CueWords {
         .toList();
   }
 
+  /** {@code bar 9}, where the cue's title does not say it already. */
+  static Optional<String> place(Cue cue) {
+    String place = cue.place().toString();
+    return cue.isBeforeMusic() || cue.title().equals(place) ? Optional.empty() : Optional.of(place);
+  }
+
   /** {@code cue glimmer 1, frame 708, 01:00:29:12}. */
   static String line(Film film, Cue cue) {
     return "cue " + cue.title() + ", " + moment(film, cue.frame());

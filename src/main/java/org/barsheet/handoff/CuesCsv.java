@@ -11,8 +11,9 @@ import org.barsheet.timing.Cue;
 
 /**
  * Every cue as a row. {@code frame} counts from the film's first frame, from 0; {@code seconds}
- * from the score's tick 0; both are of the cue's first moment. {@code accent_frame} is that of the
- * note the picture is to land on, and {@code landings} say where each reveal of the panel lands.
+ * from the score's tick 0; both are of the cue's first moment; {@code bar} and {@code beat} are
+ * empty before the music. {@code accent_frame} is that of the note the picture is to land on, and
+ * {@code landings} say where each reveal of the panel lands.
  */
 final class CuesCsv {
 
@@ -44,8 +45,8 @@ final class CuesCsv {
         table.row(
             cue.title(),
             CueWords.kind(cue),
-            cue.place().bar(),
-            new BigDecimal(cue.place().beatText()),
+            cue.isBeforeMusic() ? "" : cue.place().bar(),
+            cue.isBeforeMusic() ? "" : new BigDecimal(cue.place().beatText()),
             film.timecode(cue.frame()).toString(),
             cue.frame(),
             cue.at().toDecimal(SECONDS_DECIMALS),

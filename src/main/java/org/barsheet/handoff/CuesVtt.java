@@ -42,9 +42,7 @@ final class CuesVtt {
 
   private static String line(FilmSheet sheet, Cue cue) {
     StringBuilder line = new StringBuilder(cue.title());
-    if (!cue.title().equals(cue.place().toString())) {
-      line.append(" · ").append(cue.place());
-    }
+    CueWords.place(cue).ifPresent(place -> line.append(" · ").append(place));
     cue.occurrence().ifPresent(occurrence -> line.append(" · ").append(occurrence.description()));
     if (CueWords.certainty(cue).equals("likely") || CueWords.certainty(cue).equals("possible")) {
       line.append(" (").append(CueWords.certainty(cue)).append(')');

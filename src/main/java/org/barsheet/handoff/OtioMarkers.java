@@ -41,7 +41,7 @@ final class OtioMarkers {
 
   private String comment(Cue cue) {
     List<String> words = new ArrayList<>();
-    words.add(cue.place().toString());
+    CueWords.place(cue).ifPresent(words::add);
     cue.occurrence()
         .ifPresent(
             occurrence -> {

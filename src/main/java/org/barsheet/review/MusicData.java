@@ -105,7 +105,7 @@ final class MusicData {
   private void cue(Cue cue) {
     json.text("kind", PageWords.word(cue.kind())).text("title", cue.title());
     json.number("frame", cue.frame()).number("accent", cue.accentFrame());
-    json.text("place", cue.place().toString());
+    json.text("place", cue.isBeforeMusic() ? cue.title() : cue.place().toString());
     Integer shot = shotOfCue.get(cue.id());
     if (shot != null) {
       json.number("shot", shot);

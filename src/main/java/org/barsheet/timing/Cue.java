@@ -10,7 +10,7 @@ import org.barsheet.score.BarBeat;
  *
  * @param id permanent name within the film: {@code glimmer-3}, {@code bar-12}, {@code mark-A}
  * @param kind what it is
- * @param name motif or mark it is of, or ""
+ * @param name motif or mark it is of, {@code before the music} for a moment that lies there, or ""
  * @param number which return of the motif, from 1; 0 for a possible one and where it is no motif
  * @param at its first moment, from tick 0 of the score
  * @param frame film frame of that moment
@@ -45,6 +45,14 @@ public record Cue(
     FREE
   }
 
+  /** What a moment before the music is called: it lies in no bar. */
+  static final String BEFORE_MUSIC = "before the music";
+
+  /** Whether it lies before the music's start; its place in bars is then that start. */
+  public boolean isBeforeMusic() {
+    return occurrence.isEmpty() && kind != Kind.MARK && name.equals(BEFORE_MUSIC);
+  }
+
   /** Whether a picture lands on another frame than that of the first moment. */
   public boolean hasAccentElsewhere() {
     return accentFrame != frame;
@@ -55,7 +63,7 @@ public record Cue(
     return switch (kind) {
       case OCCURRENCE -> number > 0 ? name + " " + number : name + " (possible)";
       case MARK -> "mark " + name;
-      default -> place.toString();
+      default -> isBeforeMusic() ? BEFORE_MUSIC : place.toString();
     };
   }
 }

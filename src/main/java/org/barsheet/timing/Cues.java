@@ -135,7 +135,8 @@ final class Cues {
   private Cue plain(String id, Cue.Kind kind, String name, Seconds at) {
     long frame = ruler.frameAt(at);
     BarBeat place = ruler.locateFrame(frame);
-    return new Cue(id, kind, name, 0, at, frame, place, at, frame, place, Optional.empty());
+    String called = name.isEmpty() && ruler.isBeforeMusic(frame) ? Cue.BEFORE_MUSIC : name;
+    return new Cue(id, kind, called, 0, at, frame, place, at, frame, place, Optional.empty());
   }
 
   /** Occurrences and marks together with the cues that shots sit on, in order of time. */

@@ -111,6 +111,11 @@ public final class MusicRuler {
     return frameAt(timeOf(tick));
   }
 
+  /** Whether a film frame lies before the one on which the music starts. */
+  boolean isBeforeMusic(long frame) {
+    return frame < clock.musicStartFrame();
+  }
+
   /** A moment in bars; the music's start for moments before it. */
   public BarBeat locate(Seconds time) {
     return music.bars().locate(music.tempo().tickAt(later(time, clock.musicStart())));

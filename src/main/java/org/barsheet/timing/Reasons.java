@@ -34,7 +34,7 @@ final class Reasons {
     return switch (place.kind()) {
       case FIRST -> "the film's first shot";
       case LOCKED -> "locked on its frames of the earlier sheet";
-      case ASKED -> "asked: " + withBar(place.cue());
+      case ASKED -> "asked: " + asked(panel, place.cue());
       case RETURN -> "lands on " + withBar(place.cue()) + ", " + choice(p, place);
       case INTO_PANEL -> "asked: " + panel.cue();
       case LENGTH_ASKED -> "free, after the " + lengthBefore(p) + " asked for the panel before";
@@ -44,6 +44,11 @@ final class Reasons {
       case FREE_ON_BEAT -> "free, on a beat (" + cue + "): no bar line suits as well";
       case FREE_OFF_BEAT -> "free, off the beat: no beat fits between its neighbours";
     };
+  }
+
+  /** A timecode with the bar it lies in: the bar is not what was asked. */
+  private static String asked(Panel panel, Cue cue) {
+    return cue.kind() == Cue.Kind.TIMECODE ? panel.cue() + " (" + cue.title() + ")" : withBar(cue);
   }
 
   /** A candidate place in a few words. */

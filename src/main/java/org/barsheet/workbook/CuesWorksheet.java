@@ -134,15 +134,24 @@ final class CuesWorksheet {
     } else {
       pen.blank(NUMBER, NUMBERS);
     }
-    pen.number(BAR, cue.place().bar(), NUMBERS);
-    pen.number(
-        BEAT, Double.parseDouble(cue.place().beatText()), WORDS.number(Look.UP_TO_THOUSANDTHS));
+    bar(cue);
     pen.text(TIMECODE, film.timecode(cue.frame()).toString(), WORDS.centred());
     pen.number(FRAME, cue.frame(), NUMBERS.in(Ink.QUAY));
     pen.number(SECONDS, cue.at().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
     if (book.index().shotAt(cue.frame()).isPresent()) {
       pen.link(FRAME, book.exposures().addressOf(cue.frame()));
     }
+  }
+
+  /** Blank before the music, which lies in no bar. */
+  private void bar(Cue cue) {
+    Look beats = WORDS.number(Look.UP_TO_THOUSANDTHS);
+    if (cue.isBeforeMusic()) {
+      pen.blank(BAR, NUMBERS).blank(BEAT, beats);
+      return;
+    }
+    pen.number(BAR, cue.place().bar(), NUMBERS);
+    pen.number(BEAT, Double.parseDouble(cue.place().beatText()), beats);
   }
 
   /** The note a picture lands on, where it is another than the first. */

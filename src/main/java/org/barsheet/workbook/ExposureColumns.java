@@ -86,7 +86,7 @@ final class ExposureColumns {
     columns.add(Column.words("action", 74, 6));
     for (int layer = 1; layer <= layers; layer++) {
       columns.add(Column.words("layer " + layer, picturePoints));
-      columns.add(Column.numbers("%", 22));
+      columns.add(Column.numbers("%", 26));
     }
     columns.add(Column.toFillIn(Signs.DONE, 13));
     columns.add(Column.toFillIn("notes", 30, 2));

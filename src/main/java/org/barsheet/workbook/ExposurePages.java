@@ -8,10 +8,9 @@ import org.barsheet.timing.Shot;
 import org.barsheet.workbook.ExposureRow.Kind;
 
 /**
- * Breaks the exposure sheet into pages. A shot in which something moves starts a page; shots in
- * which nothing moves follow where there is room. A long shot goes on, under its name again, on
- * further pages, which begin with a whole second where that fills the paper well, else with a half
- * or a quarter of one.
+ * Breaks the exposure sheet into pages. A shot follows the one before where there is room for all
+ * of it, else it starts a page. A long shot goes on, under its name again, on further pages, which
+ * begin with a whole second where that fills the paper well, else with a half or a quarter of one.
  */
 final class ExposurePages {
 
@@ -22,16 +21,14 @@ final class ExposurePages {
   private static final int[] STEPS = {1, 2, 4};
 
   private final Film film;
-  private final FilmIndex index;
   private final ExposureLayout layout;
   private final double room;
   private final List<List<ExposureRow>> pages = new ArrayList<>();
   private List<ExposureRow> page = new ArrayList<>();
   private double used;
 
-  private ExposurePages(Film film, FilmIndex index, ExposureLayout layout, double room) {
+  private ExposurePages(Film film, ExposureLayout layout, double room) {
     this.film = film;
-    this.index = index;
     this.layout = layout;
     this.room = room;
   }
@@ -43,7 +40,7 @@ final class ExposurePages {
    */
   static List<List<ExposureRow>> of(
       Film film, FilmIndex index, ExposureLayout layout, double room) {
-    ExposurePages pages = new ExposurePages(film, index, layout, room);
+    ExposurePages pages = new ExposurePages(film, layout, room);
     index.shots().forEach(pages::add);
     pages.close();
     return pages.pages;
@@ -51,8 +48,7 @@ final class ExposurePages {
 
   private void add(Shot shot) {
     List<ExposureRow> rows = layout.rowsOf(shot);
-    boolean still = index.revealsOf(shot).isEmpty();
-    if (!still || used + height(shot, rows) > room) {
+    if (used + height(shot, rows) > room) {
       close();
     }
     int from = 0;

@@ -80,6 +80,6 @@ final class FrameRow {
       return;
     }
     pen.text(column, exposure.picture().name(), letters);
-    pen.number(column + 1, 100 * exposure.progress(), letters.number(Look.WHOLE));
+    pen.number(column + 1, 100 * exposure.progress(), letters.number(Look.TENTHS));
   }
 }

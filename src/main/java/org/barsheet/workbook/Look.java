@@ -59,6 +59,9 @@ record Look(
   /** Whole numbers with the room of a space at their left. */
   static final String INSET_WHOLE = "_ 0";
 
+  /** Numbers to one decimal. */
+  static final String TENTHS = "0.0_ ";
+
   /** Numbers to two decimals. */
   static final String HUNDREDTHS = "0.00_ ";
 

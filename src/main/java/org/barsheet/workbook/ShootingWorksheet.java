@@ -176,7 +176,7 @@ final class ShootingWorksheet {
             + " by "
             + centimetres(view.millimetresHigh())
             + " cm"
-            + (cropped ? "; crop to " + squares(view.narrowestWide()) : "");
+            + (cropped ? "; crop to " + squares(view.narrowestWide()) + " squares" : "");
     if (view.distanceMillimetres().isEmpty()) {
       return field;
     }
@@ -212,7 +212,8 @@ final class ShootingWorksheet {
     int first = time.firstDay().getAsInt();
     int last = time.lastDay().orElse(first);
     String days = first == last ? "day " + first : "days " + first + " to " + last;
-    return days + time.begins().map(begins -> "\n" + begins).orElse("");
+    String from = first == last ? "\n" : "\nfrom ";
+    return days + time.begins().map(begins -> from + begins).orElse("");
   }
 
   private void run(SetUp setUp, Run run) {

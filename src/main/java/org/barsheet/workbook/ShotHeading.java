@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 
 /**
@@ -103,8 +104,8 @@ final class ShotHeading {
 
   private String details() {
     long frames = shot.frames().length();
-    return "from "
-        + shot.startsAt()
+    boolean beforeMusic = shot.frames().start() < film.musicStartFrame();
+    return (beforeMusic ? "from before the music" : "from " + shot.startsAt())
         + "   "
         + Words.count(frames, "frame")
         + ", "
@@ -140,6 +141,8 @@ final class ShotHeading {
             .squeeze()
             .map(PlannedReveal.Squeeze::framesPerPicture)
             .orElse(reveal.reveal().framesPerPicture());
-    return Words.shown(framesPerPicture) + ", lands " + reveal.landsFrame();
+    boolean whole = reveal.reveal().lands() == Reveal.Lands.FULLY_OPEN;
+    String how = whole ? "lands " : reveal.landing() + " on ";
+    return Words.shown(framesPerPicture) + ", " + how + reveal.landsFrame();
   }
 }

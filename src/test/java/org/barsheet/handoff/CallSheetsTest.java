@@ -85,7 +85,7 @@ class CallSheetsTest {
                 + " 960 × 1920 in the middle is used.",
             "The backing is green: wear nothing of that colour. What you noted, #00A03C, dark green,"
                 + " is too near it: wear something else.",
-            "Clap once, in the picture, at 0:05.0 (that is -5 s from the music's start).",
+            "Clap once, in the picture, at 0:05.0, 5 s before the music starts.",
             "One file named cello.mov, as the camera recorded it.",
             // 5.5 s and two handles of 2 s; frame 143 is the clap, 9.875 s before, at 29.97.
             "Panel 2: 9.5 s with the handles, seen from frame 439 of the clip.");
@@ -95,7 +95,9 @@ class CallSheetsTest {
   void the_count_in_takes_the_pickup_away_and_is_told() {
     // Two bars of 3/4 less one beat of pickup: 5 clicks of 0.625 s, to 2 s after film frame 0.
     assertThat(texts(parsed(page(SampleFilm.at(FrameRate.FPS_24).sheet())), "li"))
-        .contains("The count-in is 5 clicks and begins at 0:06.9.");
+        .contains(
+            "The count-in is 5 clicks and begins at 0:06.9; the music starts at 0:10.0."
+                + " The beep at 0:06.0 is not counted.");
   }
 
   @Test

@@ -62,6 +62,16 @@ class CuesCsvTest {
                 + "24,non-drop-frame\r\n");
   }
 
+  /** The demo's music starts 2 s after its first frame: no bar has begun there. */
+  @Test
+  void a_place_before_the_music_is_in_no_bar() {
+    CSVRecord first = rows(DemoFilm.sheet()).get(0);
+    assertThat(first.get("cue")).isEqualTo("before the music");
+    assertThat(first.get("frame")).isEqualTo("0");
+    assertThat(first.get("seconds")).isEqualTo("-2.000000");
+    assertThat(first.get("bar") + first.get("beat")).isEmpty();
+  }
+
   /** The third note of glimmer is two beats after its first; a mark has no other moment. */
   @Test
   void a_row_says_on_which_frame_the_picture_is_to_land() {
