@@ -113,11 +113,18 @@ final class CallAdvice {
     }
     lines.add("Look into the lens unless the director asks for something else.");
     lines.add("Nothing shiny, no fine stripes or checks.");
-    lines.add(
-        "Exposure, white balance and focus set by hand and left alone; "
-            + film.rate()
-            + " frames a second if the camera has it, else whatever it has, never variable.");
+    lines.add("Exposure, white balance and focus set by hand and left alone; " + rate() + ".");
     return lines.stream().distinct().toList();
+  }
+
+  /** The rate the performer said, for the frames named below are counted at it. */
+  private String rate() {
+    return performer
+        .clipRate()
+        .map(said -> said + " frames a second, as you said, never variable")
+        .orElse(
+            film.rate()
+                + " frames a second if the camera has it, else whatever it has, never variable");
   }
 
   private String shape(Opening opening) {
@@ -127,7 +134,7 @@ final class CallAdvice {
     return opening.name()
         + " is "
         + plain(BigDecimal.valueOf(wide))
-        + " wide by "
+        + " squares of the artwork wide by "
         + plain(BigDecimal.valueOf(high))
         + " high: hold the camera "
         + hold
@@ -195,10 +202,12 @@ final class CallAdvice {
     Seconds seenFor = film.rate().startOf(frames.length());
     String length =
         seenFor.plus(Appearance.HANDLE).plus(Appearance.HANDLE).toDecimal(1)
-            + " s with the handles";
+            + " s with the "
+            + Appearance.HANDLE.toDecimal(0)
+            + " s before and after";
     OptionalLong first = appearance.clipFrameAt(sheet.timing().clock(), frames.start());
     return first.isPresent()
-        ? length + ", seen from frame " + first.getAsLong() + " of the clip"
+        ? length + "; you are seen from frame " + first.getAsLong() + " of the clip"
         : length;
   }
 

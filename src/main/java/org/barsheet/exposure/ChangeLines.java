@@ -5,6 +5,8 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.ChangeLine.Kind;
 import org.barsheet.exposure.LaidFilm.LaidCue;
@@ -89,18 +91,24 @@ final class ChangeLines {
 
   /** Pictures of one movement in a row that are to be used alike stand on one line. */
   private static void addPictures(List<ChangeLine> lines, List<PictureChange> pictures) {
+    Set<String> kept =
+        pictures.stream()
+            .flatMap(picture -> picture.instead().stream())
+            .collect(Collectors.toUnmodifiableSet());
     for (int i = 0; i < pictures.size(); ) {
       int end = i + 1;
-      while (end < pictures.size() && goesOn(pictures.get(end - 1), pictures.get(end))) {
+      while (end < pictures.size() && goesOn(pictures.get(end - 1), pictures.get(end), kept)) {
         end++;
       }
-      lines.add(pictures(pictures.subList(i, end)));
+      lines.add(pictures(pictures.subList(i, end), kept));
       i = end;
     }
   }
 
-  private static boolean goesOn(PictureChange last, PictureChange next) {
+  private static boolean goesOn(PictureChange last, PictureChange next, Set<String> kept) {
     return last.use() == next.use()
+        && (last.use() != Use.NOT_SHOWN
+            || kept.contains(last.picture()) == kept.contains(next.picture()))
         && last.use() != Use.RESAMPLE
         && movement(last).equals(movement(next));
   }
@@ -109,7 +117,7 @@ final class ChangeLines {
     return picture.picture().substring(0, picture.picture().lastIndexOf(' ') + 1);
   }
 
-  private static ChangeLine pictures(List<PictureChange> alike) {
+  private static ChangeLine pictures(List<PictureChange> alike, Set<String> kept) {
     PictureChange first = alike.get(0);
     PictureChange last = alike.get(alike.size() - 1);
     String name =
@@ -122,20 +130,23 @@ final class ChangeLines {
         first.instead().orElse(""),
         percent(first.progress()) + (alike.size() == 1 ? "" : " to " + percent(last.progress())),
         OptionalLong.empty(),
-        todo(first, alike.size()));
+        todo(first, alike.size(), kept));
   }
 
-  private static String todo(PictureChange picture, int count) {
+  private static String todo(PictureChange picture, int count, Set<String> kept) {
     return switch (picture.use()) {
       case STILL_SERVES -> count == 1 ? "still serves" : all(count) + " still serve";
       case RESAMPLE ->
-          "show "
+          "before any is taken, copy the old "
               + picture.instead().orElseThrow()
-              + " instead, "
+              + " to this name: "
               + percent(picture.error())
               + " off";
       case TAKE -> count == 1 ? "to be taken" : all(count) + " to be taken";
-      case NOT_SHOWN -> "not shown any more";
+      case NOT_SHOWN ->
+          kept.contains(picture.picture())
+              ? "not shown under this name any more, but under another: keep it"
+              : "not shown any more";
     };
   }
 

@@ -46,11 +46,17 @@ final class ShotData {
     json.objects("appearances", sheet.appearances(), this::appearance);
   }
 
+  /** In bars, for the film's first shot perhaps before them. */
+  private String place(Shot shot) {
+    long musicStart = sheet.timing().clock().musicStartFrame();
+    return shot.frames().start() < musicStart ? "before the music" : shot.startsAt().toString();
+  }
+
   private void shot(Shot shot) {
     json.text("panel", shot.panel().name()).text("action", shot.panel().action());
     json.number("cue", cues.getOrDefault(shot.cue().id(), -1));
     json.number("start", shot.frames().start()).number("end", shot.frames().endExclusive());
-    json.text("place", shot.startsAt().toString()).text("asked", shot.asked());
+    json.text("place", place(shot)).text("asked", shot.asked());
     json.text("got", shot.got()).text("reason", shot.reason());
     json.maybe(shot.rival(), this::rival);
     json.yes("locked", shot.panel().locked());

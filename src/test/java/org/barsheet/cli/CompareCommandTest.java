@@ -82,7 +82,9 @@ class CompareCommandTest {
     assertThat(out.toString())
         .startsWith("what,which,before,now,frames_later,remedy\n")
         .contains("pictures,flap 000,")
-        .contains("flap 002,flap 001,5.0 %,,\"show flap 001 instead, 0.0 % off\"\n");
+        .contains(
+            "flap 002,flap 001,5.0 %,,\"before any is taken, copy the old flap 001 to this name:"
+                + " 0.0 % off\"\n");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.barsheet.exposure;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -108,6 +109,23 @@ class ChangesTest {
     assertThat(fourth.error()).isEqualByComparingTo("0");
     assertThat(pictures.get(5).use()).as("25 % lies between 20 % and 30 %").isEqualTo(Use.TAKE);
     assertThat(pictures.get(0).use()).isEqualTo(Use.STILL_SERVES);
+  }
+
+  /**
+   * Of 16 pictures the 4th, 8th, 12th and 16th serve for a movement in 12 as 3rd, 6th, 9th, 12th.
+   */
+  @Test
+  void a_photograph_that_serves_under_another_name_is_not_told_to_be_unused() {
+    Changes changes =
+        Changes.between(
+            film(bars(0), List.of(), List.of(lampShot(0, 16))),
+            film(bars(0), List.of(), List.of(lampShot(0, 12))));
+    assertThat(changes.lines())
+        .extracting(ChangeLine::name, ChangeLine::remedy)
+        .contains(
+            tuple("lamp 012", "before any is taken, copy the old lamp 016 to this name: 0.0 % off"),
+            tuple("lamp 013 to 015", "not shown any more"),
+            tuple("lamp 016", "not shown under this name any more, but under another: keep it"));
   }
 
   @Test
