@@ -62,16 +62,20 @@ final class Table {
         widths[column] = Math.max(widths[column], width(row.get(column).toString()));
       }
     }
-    out.println(line(List.copyOf(columns), widths));
-    rows.forEach(row -> out.println(line(row, widths)));
+    boolean[] numeric = new boolean[columns.size()];
+    for (int column = 0; column < numeric.length; column++) {
+      numeric[column] = isNumeric(column);
+    }
+    out.println(line(List.copyOf(columns), widths, numeric));
+    rows.forEach(row -> out.println(line(row, widths, numeric)));
   }
 
-  private String line(List<?> cells, int[] widths) {
+  private static String line(List<?> cells, int[] widths, boolean[] numeric) {
     StringBuilder text = new StringBuilder();
     for (int column = 0; column < widths.length; column++) {
       String cell = cells.get(column).toString();
       String room = " ".repeat(Math.max(0, widths[column] - width(cell)));
-      text.append(column == 0 ? "" : "  ").append(isNumeric(column) ? room + cell : cell + room);
+      text.append(column == 0 ? "" : "  ").append(numeric[column] ? room + cell : cell + room);
     }
     return text.toString().stripTrailing();
   }
