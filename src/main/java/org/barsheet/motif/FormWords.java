@@ -3,6 +3,7 @@ package org.barsheet.motif;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.barsheet.score.IntervalWords;
 import org.barsheet.score.Score;
 
 /** A return's form in words: "tonal, up a fifth, last note shortened, in Viola under Flute". */
@@ -55,7 +56,7 @@ final class FormWords {
     List<String> words = new ArrayList<>();
     comparison.forms().forEach(form -> words.add(word(form)));
     if (comparison.transposition() != 0 || !comparison.forms().contains(Form.AS_GIVEN)) {
-      words.add(Intervals.words(comparison.transposition()));
+      words.add(IntervalWords.move(comparison.transposition()));
     }
     return words;
   }
@@ -120,7 +121,7 @@ final class FormWords {
     for (int i = 1; i < voices.size(); i++) {
       words.append(i == 1 ? " with " : " and ").append(name(voices.get(i).part()));
       if (voices.get(i).distance() != 0) {
-        words.append(' ').append(Intervals.apart(voices.get(i).distance()));
+        words.append(' ').append(IntervalWords.apart(voices.get(i).distance()));
       }
     }
     return words.toString();
