@@ -2,6 +2,7 @@ package org.barsheet.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -11,6 +12,7 @@ import org.barsheet.production.Made;
 import org.barsheet.production.Placed;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
+import org.barsheet.timing.Finding;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -101,8 +103,10 @@ final class MakeCommand implements Callable<Integer> {
       err.println(placed(made.placed()));
     }
     made.soundNotes().forEach(err::println);
+    List<Finding> findings = made.film().findings();
     err.println(
-        FindingsText.totals(made.film().findings()) + "; they stand on the workbook's first sheet");
+        FindingsText.totals(findings)
+            + (findings.isEmpty() ? "" : "; they stand on the workbook's first sheet"));
     made.film().changes().ifPresent(changes -> ChangesText.print(changes, err));
   }
 

@@ -25,6 +25,11 @@ final class NearnessText {
       text.table().print(as, out);
       return;
     }
+    if (near.motifs().isEmpty()) {
+      out.println(ReturnsText.NO_MOTIF);
+      out.flush();
+      return;
+    }
     out.println(near.place());
     for (OfMotif motif : near.motifs()) {
       out.println("  " + text.nearest(motif));

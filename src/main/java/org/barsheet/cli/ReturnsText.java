@@ -16,6 +16,10 @@ import org.barsheet.score.BarBeat;
 /** The returns of motifs as a table and, for people, a word on each motif. */
 final class ReturnsText {
 
+  /** What there is to say where a plan asks for no motif. */
+  static final String NO_MOTIF =
+      "the plan names no motif; write one under motifs (about lists figures that return)";
+
   private final Returns returns;
 
   private ReturnsText(Returns returns) {
@@ -31,6 +35,9 @@ final class ReturnsText {
     if (!returns.occurrences().isEmpty()) {
       text.forPeople().print(as, out);
       out.println();
+    }
+    if (returns.search().motifs().isEmpty()) {
+      out.println(NO_MOTIF);
     }
     returns.search().motifs().forEach(motif -> out.println(text.summary(motif)));
     out.flush();

@@ -172,11 +172,16 @@ final class PlaceResolver {
     BarGrid grid = music.bars();
     List<Bar> bars = grid.numbered(number);
     if (bars.isEmpty()) {
-      throw new Unfound(
-          "there is no bar " + number,
-          "the music has bars " + grid.first().number() + " to " + grid.last().number());
+      throw new Unfound("there is no bar " + number, barsOf(grid));
     }
     return bars;
+  }
+
+  private static String barsOf(BarGrid grid) {
+    int first = grid.first().number();
+    return grid.bars().size() == 1
+        ? "the music has one bar, bar " + first
+        : "the music has bars " + first + " to " + grid.last().number();
   }
 
   private Cue atBar(AtBar place) throws Unfound {
