@@ -6,6 +6,7 @@ import java.util.Map;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.Reveal.Way;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
@@ -56,7 +57,7 @@ final class FilmFindings {
     Map<String, String> since = new HashMap<>();
     for (OpeningState state : states) {
       double was = before.getOrDefault(state.opening(), 0.0);
-      if (was != state.atFirstFrame()) {
+      if (was != state.atFirstFrame() && !isUnderWay(state, was)) {
         addJump(state, was, since.getOrDefault(state.opening(), ""));
       }
       if (was != state.atLastFrame()) {
@@ -64,6 +65,16 @@ final class FilmFindings {
       }
       before.put(state.opening(), state.atLastFrame());
     }
+  }
+
+  /** Whether a movement that found too few frames begins on a moved picture, as it was bound to. */
+  private boolean isUnderWay(OpeningState state, double was) {
+    Way way = state.atFirstFrame() > was ? Way.OPENS : Way.CLOSES;
+    return reveals.stream()
+        .filter(r -> r.shot() == state.shot() && r.opening().name().equals(state.opening()))
+        .findFirst()
+        .filter(r -> r.squeeze().isPresent() && r.reveal().way() == way)
+        .isPresent();
   }
 
   private void addJump(OpeningState state, double was, String since) {

@@ -176,6 +176,13 @@ class FilmSheetTest {
             });
   }
 
+  @Test
+  void a_squeezed_reveal_that_begins_on_a_moved_picture_still_opens_what_was_closed() {
+    FilmSheet film = squeezedFilm(90);
+    assertThat(film.reveals().get(0).exposures().get(0).progress()).isPositive();
+    assertThat(told(film, Severity.ERROR)).isEmpty();
+  }
+
   private static FilmSheet squeezedFilm(int pictures) {
     return sheet(
         plan()
