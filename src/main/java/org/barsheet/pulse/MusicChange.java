@@ -1,5 +1,6 @@
 package org.barsheet.pulse;
 
+import java.math.BigDecimal;
 import org.barsheet.clock.Seconds;
 
 /**
@@ -10,8 +11,9 @@ import org.barsheet.clock.Seconds;
  * @param lastBefore printed number of the last of them before; 0 where they are new
  * @param firstNow printed number of the first of them now; 0 where they are gone
  * @param lastNow printed number of the last of them now; 0 where they are gone
- * @param longer how much longer they sound, negative if shorter; 0 where they are new or gone
- * @param detail who plays otherwise, in words, or ""
+ * @param paceBefore how fast they went by; {@link Pace#NONE} where they are new or gone
+ * @param paceNow how fast they go by; {@link Pace#NONE} where they are new or gone
+ * @param detail what is played otherwise, in words, or ""
  */
 public record MusicChange(
     Kind kind,
@@ -19,7 +21,8 @@ public record MusicChange(
     int lastBefore,
     int firstNow,
     int lastNow,
-    Seconds longer,
+    Pace paceBefore,
+    Pace paceNow,
     String detail) {
 
   /** What happened to bars. */
@@ -32,9 +35,14 @@ public record MusicChange(
     GONE
   }
 
+  /** How much longer they sound, negative if shorter; 0 where they are new or gone. */
+  public Seconds longer() {
+    return paceNow.length().minus(paceBefore.length());
+  }
+
   /** Whether a person has to know of it. */
   public boolean isChange() {
-    return kind != Kind.SAME || firstBefore != firstNow || !longer.equals(Seconds.ZERO);
+    return kind != Kind.SAME || firstBefore != firstNow || !longer().equals(Seconds.ZERO);
   }
 
   /** In a sentence without closing full stop. */
@@ -43,8 +51,8 @@ public record MusicChange(
       case NEW -> bars(firstNow, lastNow) + (firstNow == lastNow ? " is new" : " are new");
       case GONE ->
           bars(firstBefore, lastBefore) + (firstBefore == lastBefore ? " is gone" : " are gone");
-      case CHANGED -> bars(firstNow, lastNow) + was() + ": other notes" + detail + time();
-      case SAME -> bars(firstNow, lastNow) + was() + ": the same notes" + time();
+      case CHANGED -> bars(firstNow, lastNow) + was() + ": " + detail + time();
+      case SAME -> bars(firstNow, lastNow) + was() + ": the same notes" + tempo() + time();
     };
   }
 
@@ -52,13 +60,31 @@ public record MusicChange(
     return firstBefore == firstNow ? "" : " (was " + bars(firstBefore, lastBefore) + ")";
   }
 
-  private String time() {
-    if (longer.equals(Seconds.ZERO)) {
+  /** ", faster (100 beats a minute, was 96)" where the tempo is another. */
+  private String tempo() {
+    int slower = longer().signum();
+    if (slower == 0 || paceNow.words().equals(paceBefore.words())) {
       return "";
     }
-    boolean shorter = longer.compareTo(Seconds.ZERO) < 0;
-    Seconds by = shorter ? Seconds.ZERO.minus(longer) : longer;
-    return ", " + by.toDecimal(3).toPlainString() + " s " + (shorter ? "shorter" : "longer");
+    String average = paceBefore.steady() && paceNow.steady() ? "" : " on average";
+    return (slower > 0 ? ", slower (" : ", faster (")
+        + paceNow.words()
+        + " beats a minute"
+        + average
+        + ", was "
+        + paceBefore.words()
+        + ")";
+  }
+
+  private String time() {
+    Seconds longer = longer();
+    if (longer.signum() == 0) {
+      return "";
+    }
+    boolean shorter = longer.signum() < 0;
+    BigDecimal by = longer.toDecimal(3).abs();
+    String amount = by.signum() == 0 ? "less than 0.001" : by.toPlainString();
+    return ", " + amount + " s " + (shorter ? "shorter" : "longer");
   }
 
   private static String bars(int first, int last) {

@@ -38,7 +38,8 @@ class OneNoteTest {
 
   @Test
   void find_says_that_there_is_no_motif_to_find() {
-    String said = "the plan names no motif; write one under motifs (about lists figures that return)\n";
+    String said =
+        "the plan names no motif; write one under motifs (about lists figures that return)\n";
     assertThat(run("find", plan)).isEqualTo(ExitStatus.DONE);
     assertThat(out).hasToString(said);
     assertThat(run("find", plan, "--why", "bar 1")).isEqualTo(ExitStatus.DONE);
