@@ -5,11 +5,16 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeMap;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.SheetNote;
 import org.barsheet.exposure.SheetNote.Column;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.Finding.Concerns;
+import org.barsheet.timing.Finding.Severity;
 
 /** What is written beside the frames, one text a cell. */
 final class FrameNotes {
@@ -37,6 +42,36 @@ final class FrameNotes {
         motifs.merge(note.frame(), note.motif(), FrameNotes::joined);
       }
     }
+    worst(film)
+        .forEach(
+            (frame, severity) ->
+                add(new Cell(frame, Column.ACTION), Signs.of(severity) + " see " + FilmWorksheet.NAME));
+  }
+
+  /** Where the animator must know of a fault or a doubt: the worst that is found on each frame. */
+  private static Map<Long, Severity> worst(FilmSheet film) {
+    Map<Long, Severity> worst = new TreeMap<>();
+    for (Finding finding : film.findings()) {
+      if (finding.concerns() == Concerns.ANIMATOR && finding.severity() != Severity.NOTE) {
+        frame(film, finding)
+            .ifPresent(frame -> worst.merge(frame, finding.severity(), FrameNotes::worse));
+      }
+    }
+    return worst;
+  }
+
+  /** Its frame, or the first of its panel; none for the film as a whole. */
+  private static OptionalLong frame(FilmSheet film, Finding finding) {
+    return finding.frame().isPresent()
+        ? finding.frame()
+        : film.timing().shots().stream()
+            .filter(shot -> shot.panel().name().equals(finding.panel()))
+            .mapToLong(shot -> shot.frames().start())
+            .findFirst();
+  }
+
+  private static Severity worse(Severity one, Severity other) {
+    return one.compareTo(other) >= 0 ? one : other;
   }
 
   /** A pitch that several parts or returns sound at once is said once. */

@@ -35,7 +35,7 @@ final class ShootingWorksheet {
           Column.words("take, from the top down", 150, 3),
           Column.words("named", 104, 2),
           Column.numbers("pictures", 46),
-          Column.words("seen open meanwhile", 100, 2),
+          Column.words("field;\nseen open meanwhile", 100, 2),
           Column.words("for panels", 52),
           Column.numbers("hours", 38),
           Column.words("day", 66),
@@ -132,7 +132,7 @@ final class ShootingWorksheet {
     pen.row(row++, HEADING_POINTS);
     pen.blanks(SET_UP, ROW_NAME, SET_UP_LOOK);
     pen.number(SET_UP, shooting.setUpCount(), SET_UP_LOOK.size(13).in(Ink.QUAY).left());
-    pen.joined(TAKE, NAMES, "the whole artwork at rest: take each in its turn", SET_UP_LOOK);
+    pen.joined(TAKE, NAMES, "the whole artwork at rest: take each in its turn (hours counted last)", SET_UP_LOOK);
     pen.number(PICTURES, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
     time(shooting.atRestTime(), SET_UP_LOOK);
     pen.rowName(ROW_NAME, "set-up artwork at rest");

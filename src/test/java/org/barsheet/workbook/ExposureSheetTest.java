@@ -3,6 +3,7 @@ package org.barsheet.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.SheetNote;
+import org.barsheet.handoff.DemoFilm;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
@@ -94,6 +96,19 @@ class ExposureSheetTest {
     Exposure last = lastOf(FILM.reveals().get(0));
     Row row = BOOK.frameRows().get((int) last.frames().start());
     assertThat(WrittenBook.number(row, FIRST_LAYER + 1)).isEqualTo(100);
+  }
+
+  /** In the demo the baker's lamp, open since panel 4, is to open again in panel 21. */
+  @Test
+  void a_frame_that_the_animator_cannot_take_as_it_stands_points_to_the_finding() {
+    FilmSheet demo = DemoFilm.sheet();
+    long start = demo.timing().shots().get(20).frames().start();
+    try (WrittenBook book = WrittenBook.of(demo)) {
+      assertThat(WrittenBook.text(book.frameRows().get((int) start), ExposureColumns.ACTION))
+          .isEqualTo("cut to panel 21; hold bakers-lamp closed; × see Film");
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
   }
 
   /** 99.6 % is not yet fully open: whole numbers would say 100. */
