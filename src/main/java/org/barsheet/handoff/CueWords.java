@@ -8,6 +8,7 @@ import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.motif.Form;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Reveal;
 import org.barsheet.score.Part;
 import org.barsheet.timing.Cue;
 import org.barsheet.timing.Shot;
@@ -76,9 +77,16 @@ final class CueWords {
         : Optional.empty();
   }
 
-  /** {@code bakers-lamp lands on frame 738, 01:00:30:18}. */
+  /**
+   * {@code bakers-lamp lands on frame 738, 01:00:30:18}, followed by {@code half open} or {@code
+   * first gap} where it goes on moving.
+   */
   static String landing(Film film, PlannedReveal reveal) {
-    return reveal.opening().name() + " lands on " + moment(film, reveal.landsFrame());
+    boolean whole = reveal.reveal().lands() == Reveal.Lands.FULLY_OPEN;
+    return reveal.opening().name()
+        + " lands on "
+        + moment(film, reveal.landsFrame())
+        + (whole ? "" : ", " + reveal.landing());
   }
 
   private static String moment(Film film, long frame) {

@@ -82,8 +82,9 @@ final class BarsWorksheet {
     book.name("Bars_table", new Address(NAME, SheetFrame.HEADING_ROW, BAR), last, ROW_NAME);
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, BAR, PANEL));
     frame.finish(
-        "seconds are the score's, from its first tick; frames are the film's, from 0; drift: how"
-            + " much later a bar begins than at the constant tempo that takes its section as long");
+        "seconds are the score's, from its first tick; frames are the film's, from 0; 13-3: 13"
+            + " frames and 3 eighths of one; drift: how much later a bar begins than at the"
+            + " constant tempo that takes its section as long");
   }
 
   private void line(int row, FilmBar filmBar) {

@@ -45,7 +45,9 @@ final class FrameNotes {
     worst(film)
         .forEach(
             (frame, severity) ->
-                add(new Cell(frame, Column.ACTION), Signs.of(severity) + " see " + FilmWorksheet.NAME));
+                add(
+                    new Cell(frame, Column.ACTION),
+                    Signs.of(severity) + " see " + FilmWorksheet.NAME));
   }
 
   /** Where the animator must know of a fault or a doubt: the worst that is found on each frame. */

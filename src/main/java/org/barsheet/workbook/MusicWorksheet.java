@@ -39,7 +39,8 @@ final class MusicWorksheet {
     List<FilmBar> bars = book.film().timing().bars();
     FilmBar first = bars.get(Math.min(1, bars.size() - 1));
     long start = book.film().timing().clock().musicStartFrame();
-    return Words.plain(first.beatsPerMinute().doubleValue())
+    return "begins at "
+        + Words.plain(first.beatsPerMinute().doubleValue())
         + " bpm = "
         + first.framesPerBeat()
         + " frames per beat   "

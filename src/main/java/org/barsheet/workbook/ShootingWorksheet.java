@@ -132,7 +132,11 @@ final class ShootingWorksheet {
     pen.row(row++, HEADING_POINTS);
     pen.blanks(SET_UP, ROW_NAME, SET_UP_LOOK);
     pen.number(SET_UP, shooting.setUpCount(), SET_UP_LOOK.size(13).in(Ink.QUAY).left());
-    pen.joined(TAKE, NAMES, "the whole artwork at rest: take each in its turn (hours counted last)", SET_UP_LOOK);
+    pen.joined(
+        TAKE,
+        NAMES,
+        "the whole artwork at rest: take each in its turn (hours counted last)",
+        SET_UP_LOOK);
     pen.number(PICTURES, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
     time(shooting.atRestTime(), SET_UP_LOOK);
     pen.rowName(ROW_NAME, "set-up artwork at rest");

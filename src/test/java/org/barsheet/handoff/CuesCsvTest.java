@@ -91,6 +91,7 @@ class CuesCsvTest {
       assertThat(landings)
           .contains(reveal.opening().name() + " lands on frame " + reveal.landsFrame() + ",");
     }
+    assertThat(landings).contains("lands on frame 3531, 01:02:27:03, half open;");
   }
 
   @Test
