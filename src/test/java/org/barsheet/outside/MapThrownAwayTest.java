@@ -2,12 +2,10 @@ package org.barsheet.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongToDoubleFunction;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.Beat;
 import org.barsheet.pulse.FMeasure;
 import org.barsheet.pulse.Music;
@@ -15,14 +13,9 @@ import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.Readings;
 import org.barsheet.pulse.TempoEvidence.Verdict;
 import org.barsheet.pulse.TempoRequest;
-import org.barsheet.score.Bar;
-import org.barsheet.score.BarGrid;
-import org.barsheet.score.Division;
 import org.barsheet.score.Meter;
-import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;
-import org.barsheet.score.TempoMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -32,8 +25,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class MapThrownAwayTest {
 
-  private static final int TICKS_PER_QUARTER = 480;
-  private static final int TICKS_PER_SECOND = 2 * TICKS_PER_QUARTER;
   private static final double TOLERANCE = 0.07;
 
   /**
@@ -91,34 +82,7 @@ class MapThrownAwayTest {
   }
 
   private static Score recorded(Score score) {
-    List<Note> notes = new ArrayList<>();
-    for (Note note : score.notes()) {
-      long on = tick(score, note.onTick());
-      long off = Math.max(on + 1, tick(score, note.offTick()));
-      notes.add(new Note(note.part(), note.pitch(), note.velocity(), on, off));
-    }
-    notes.sort(
-        Comparator.comparingLong(Note::onTick)
-            .thenComparingInt(Note::part)
-            .thenComparingInt(Note::pitch));
-    long end = notes.stream().mapToLong(Note::offTick).max().orElseThrow();
-    Bar bar = Bar.counted(0, Meter.COMMON, 0, end, TICKS_PER_QUARTER);
-    return new Score(
-        1,
-        new Division.PerQuarter(TICKS_PER_QUARTER),
-        TICKS_PER_QUARTER,
-        score.parts(),
-        notes,
-        List.of(),
-        List.of(),
-        TempoMap.of(TICKS_PER_QUARTER, List.of(new TempoMap.Change(0, Seconds.of(1, 2)))),
-        1,
-        new BarGrid(List.of(bar)),
-        end,
-        List.of());
-  }
-
-  private static long tick(Score score, long tick) {
-    return Math.round(score.tempo().secondsAt(tick).toDouble() * TICKS_PER_SECOND);
+    LongToDoubleFunction seconds = tick -> score.tempo().secondsAt(tick).toDouble();
+    return Recorder.record(score, seconds, seconds);
   }
 }

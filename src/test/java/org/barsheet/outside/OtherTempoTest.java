@@ -2,13 +2,10 @@ package org.barsheet.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.Beat;
 import org.barsheet.pulse.FMeasure;
 import org.barsheet.pulse.Music;
@@ -16,14 +13,8 @@ import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.TempoEvidence;
 import org.barsheet.pulse.TempoEvidence.Verdict;
 import org.barsheet.pulse.TempoRequest;
-import org.barsheet.score.Bar;
-import org.barsheet.score.BarGrid;
-import org.barsheet.score.Division;
-import org.barsheet.score.Meter;
-import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;
-import org.barsheet.score.TempoMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -31,49 +22,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Scores of a registry package played to a steady click of their own, in a file left at 120. */
 class OtherTempoTest {
 
-  private static final int TICKS_PER_QUARTER = 480;
   private static final int DEFAULT_TEMPO = 120;
-  private static final int TICKS_PER_SECOND = 2 * TICKS_PER_QUARTER;
   private static final double TOLERANCE = 0.07;
 
-  /** Notes at a steady tempo, each missing its time by about so many seconds. */
+  /** Notes at a steady tempo, each struck about so many seconds beside its time. */
   private static Score played(Score score, double beatsPerMinute, double missSeconds) {
     Random random = new Random(1);
-    double stretch = DEFAULT_TEMPO / beatsPerMinute * TICKS_PER_QUARTER / score.ticksPerQuarter();
-    List<Note> notes = new ArrayList<>();
-    for (Note note : score.notes()) {
-      double miss = missSeconds * TICKS_PER_SECOND * random.nextGaussian();
-      long on = Math.max(0, Math.round(note.onTick() * stretch + miss));
-      long off = Math.max(on + 1, Math.round(note.offTick() * stretch));
-      notes.add(new Note(note.part(), note.pitch(), note.velocity(), on, off));
-    }
-    notes.sort(
-        Comparator.comparingLong(Note::onTick)
-            .thenComparingInt(Note::part)
-            .thenComparingInt(Note::pitch));
-    long end = notes.stream().mapToLong(Note::offTick).max().orElseThrow();
-    return new Score(
-        1,
-        new Division.PerQuarter(TICKS_PER_QUARTER),
-        TICKS_PER_QUARTER,
-        score.parts(),
-        notes,
-        List.of(),
-        List.of(),
-        TempoMap.of(TICKS_PER_QUARTER, List.of(new TempoMap.Change(0, Seconds.of(1, 2)))),
-        1,
-        new BarGrid(bars(end)),
-        end,
-        List.of());
-  }
-
-  private static List<Bar> bars(long end) {
-    List<Bar> bars = new ArrayList<>();
-    for (long start = 0; start < end; start += 4L * TICKS_PER_QUARTER) {
-      long next = start + 4L * TICKS_PER_QUARTER;
-      bars.add(Bar.counted(bars.size(), Meter.COMMON, start, next, TICKS_PER_QUARTER));
-    }
-    return bars;
+    double perTick = 60 / beatsPerMinute / score.ticksPerQuarter();
+    return Recorder.record(
+        score,
+        tick -> tick * perTick + missSeconds * random.nextGaussian(),
+        tick -> tick * perTick);
   }
 
   /** Beats where the tempo is said (70 ms); measured 0.98 to 1.00. */
