@@ -17,7 +17,7 @@ import java.util.List;
  * @param length in seconds and frames
  * @param timecode of the first film frame they are seen on
  * @param part whether their part sounds meanwhile
- * @param opensFirst which edge lets them be seen first
+ * @param opensFirst which edge lets them be seen first, or that it stands open
  */
 public record CallAppearance(
     String panel,

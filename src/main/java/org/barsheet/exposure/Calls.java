@@ -7,6 +7,7 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
+import org.barsheet.plan.Reveal;
 import org.barsheet.timing.MusicRuler;
 import org.barsheet.timing.Shot;
 
@@ -65,7 +66,7 @@ public final class Calls {
         until.minus(from).toDecimal(1) + " s, " + frames.length() + " f",
         film.timecode(frames.start()).toString(),
         sounding(appearance),
-        opensFirst(appearance.opening().motion()));
+        opensFirst(appearance));
   }
 
   private Seconds inSoundFile(long frame) {
@@ -93,6 +94,20 @@ public final class Calls {
     }
     long percent = Math.round(100 * appearance.sounding());
     return percent >= 100 ? "sounds" : "sounds " + percent + " % of it";
+  }
+
+  /** Where they are seen first, in a panel in which the opening opens. */
+  private String opensFirst(Appearance appearance) {
+    return sheet.reveals().stream()
+        .filter(reveal -> reveal.shot() == appearance.shot())
+        .filter(reveal -> reveal.opening().name().equals(appearance.opening().name()))
+        .findFirst()
+        .map(reveal -> opensFirst(reveal.reveal().way(), reveal.opening().motion()))
+        .orElse("it stands open");
+  }
+
+  private static String opensFirst(Reveal.Way way, Opening.Motion motion) {
+    return way == Reveal.Way.OPENS ? opensFirst(motion) : "it closes";
   }
 
   private static String opensFirst(Opening.Motion motion) {

@@ -38,7 +38,7 @@ final class ShootingWorksheet {
           Column.words("field;\nseen open meanwhile", 100, 2),
           Column.words("for panels", 52),
           Column.numbers("hours", 38),
-          Column.words("day", 66),
+          Column.words("day", 80),
           Column.toFillIn("done", 30),
           Column.toFillIn("notes", 60, 1),
           Column.rowName());
@@ -175,12 +175,13 @@ final class ShootingWorksheet {
     String field =
         "field "
             + squares(view.field().wide())
-            + " squares, "
+            + " squares"
+            + (cropped ? " (crop to " + squares(view.narrowestWide()) + ")" : "")
+            + ", "
             + centimetres(view.millimetresWide())
-            + " by "
+            + " × "
             + centimetres(view.millimetresHigh())
-            + " cm"
-            + (cropped ? "; crop to " + squares(view.narrowestWide()) + " squares" : "");
+            + " cm";
     if (view.distanceMillimetres().isEmpty()) {
       return field;
     }

@@ -13,6 +13,9 @@ import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.barsheet.clock.FrameRate;
+import org.barsheet.exposure.Call;
+import org.barsheet.exposure.CallAppearance;
+import org.barsheet.exposure.Calls;
 import org.barsheet.exposure.FilmSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,6 +76,20 @@ class CallSheetsTest {
             "01:00:06:21",
             "sounds 75 % of it",
             "the right edge");
+  }
+
+  /** In the demo the office shutter opens in panel 13; the horn is seen in it in 15 and 24. */
+  @Test
+  void a_player_in_an_opening_that_stands_open_waits_for_no_edge() {
+    List<Call> calls = Calls.of(DemoFilm.sheet());
+    Call horn =
+        calls.stream()
+            .filter(call -> call.performer().name().equals("horn"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(horn.seen())
+        .extracting(CallAppearance::opensFirst)
+        .containsExactly("it stands open", "it stands open");
   }
 
   @Test
