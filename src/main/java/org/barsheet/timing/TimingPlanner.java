@@ -2,6 +2,7 @@ package org.barsheet.timing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
@@ -15,6 +16,12 @@ import org.barsheet.score.TempoMap;
 
 /** Puts a plan's panels on the frames of a film: the front door of this package. */
 public final class TimingPlanner {
+
+  /**
+   * Longest film in frames, 10 h 25 min at 24 a second. A sheet of a spreadsheet has 1,048,576 rows
+   * (Microsoft, "Excel specifications and limits"), and every long hold takes one more.
+   */
+  static final long MOST_FRAMES = 900_000;
 
   private final Plan plan;
   private final Music music;
@@ -137,6 +144,15 @@ public final class TimingPlanner {
     }
     if (filmFrames < 1) {
       throw refused("the music has no length", "check the score");
+    }
+    if (filmFrames > MOST_FRAMES) {
+      throw refused(
+          String.format(
+              Locale.ROOT,
+              "the film has %,d frames; its exposure sheet, a row a frame, holds %,d",
+              filmFrames,
+              MOST_FRAMES),
+          "split the score in reels, a plan for each; or look for a stray note far behind the end");
     }
     return new AlignerInput(
         plan.panels(),

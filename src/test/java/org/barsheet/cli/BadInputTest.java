@@ -154,6 +154,17 @@ class BadInputTest {
   }
 
   @Test
+  void a_film_of_more_frames_than_a_spreadsheet_has_rows() throws IOException {
+    Path plan = plan("quay.mid", "{panel: 1}");
+    String longer = Files.readString(plan).replace("24}", "24, tail: 50000 s}");
+    refused(
+        write("plan.yaml", longer),
+        "plan.yaml: the film has 1,20",
+        " frames; its exposure sheet, a row a frame, holds 900,000",
+        "split the score in reels");
+  }
+
+  @Test
   void a_cue_that_does_not_exist() throws IOException {
     refused(
         plan("quay.mid", "{panel: 1}", "{panel: 2, cue: glimmer 99}", "{panel: 3, cue: bar 400}"),
