@@ -7,12 +7,14 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.score.IntervalWords;
 
 /** What differs between two bars, in words: "other notes in Flute; Cello a tone higher". */
 final class BarDifference {
 
   private final List<String> others = new ArrayList<>();
+  private final List<String> lengths = new ArrayList<>();
   private final Map<Integer, List<String>> shifted = new TreeMap<>();
   private final List<String> silent = new ArrayList<>();
   private final List<String> joining = new ArrayList<>();
@@ -49,14 +51,24 @@ final class BarDifference {
       joining.add(part);
     } else if (shift.isPresent()) {
       shifted.computeIfAbsent(shift.getAsInt(), by -> new ArrayList<>()).add(part);
+    } else if (onsets(was).equals(onsets(is))) {
+      lengths.add(part);
     } else {
       others.add(part);
     }
   }
 
+  /** The notes as they begin, however long they sound. */
+  private static List<HeldNote> onsets(List<HeldNote> notes) {
+    return notes.stream()
+        .map(note -> new HeldNote(note.at(), note.pitch(), BigFraction.ZERO, note.drum()))
+        .toList();
+  }
+
   private String words() {
     List<String> words = new ArrayList<>();
     add(words, "other notes in ", others, "");
+    add(words, "other note lengths in ", lengths, "");
     shifted.forEach((by, parts) -> add(words, "", parts, " " + IntervalWords.apart(by)));
     add(words, "without ", silent, "");
     add(words, "with ", joining, "");

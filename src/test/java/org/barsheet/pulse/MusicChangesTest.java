@@ -65,6 +65,16 @@ class MusicChangesTest {
   }
 
   @Test
+  void notes_that_are_only_held_otherwise_are_told_apart_from_other_notes() {
+    MidiBytes.Track shorter = new MidiBytes.Track().text(0, 3, "Flute").tempo(0, 500_000);
+    for (int beat = 0; beat < 4; beat++) {
+      shorter.note(beat * 480L, beat * 480L + 240, 0, 60);
+    }
+    assertThat(sentences(between(bars(60), follow(MidiBytes.file().track(shorter)))))
+        .containsExactly("bar 1: other note lengths in Flute");
+  }
+
+  @Test
   void drums_are_never_in_another_key() {
     assertThat(sentences(between(drums(42, 42, 42, 42), drums(42, 46, 46, 42))))
         .containsExactly("bars 2 to 3: other notes in Kit");
