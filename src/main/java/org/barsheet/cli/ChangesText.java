@@ -20,6 +20,9 @@ final class ChangesText {
       return;
     }
     List<String> sentences = changes.sentences();
+    if (sentences.size() > MOST_SENTENCES) {
+      sentences = changes.panelsFirst();
+    }
     out.println("since the sheets that stood here before:");
     sentences.stream().limit(MOST_SENTENCES).forEach(sentence -> out.println("  " + sentence));
     if (sentences.size() > MOST_SENTENCES) {

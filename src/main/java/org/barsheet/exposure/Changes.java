@@ -1,8 +1,8 @@
 package org.barsheet.exposure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.PictureChange.Use;
 import org.barsheet.timing.PanelChange;
@@ -65,19 +65,32 @@ public record Changes(
 
   /** The changes in sentences without closing full stops, the largest first. */
   public List<String> sentences() {
-    List<String> sentences = new ArrayList<>();
-    rates.ifPresent(
-        change ->
-            sentences.add(
+    return Stream.of(ofRate(), BarShift.sentences(bars), ofCues(), PanelChange.sentences(panels))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /** The same sentences with panels before bars and cues, for whoever reads the first of many. */
+  public List<String> panelsFirst() {
+    return Stream.of(ofRate(), PanelChange.sentences(panels), BarShift.sentences(bars), ofCues())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private List<String> ofRate() {
+    return rates.stream()
+        .map(
+            change ->
                 "the film runs at "
                     + change.now()
                     + " frames a second and ran at "
                     + change.before()
-                    + ": every frame number is new"));
-    sentences.addAll(BarShift.sentences(bars));
-    cues.stream().map(CueChange::sentence).forEach(sentences::add);
-    sentences.addAll(PanelChange.sentences(panels));
-    return List.copyOf(sentences);
+                    + ": every frame number is new")
+        .toList();
+  }
+
+  private List<String> ofCues() {
+    return cues.stream().map(CueChange::sentence).toList();
   }
 
   /** Everything that moved and every picture, a line each. */

@@ -87,6 +87,18 @@ class ChangesTest {
   }
 
   @Test
+  void who_reads_only_the_first_of_many_changes_reads_of_panels() {
+    Changes changes =
+        Changes.between(
+            film(bars(0, 48), List.of(glimmer(1, 9, 400)), List.of(lampShot(0, 10))),
+            film(bars(0, 50), List.of(glimmer(1, 13, 600)), List.of(lampShot(12, 10))));
+    List<String> inOrder = changes.sentences();
+    assertThat(changes.panelsFirst()).containsExactlyInAnyOrderElementsOf(inOrder);
+    assertThat(inOrder.get(0)).startsWith("bar 2 now begins 2 frames later");
+    assertThat(changes.panelsFirst().get(0)).startsWith("panel ").contains("12 frames later");
+  }
+
+  @Test
   void a_panel_that_moves_with_its_pictures_needs_no_new_photograph() {
     Changes changes =
         Changes.between(
