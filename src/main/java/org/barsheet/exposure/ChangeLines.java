@@ -137,9 +137,9 @@ final class ChangeLines {
     return switch (picture.use()) {
       case STILL_SERVES -> count == 1 ? "still serves" : all(count) + " still serve";
       case RESAMPLE ->
-          "before any is taken, copy the old "
+          "put the old pictures aside; their "
               + picture.instead().orElseThrow()
-              + " to this name: "
+              + " becomes this one, "
               + percent(picture.error())
               + " off";
       case TAKE -> count == 1 ? "to be taken" : all(count) + " to be taken";

@@ -67,7 +67,7 @@ final class ChangesWorksheet {
 
   private static String fact(Changes changes) {
     return Words.count(changes.panels().size(), "panel")
-        + " moved, "
+        + " changed, "
         + changes.count(Use.STILL_SERVES)
         + " of "
         + Words.count(changes.pictures().size(), "picture")

@@ -83,7 +83,7 @@ class CompareCommandTest {
         .startsWith("what,which,before,now,frames_later,remedy\n")
         .contains("pictures,flap 000,")
         .contains(
-            "flap 002,flap 001,5.0 %,,\"before any is taken, copy the old flap 001 to this name:"
+            "flap 002,flap 001,5.0 %,,\"put the old pictures aside; their flap 001 becomes this one,"
                 + " 0.0 % off\"\n");
   }
 

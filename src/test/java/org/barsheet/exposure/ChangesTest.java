@@ -135,7 +135,9 @@ class ChangesTest {
     assertThat(changes.lines())
         .extracting(ChangeLine::name, ChangeLine::remedy)
         .contains(
-            tuple("lamp 012", "before any is taken, copy the old lamp 016 to this name: 0.0 % off"),
+            tuple(
+                "lamp 012",
+                "put the old pictures aside; their lamp 016 becomes this one, 0.0 % off"),
             tuple("lamp 013 to 015", "not shown any more"),
             tuple("lamp 016", "not shown under this name any more, but under another: keep it"));
   }
