@@ -2,6 +2,7 @@ package org.barsheet.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Finding;
@@ -62,7 +63,8 @@ public final class ExposurePlanner {
         appearances,
         clips,
         new SheetNotes(timing, ruler, reveals).all(),
-        findings.withTiming(more(reveals, appearances, clips, shooting)));
+        findings.withTiming(more(reveals, appearances, clips, shooting)),
+        Optional.empty());
   }
 
   /** What is found about single parts of the film; each class says what it looks at. */

@@ -58,32 +58,6 @@ public record FilmSheet(
     return Uncovering.of(this, opening);
   }
 
-  /** A film that is compared with no earlier run. */
-  public FilmSheet(
-      List<InputFile> inputs,
-      TimingSheet timing,
-      List<PlannedReveal> reveals,
-      List<Movement> movements,
-      ShootingPlan shooting,
-      List<OpeningState> states,
-      List<Appearance> appearances,
-      List<ReceivedClip> clips,
-      List<SheetNote> notes,
-      List<Finding> findings) {
-    this(
-        inputs,
-        timing,
-        reveals,
-        movements,
-        shooting,
-        states,
-        appearances,
-        clips,
-        notes,
-        findings,
-        Optional.empty());
-  }
-
   /** The same film, compared with what an earlier run laid down. */
   public FilmSheet since(LaidFilm earlier) {
     Changes since = Changes.between(earlier, LaidFilm.of(this));

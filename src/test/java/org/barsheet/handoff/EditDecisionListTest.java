@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.barsheet.clock.FrameRate;
@@ -175,6 +176,7 @@ class EditDecisionListTest {
         List.of(),
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 }

@@ -145,7 +145,8 @@ public final class SampleFilm {
         List.of(
             new SheetNote(
                 shots.get(1).cue().accentFrame(), SheetNote.Column.SOUND, "A", true, "glimmer 1")),
-        findings);
+        findings,
+        Optional.empty());
   }
 
   private String named(String plain) {

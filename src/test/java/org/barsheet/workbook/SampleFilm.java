@@ -237,7 +237,8 @@ final class SampleFilm {
         SampleReveals.appearances(plan, shots, reveals),
         List.of(),
         notes(music, clock, filmBars, shots, reveals),
-        findings);
+        findings,
+        Optional.empty());
   }
 
   private Plan plan() {
