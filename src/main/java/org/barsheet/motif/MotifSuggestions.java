@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 
@@ -64,8 +65,27 @@ public final class MotifSuggestions {
 
     Suggestion suggestion() {
       return new Suggestion(
-          Notes.print(line), part, returns.stream().map(Occurrence::startTick).toList());
+          Notes.print(lastWritten(line)),
+          part,
+          returns.stream().map(Occurrence::startTick).toList());
     }
+  }
+
+  /**
+   * The line with its last note as it may have been written: players and programs let a note go a
+   * little early, and nothing follows that would tell. At most an eighth is added or taken.
+   */
+  private static List<MotifNote> lastWritten(List<MotifNote> line) {
+    MotifNote last = line.get(line.size() - 1);
+    BigFraction sixteenths = last.length().multiply(4);
+    BigFraction written = BigFraction.of(Math.round(sixteenths.doubleValue()), 4);
+    BigFraction off = written.subtract(last.length()).abs();
+    if (off.multiply(8).compareTo(last.length()) > 0) {
+      return line;
+    }
+    List<MotifNote> neat = new ArrayList<>(line.subList(0, line.size() - 1));
+    neat.add(new MotifNote(last.onset(), written, last.pitch()));
+    return neat;
   }
 
   private List<Suggestion> suggestions() {

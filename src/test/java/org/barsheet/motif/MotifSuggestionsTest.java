@@ -44,6 +44,21 @@ class MotifSuggestionsTest {
             });
   }
 
+  /** 23/192 of a whole note is an eighth let go a little early; a triplet eighth is none. */
+  @Test
+  void a_last_note_let_go_early_is_suggested_as_written() {
+    assertThat(suggestedWithLast("E5/12+32+192")).endsWith(" A5/8 E5/8");
+    assertThat(suggestedWithLast("E5/12")).endsWith(" A5/8 E5/12");
+  }
+
+  private static String suggestedWithLast(String last) {
+    ScoreSketch sketch = new ScoreSketch().part("Flute");
+    for (int time = 0; time < 3; time++) {
+      sketch.bar(1 + 4 * time, "C5/4 E5/8 D5/8 G5/4 A5/8 " + last);
+    }
+    return MotifSuggestions.of(sketch.score()).get(0).notes();
+  }
+
   @Test
   void a_theme_is_suggested_without_what_only_sometimes_follows_it() {
     String theme = "C5/4 E5/8 D5/8 G5/4 A5/8 G5/8 E5/4+8 F5/8 ";
