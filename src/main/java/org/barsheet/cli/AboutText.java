@@ -12,6 +12,7 @@ import org.barsheet.production.ScoreSummary.MeterFrom;
 import org.barsheet.production.ScoreSummary.PartSize;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Division;
+import org.barsheet.score.Meter;
 import org.barsheet.score.Part;
 import org.barsheet.score.ReadingNote;
 import org.barsheet.score.Score;
@@ -83,7 +84,26 @@ final class AboutText {
         music.tempo().perQuarterAt(start).times(music.bars().first().meter().feltBeatQuarters());
     return Words.number(Seconds.of(60).dividedBy(beat), 3)
         + " felt beats a minute at the start, "
+        + noteOf(music.bars().first().meter())
+        + " each, "
         + Words.count(music.score().tempoEvents(), "tempo event");
+  }
+
+  /** The note that a felt beat lasts: {@code a dotted quarter note}. */
+  private static String noteOf(Meter meter) {
+    int unit = meter.isCompound() ? meter.denominator() / 2 : meter.denominator();
+    String name =
+        switch (unit) {
+          case 0 -> "double whole note";
+          case 1 -> "whole note";
+          case 2 -> "half note";
+          case 4 -> "quarter note";
+          case 8 -> "eighth note";
+          case 16 -> "sixteenth note";
+          default -> unit + "th note";
+        };
+    String article = name.startsWith("e") && !meter.isCompound() ? "an " : "a ";
+    return article + (meter.isCompound() ? "dotted " : "") + name;
   }
 
   private static String meter(MeterFrom from) {

@@ -18,6 +18,9 @@ import org.barsheet.pulse.Music;
 /** Answers where single places lie, apart from any panel. */
 public final class Places {
 
+  /** A name that people try: panels are what is put on places. */
+  private static final String PANEL = "panel";
+
   private Places() {}
 
   /**
@@ -56,6 +59,9 @@ public final class Places {
   }
 
   private static String otherName(Plan plan, String name) {
+    if (name.equals(PANEL)) {
+      return "ask for a motif, a bar, a mark or a timecode; where panels lie stands on the sheet Timeline";
+    }
     List<String> motifs = plan.motifs().stream().map(MotifRequest::name).toList();
     return Nearest.to(name, motifs)
         .map(near -> "did you mean " + near + "?")

@@ -9,8 +9,12 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.barsheet.score.MidiBytes;
+import org.barsheet.score.MidiBytes.Track;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every command once, from its words to its exit status. */
 class CommandsTest {
@@ -30,6 +34,27 @@ class CommandsTest {
     assertThat(run("about", SCORE)).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString()).contains("Celesta", "4/4 from bar 1", "Ferry horn", "Likely motifs");
     assertThat(err.toString()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2, 1, a half note",
+    "3, 3, an eighth note",
+    "6, 3, a dotted quarter note",
+    "12, 4, a dotted eighth note"
+  })
+  void about_says_which_note_a_felt_beat_is(
+      int numerator, int power, String note, @TempDir Path folder) {
+    Track meter = new Track().meter(0, numerator, power);
+    Path score = MidiBytes.file().track(meter).track(Track.scale(480)).into(folder);
+    assertThat(run("about", score.toString())).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString()).contains(" felt beats a minute at the start, " + note + " each, ");
+  }
+
+  @Test
+  void a_panel_is_no_place_to_ask_for() {
+    assertThat(run("where", PLAN, "panel 6")).isEqualTo(ExitStatus.BAD_INPUT);
+    assertThat(err.toString()).contains("where panels lie stands on the sheet Timeline");
   }
 
   @Test
