@@ -1,8 +1,6 @@
 package org.barsheet.score;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.TreeMap;
 import org.barsheet.score.ScoreEvents.SoundingNote;
@@ -11,7 +9,8 @@ import org.barsheet.score.ScoreEvents.SoundingNote;
  * Joins the note-ons of one track to their note-offs: first on, first off. At one tick a note-off
  * ends what sounded before; what is left of them ends notes that begin there. Pairs that the
  * standard leaves open are decided this way because re-struck notes are far commoner than nested
- * ones.
+ * ones. Where a key lacks note-offs, that would give every later note the end of the one before it:
+ * there a note ends with the next note-off or when its key is struck again, whichever comes first.
  */
 final class NotePairer {
 
@@ -19,7 +18,7 @@ final class NotePairer {
 
   private final int track;
   private final ScoreEvents events;
-  private final TreeMap<Integer, Deque<Begun>> sounding = new TreeMap<>();
+  private final TreeMap<Integer, Key> keys = new TreeMap<>();
   private final List<Integer> offsWithoutNote = new ArrayList<>();
   private final List<Begun> beginning = new ArrayList<>();
   private long now;
@@ -27,6 +26,16 @@ final class NotePairer {
   private record Begun(int channel, int pitch, int velocity, long tick, long offset) {
     int key() {
       return channel * KEYS + pitch;
+    }
+  }
+
+  /** All of one key of one channel, in order of time; the ends are at most as many. */
+  private static final class Key {
+    private final List<Begun> begun = new ArrayList<>();
+    private final List<Long> ends = new ArrayList<>();
+
+    boolean sounds() {
+      return ends.size() < begun.size();
     }
   }
 
@@ -53,14 +62,16 @@ final class NotePairer {
   /** The track ends: what still sounds ends with it. */
   void end(long tick) {
     moveTo(Long.MAX_VALUE);
-    sounding.values().stream()
-        .flatMap(Deque::stream)
-        .forEach(
-            note -> {
-              events.noteHanging(note.offset());
-              add(note, tick);
-            });
-    sounding.clear();
+    for (Key key : keys.values()) {
+      if (key.sounds()) {
+        endOrStrikeAgain(key, tick);
+      } else {
+        for (int i = 0; i < key.begun.size(); i++) {
+          add(key.begun.get(i), key.ends.get(i));
+        }
+      }
+    }
+    keys.clear();
   }
 
   private void moveTo(long tick) {
@@ -68,7 +79,7 @@ final class NotePairer {
       return;
     }
     for (Begun note : beginning) {
-      sounding.computeIfAbsent(note.key(), key -> new ArrayDeque<>()).add(note);
+      keys.computeIfAbsent(note.key(), key -> new Key()).begun.add(note);
     }
     beginning.clear();
     for (int key : offsWithoutNote) {
@@ -78,13 +89,31 @@ final class NotePairer {
     now = tick;
   }
 
-  private boolean endOldest(int key, long tick) {
-    Deque<Begun> notes = sounding.get(key);
-    if (notes == null || notes.isEmpty()) {
+  private boolean endOldest(int number, long tick) {
+    Key key = keys.get(number);
+    if (key == null || !key.sounds()) {
       return false;
     }
-    add(notes.remove(), tick);
+    key.ends.add(tick);
     return true;
+  }
+
+  private void endOrStrikeAgain(Key key, long trackEnd) {
+    int end = 0;
+    for (int i = 0; i < key.begun.size(); i++) {
+      Begun note = key.begun.get(i);
+      boolean last = i + 1 == key.begun.size();
+      long struckAgain = last ? trackEnd : key.begun.get(i + 1).tick();
+      while (end < key.ends.size() && key.ends.get(end) < note.tick()) {
+        end++;
+      }
+      if (end < key.ends.size() && (last || key.ends.get(end) <= struckAgain)) {
+        add(note, key.ends.get(end++));
+      } else {
+        events.noteHanging(note.offset());
+        add(note, struckAgain);
+      }
+    }
   }
 
   private void add(Begun note, long endTick) {

@@ -99,8 +99,9 @@ final class ScoreEvents {
       readingNotes.add(
           firstHanging,
           hanging == 1
-              ? "a note never ends; it is held to the end of its track"
-              : hanging + " notes never end; they are held to the end of their track");
+              ? "a note never ends; it is held until its key is struck again or its track ends"
+              : hanging
+                  + " notes never end; they are held until their key is struck again or their track ends");
     }
     marks.sort(Comparator.comparingLong(Mark::tick));
   }

@@ -60,6 +60,23 @@ class ScoreReaderTest {
     assertThat(read(MidiBytes.file().track(track)).pedalTicks()).containsExactly(0L, 30L, 40L);
   }
 
+  /**
+   * The first note lacks its end; the others keep theirs, and the first ends as the second begins.
+   */
+  @Test
+  void a_note_that_never_ends_takes_nobody_elses_end() {
+    Track track = new Track().event(0, 0x90, 60, 80);
+    track.note(960, 1200, 0, 60).note(1920, 2160, 0, 60).note(2880, 3120, 0, 60);
+    Score score = read(MidiBytes.file().track(track));
+    assertThat(score.notes())
+        .filteredOn(note -> note.part() == 0)
+        .extracting(Note::onTick, Note::offTick)
+        .containsExactly(
+            tuple(0L, 960L), tuple(960L, 1200L), tuple(1920L, 2160L), tuple(2880L, 3120L));
+    assertThat(sentences(score)).hasSize(1);
+    assertThat(sentences(score).get(0)).startsWith("a note never ends; it is held until its key");
+  }
+
   @ParameterizedTest
   @CsvSource({"1, 32", "480, 480", "120, 480", "960, 960", "32767, 1048544", "96, 96"})
   void ticks_become_fine_enough_for_every_meter(int perQuarter, int expected) {
@@ -209,7 +226,8 @@ class ScoreReaderTest {
     Score score = read(MidiBytes.file().track(track));
     assertThat(score.notes()).extracting(Note::offTick).containsExactly(960L, 960L);
     assertThat(sentences(score))
-        .containsExactly("2 notes never end; they are held to the end of their track");
+        .containsExactly(
+            "2 notes never end; they are held until their key is struck again or their track ends");
   }
 
   @Test
