@@ -21,7 +21,8 @@ import org.barsheet.timing.TimingSheet;
  */
 final class BankOrchestra implements SampleSource, AutoCloseable {
 
-  private static final long MICROSECONDS = 1_000_000;
+  /** Decimal places of a second in microseconds. */
+  private static final int MICROSECOND_PLACES = 6;
 
   /** A note that ends as it begins would never end: it lasts so long at least. */
   private static final long SHORTEST_MICROSECONDS = 1_000;
@@ -123,7 +124,7 @@ final class BankOrchestra implements SampleSource, AutoCloseable {
   private long microsecondOf(long tick) {
     Seconds inFilm = timing.clock().filmTime(timing.music().tempo().secondsAt(tick));
     Seconds inFile = inFilm.plus(Seconds.of(layout.headSeconds()));
-    return Math.max(0, Math.round(inFile.toDouble() * MICROSECONDS));
+    return Math.max(0, inFile.toDecimal(MICROSECOND_PLACES).unscaledValue().longValueExact());
   }
 
   private void send(Event event) {
