@@ -2,7 +2,7 @@ package org.barsheet.exposure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
-import static org.barsheet.timing.PlanBuilder.reveal;
+import static org.barsheet.timing.Reveals.reveal;
 
 import java.util.List;
 import org.barsheet.plan.Camera;

@@ -2,8 +2,8 @@ package org.barsheet.exposure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
-import static org.barsheet.timing.PlanBuilder.on;
-import static org.barsheet.timing.PlanBuilder.reveal;
+import static org.barsheet.timing.Reveals.on;
+import static org.barsheet.timing.Reveals.reveal;
 
 import java.util.List;
 import java.util.Optional;

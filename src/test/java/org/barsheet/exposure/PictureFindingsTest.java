@@ -1,8 +1,8 @@
 package org.barsheet.exposure;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.barsheet.timing.PlanBuilder.on;
-import static org.barsheet.timing.PlanBuilder.reveal;
+import static org.barsheet.timing.Reveals.on;
+import static org.barsheet.timing.Reveals.reveal;
 
 import java.util.ArrayList;
 import java.util.List;

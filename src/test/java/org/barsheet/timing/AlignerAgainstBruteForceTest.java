@@ -50,7 +50,7 @@ class AlignerAgainstBruteForceTest {
     PlanBuilder plan = new PlanBuilder(music).opening("lamp-1", "small-lamp").panel("", "");
     for (int p = 0; p < 4; p++) {
       if (random.nextInt(3) == 0) {
-        plan.panel("glimmer", "", List.of(PlanBuilder.reveal("lamp-1", 3, 2)));
+        plan.panel("glimmer", "", List.of(Reveals.reveal("lamp-1", 3, 2)));
       } else {
         List<String> cues = List.of("glimmer", "1 beats into panel " + (p + 1), "");
         plan.panel(cues.get(random.nextInt(cues.size())), random.nextBoolean() ? "" : "2 beats");

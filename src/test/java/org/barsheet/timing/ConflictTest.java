@@ -59,7 +59,7 @@ class ConflictTest {
                 .opening("lamp-1", "small-lamp")
                 .panel("", "")
                 .panel("bar 8", "")
-                .panel("glimmer 2", "", List.of(PlanBuilder.reveal("lamp-1", 60, 2))));
+                .panel("glimmer 2", "", List.of(Reveals.reveal("lamp-1", 60, 2))));
     assertThat(told)
         .isEqualTo(
             """

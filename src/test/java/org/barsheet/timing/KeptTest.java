@@ -22,7 +22,7 @@ class KeptTest {
     return new PlanBuilder(music)
         .opening("lamp-1", "small-lamp")
         .panel("", "")
-        .panel(cue, "", List.of(PlanBuilder.reveal("lamp-1", pictures, 2)));
+        .panel(cue, "", List.of(Reveals.reveal("lamp-1", pictures, 2)));
   }
 
   private static String told(PlanBuilder plan) {

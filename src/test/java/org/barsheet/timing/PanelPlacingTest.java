@@ -52,7 +52,7 @@ class PanelPlacingTest {
             .panel("", "")
             .panel("glimmer", "")
             .panel("bar 5", "")
-            .panel("glimmer", "", List.of(PlanBuilder.reveal("lamp-1", 20, 2)));
+            .panel("glimmer", "", List.of(Reveals.reveal("lamp-1", 20, 2)));
     // Bars 7 and 8 would suit the last panel better: its accent there is that of the long return.
     assertThat(plan.time().shots().stream().map(shot -> shot.cue().id()).toList())
         .containsExactly("free-1", "glimmer-1", "bar-5", "glimmer-2");
@@ -79,7 +79,7 @@ class PanelPlacingTest {
         new PlanBuilder(music())
             .opening("lamp-1", "small-lamp")
             .panel("", "")
-            .panel("glimmer 2", "", List.of(PlanBuilder.reveal("lamp-1", 30, 2)))
+            .panel("glimmer 2", "", List.of(Reveals.reveal("lamp-1", 30, 2)))
             .panel("bar 10", "")
             .time();
     assertThat(cuts(sheet)).containsExactly(0L, 345L, 540L);

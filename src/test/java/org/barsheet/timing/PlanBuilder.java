@@ -267,53 +267,6 @@ public final class PlanBuilder {
                 p.where()));
   }
 
-  /** A reveal fully open on the accent. */
-  public static Reveal reveal(String opening, int pictures, int framesPerPicture) {
-    return reveal(opening, pictures, framesPerPicture, Reveal.Lands.FULLY_OPEN, Slow.END);
-  }
-
-  public static Reveal reveal(
-      String opening, int pictures, int framesPerPicture, Reveal.Lands lands, Slow slow) {
-    return reveal(opening, Reveal.Way.OPENS, pictures, framesPerPicture, lands, slow);
-  }
-
-  public static Reveal reveal(
-      String opening,
-      Reveal.Way way,
-      int pictures,
-      int framesPerPicture,
-      Reveal.Lands lands,
-      Slow slow) {
-    return new Reveal(
-        opening,
-        way,
-        pictures,
-        framesPerPicture,
-        slow,
-        Reveal.EvenIn.ANGLE,
-        lands,
-        new Reveal.OnAccent(),
-        Optional.empty(),
-        false,
-        where("reveals"));
-  }
-
-  /** The same reveal landing elsewhere. */
-  public static Reveal on(Reveal.LandsOn moment, Reveal r) {
-    return new Reveal(
-        r.opening(),
-        r.way(),
-        r.pictures(),
-        r.framesPerPicture(),
-        r.slow(),
-        r.evenIn(),
-        r.lands(),
-        moment,
-        Optional.empty(),
-        r.photographed(),
-        r.where());
-  }
-
   private static Where where(String section) {
     return new Where("quay.yaml", section);
   }
@@ -377,23 +330,7 @@ public final class PlanBuilder {
     photographed.add(new Kept.Run(last.name(), opening, firstFrame, landsFrame));
     return with(
         p ->
-            Panels.with(
-                p, p.cue(), p.length(), p.reveals().stream().map(PlanBuilder::taken).toList()));
-  }
-
-  private static Reveal taken(Reveal r) {
-    return new Reveal(
-        r.opening(),
-        r.way(),
-        r.pictures(),
-        r.framesPerPicture(),
-        r.slow(),
-        r.evenIn(),
-        r.lands(),
-        r.landsOn(),
-        r.cycle(),
-        true,
-        r.where());
+            Panels.with(p, p.cue(), p.length(), p.reveals().stream().map(Reveals::taken).toList()));
   }
 
   /** What the aligner works on. */

@@ -103,6 +103,6 @@ public final class RandomPlans {
   private Reveal reveal(String opening) {
     Reveal.Lands lands = one(List.of(Reveal.Lands.values()));
     Slow slow = one(List.of(Slow.values()));
-    return PlanBuilder.reveal(opening, 2 + below(24), 1 + below(3), lands, slow);
+    return Reveals.reveal(opening, 2 + below(24), 1 + below(3), lands, slow);
   }
 }

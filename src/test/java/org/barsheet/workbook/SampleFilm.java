@@ -236,7 +236,7 @@ final class SampleFilm {
         states,
         SampleReveals.appearances(plan, shots, reveals),
         List.of(),
-        notes(music, clock, filmBars, shots, reveals),
+        SampleNotes.of(timing, reveals, extraNotes),
         findings,
         Optional.empty());
   }
@@ -395,42 +395,5 @@ final class SampleFilm {
         reveals.stream()
             .anyMatch(reveal -> reveal.shot() < shot && reveal.opening().name().equals(opening));
     return opened ? 1 : 0;
-  }
-
-  private List<SheetNote> notes(
-      Music music,
-      FilmClock clock,
-      List<FilmBar> bars,
-      List<Shot> shots,
-      List<PlannedReveal> reveals) {
-    List<SheetNote> notes = new ArrayList<>(extraNotes);
-    for (FilmBar bar : bars) {
-      for (int beat = 0; beat < bar.bar().beatTicks().size(); beat++) {
-        long tick = bar.bar().beatTicks().get(beat);
-        String text =
-            beat == 0 ? "bar " + bar.bar().number() : bar.bar().number() + "·" + (beat + 1);
-        long frame = clock.frameAt(music.tempo().secondsAt(tick));
-        notes.add(new SheetNote(frame, SheetNote.Column.BEAT, "", false, text));
-      }
-    }
-    for (Shot shot : shots) {
-      notes.add(
-          new SheetNote(
-              shot.frames().start(), SheetNote.Column.ACTION, "", false, shot.panel().action()));
-    }
-    for (PlannedReveal reveal : reveals) {
-      notes.add(new SheetNote(reveal.accentFrame(), SheetNote.Column.SOUND, "A", true, "G6"));
-      notes.add(
-          new SheetNote(reveal.firstGapFrame(), SheetNote.Column.ACTION, "", false, "first gap"));
-      notes.add(
-          new SheetNote(
-              reveal.landsFrame(),
-              SheetNote.Column.ACTION,
-              "",
-              true,
-              reveal.opening().name() + " fully open"));
-    }
-    notes.sort(Comparator.comparingLong(SheetNote::frame).thenComparing(SheetNote::column));
-    return notes;
   }
 }
