@@ -1,9 +1,6 @@
 package org.barsheet.clips;
 
 import java.io.IOException;
-import java.nio.ByteOrder;
-import java.nio.channels.SeekableByteChannel;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
@@ -14,8 +11,6 @@ import java.nio.file.Path;
  */
 public final class ClipReader {
 
-  private static final int SHORTEST = 12;
-
   private ClipReader() {}
 
   /**
@@ -25,18 +20,6 @@ public final class ClipReader {
    * @throws IOException if the disk does not give it
    */
   public static ClipFacts read(Path file) throws IOException, UnreadableClipException {
-    try (SeekableByteChannel channel = Files.newByteChannel(file)) {
-      if (channel.size() < SHORTEST) {
-        throw new UnreadableClipException("is empty or cut short");
-      }
-      ClipBytes bytes = new ClipBytes(channel, ByteOrder.BIG_ENDIAN);
-      String first = bytes.fourLetters(0);
-      if (first.equals("RIFF") || first.equals("RF64")) {
-        return WaveHead.read(new ClipBytes(channel, ByteOrder.LITTLE_ENDIAN));
-      }
-      return MovieHead.read(bytes);
-    } catch (ArithmeticException tooLarge) {
-      throw new UnreadableClipException("says lengths that cannot be");
-    }
+    return OpenClip.read(file, clip -> clip.isWave() ? clip.wave() : MovieHead.read(clip.bytes()));
   }
 }

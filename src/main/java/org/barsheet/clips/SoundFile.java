@@ -1,16 +1,11 @@
 package org.barsheet.clips;
 
 import java.io.IOException;
-import java.nio.ByteOrder;
-import java.nio.channels.SeekableByteChannel;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
 /** Tells a file with sound in it from any other by its first bytes and its headers. */
 public final class SoundFile {
-
-  private static final int SHORTEST = 12;
 
   /** FLAC (RFC 9639, 6), Ogg (RFC 3533, 6), a tag before MPEG audio (ID3v2.4.0, 3.1). */
   private static final String NAMED_FIRST = "fLaC|OggS|ID3.";
@@ -24,20 +19,19 @@ public final class SoundFile {
    * @throws IOException if the disk does not give it
    */
   public static void check(Path file) throws IOException, UnreadableClipException {
-    try (SeekableByteChannel channel = Files.newByteChannel(file)) {
-      if (channel.size() < SHORTEST) {
-        throw new UnreadableClipException("is empty or cut short");
-      }
-      ClipBytes bytes = new ClipBytes(channel, ByteOrder.BIG_ENDIAN);
-      String first = bytes.fourLetters(0);
-      if (first.equals("RIFF") || first.equals("RF64")) {
-        WaveHead.read(new ClipBytes(channel, ByteOrder.LITTLE_ENDIAN));
-      } else if (!first.matches(NAMED_FIRST) && !isAiff(bytes) && !isMpegAudio(bytes)) {
-        checkMovie(bytes);
-      }
-    } catch (ArithmeticException tooLarge) {
-      throw new UnreadableClipException("says lengths that cannot be");
+    OpenClip.read(file, SoundFile::checked);
+  }
+
+  private static ClipBytes checked(OpenClip clip) throws IOException, UnreadableClipException {
+    ClipBytes bytes = clip.bytes();
+    if (clip.isWave()) {
+      clip.wave();
+    } else if (!bytes.fourLetters(0).matches(NAMED_FIRST)
+        && !isAiff(bytes)
+        && !isMpegAudio(bytes)) {
+      checkMovie(bytes);
     }
+    return bytes;
   }
 
   /** AIFF 1.3 and AIFF-C: a FORM of that type. */
