@@ -4,10 +4,10 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.util.Locale;
 import org.barsheet.motif.Suggestion;
-import org.barsheet.production.ScoreSummary;
 import org.barsheet.production.ScoreSummary.MarkAt;
 import org.barsheet.production.ScoreSummary.MeterFrom;
 import org.barsheet.production.ScoreSummary.PartSize;
+import org.barsheet.production.ScoreSummary;
 import org.barsheet.pulse.TempoEvidence;
 import org.barsheet.score.Division;
 import org.barsheet.score.ReadingNote;
@@ -81,7 +81,7 @@ final class AboutJson {
       mark.addProperty("kind", at.mark().kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
       mark.addProperty("text", at.mark().text());
       mark.addProperty("bar", at.place().bar());
-      mark.addProperty("beat", Words.decimal(at.place().beat(), 3));
+      mark.addProperty("beat", Figures.decimal(at.place().beat(), 3));
       mark.addProperty("seconds", at.at().toDecimal(6));
       marks.add(mark);
     }

@@ -5,11 +5,11 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
 import org.barsheet.motif.Suggestion;
-import org.barsheet.production.ScoreSummary;
 import org.barsheet.production.ScoreSummary.BarAt;
 import org.barsheet.production.ScoreSummary.MarkAt;
 import org.barsheet.production.ScoreSummary.MeterFrom;
 import org.barsheet.production.ScoreSummary.PartSize;
+import org.barsheet.production.ScoreSummary;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Division;
 import org.barsheet.score.Meter;
@@ -57,12 +57,12 @@ final class AboutText {
 
   private static String division(Division division) {
     if (division instanceof Division.PerFrame perFrame) {
-      return Words.count(perFrame.ticks(), "tick")
+      return Figures.count(perFrame.ticks(), "tick")
           + " a frame at "
           + perFrame.rate()
           + " frames a second (real time, no beats)";
     }
-    return Words.count(((Division.PerQuarter) division).ticks(), "tick") + " a quarter note";
+    return Figures.count(((Division.PerQuarter) division).ticks(), "tick") + " a quarter note";
   }
 
   private static String length(ScoreSummary about) {
@@ -70,11 +70,11 @@ final class AboutText {
     if (notes == 0) {
       return "silent: the file holds no notes";
     }
-    return Words.duration(about.length())
+    return Figures.duration(about.length())
         + ", "
-        + Words.count(notes, "note")
+        + Figures.count(notes, "note")
         + ", the first at "
-        + Words.duration(about.firstOnset());
+        + Figures.duration(about.firstOnset());
   }
 
   private static String tempo(ScoreSummary about) {
@@ -82,11 +82,11 @@ final class AboutText {
     long start = music.bars().first().startTick();
     Seconds beat =
         music.tempo().perQuarterAt(start).times(music.bars().first().meter().feltBeatQuarters());
-    return Words.number(Seconds.of(60).dividedBy(beat), 3)
+    return Figures.number(Seconds.of(60).dividedBy(beat), 3)
         + " felt beats a minute at the start, "
         + noteOf(music.bars().first().meter())
         + " each, "
-        + Words.count(music.score().tempoEvents(), "tempo event");
+        + Figures.count(music.score().tempoEvents(), "tempo event");
   }
 
   /** The note that a felt beat lasts: {@code a dotted quarter note}. */
@@ -113,7 +113,7 @@ final class AboutText {
   private static String bars(ScoreSummary about) {
     String downbeats =
         about.downbeats().stream().map(AboutText::downbeat).collect(Collectors.joining(", "));
-    return Words.count(about.music().bars().bars().size(), "bar")
+    return Figures.count(about.music().bars().bars().size(), "bar")
         + (about.music().bars().first().number() == 0 ? " counting the pickup" : "")
         + (downbeats.isEmpty() ? "" : "; first downbeats: " + downbeats);
   }

@@ -16,8 +16,8 @@ import org.barsheet.pulse.Beat;
 import org.barsheet.pulse.Doubt;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.Reading;
-import org.barsheet.pulse.TempoRequest;
 import org.barsheet.pulse.TempoRequest.Pin;
+import org.barsheet.pulse.TempoRequest;
 import org.barsheet.score.Meter;
 import org.barsheet.score.ReadingNote;
 import picocli.CommandLine.Command;
@@ -122,7 +122,7 @@ final class BeatsCommand implements Callable<Integer> {
       table.add(
           beat.bar().number(),
           beat.number(),
-          Words.decimal(beat.quarter(), 6),
+          Figures.decimal(beat.quarter(), 6),
           beat.seconds().toDecimal(6),
           beat.isDownbeat() && beat.bar().number() > 0 ? 1 : 0);
     }

@@ -2,9 +2,9 @@ package org.barsheet.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import org.barsheet.exposure.ChangeLine;
-import org.barsheet.exposure.Changes;
-import org.barsheet.exposure.PictureChange.Use;
+import org.barsheet.changes.ChangeLine;
+import org.barsheet.changes.Changes;
+import org.barsheet.changes.PictureChange.Use;
 
 /** What moved, as it is told on a terminal. */
 final class ChangesText {
@@ -51,7 +51,7 @@ final class ChangesText {
 
   private static String pictures(Changes changes) {
     long serve = changes.count(Use.STILL_SERVES);
-    return Words.count(changes.pictures().size(), "picture")
+    return Figures.count(changes.pictures().size(), "picture")
         + ": "
         + serve
         + (serve == 1 ? " still serves, " : " still serve, ")

@@ -3,10 +3,10 @@ package org.barsheet.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.barsheet.exposure.ChangeLine;
-import org.barsheet.exposure.Changes;
-import org.barsheet.production.Comparison;
+import org.barsheet.changes.ChangeLine;
+import org.barsheet.changes.Changes;
 import org.barsheet.production.Production;
+import org.barsheet.production.VersionComparison;
 import org.barsheet.pulse.MusicChange;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,7 +49,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Comparison comparison = Production.compare(before, now);
+    VersionComparison comparison = Production.compare(before, now);
     PrintWriter out = spec.commandLine().getOut();
     if (form.as == As.TEXT) {
       comparison
@@ -62,7 +62,7 @@ final class CompareCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  private static void print(Comparison scores, PrintWriter out) {
+  private static void print(VersionComparison scores, PrintWriter out) {
     boolean same =
         scores.parts().isEmpty() && scores.bars().stream().noneMatch(MusicChange::isChange);
     if (same) {
@@ -75,7 +75,7 @@ final class CompareCommand implements Callable<Integer> {
         .forEach(out::println);
   }
 
-  private static Table table(Comparison comparison) {
+  private static Table table(VersionComparison comparison) {
     return comparison.film().map(CompareCommand::table).orElseGet(() -> barTable(comparison));
   }
 
@@ -84,7 +84,7 @@ final class CompareCommand implements Callable<Integer> {
     for (ChangeLine line : film.lines()) {
       Object later = line.later().isPresent() ? (Object) line.later().getAsLong() : "";
       table.add(
-          Words.constant(line.kind()),
+          Figures.constant(line.kind()),
           line.name(),
           line.before(),
           line.now(),
@@ -94,7 +94,7 @@ final class CompareCommand implements Callable<Integer> {
     return table;
   }
 
-  private static Table barTable(Comparison scores) {
+  private static Table barTable(VersionComparison scores) {
     Table table =
         new Table(
             "what",
@@ -106,7 +106,7 @@ final class CompareCommand implements Callable<Integer> {
             "sentence");
     for (MusicChange bars : scores.bars()) {
       table.add(
-          Words.constant(bars.kind()),
+          Figures.constant(bars.kind()),
           bars.firstBefore(),
           bars.lastBefore(),
           bars.firstNow(),

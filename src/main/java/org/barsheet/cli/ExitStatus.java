@@ -1,5 +1,6 @@
 package org.barsheet.cli;
 
+
 /** What the program tells the shell when it ends. */
 final class ExitStatus {
 

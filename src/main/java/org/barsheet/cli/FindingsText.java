@@ -3,9 +3,9 @@ package org.barsheet.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.Finding;
 
 /** Findings as text, grouped by who must act. */
 final class FindingsText {
@@ -57,11 +57,11 @@ final class FindingsText {
 
   /** {@code 1 error, 2 warnings, 0 notes}. */
   static String totals(List<Finding> findings) {
-    return Words.count(number(findings, Severity.ERROR), "error")
+    return Figures.count(number(findings, Severity.ERROR), "error")
         + ", "
-        + Words.count(number(findings, Severity.WARNING), "warning")
+        + Figures.count(number(findings, Severity.WARNING), "warning")
         + ", "
-        + Words.count(number(findings, Severity.NOTE), "note");
+        + Figures.count(number(findings, Severity.NOTE), "note");
   }
 
   private static long number(List<Finding> findings, Severity severity) {

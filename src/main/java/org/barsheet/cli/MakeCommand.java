@@ -13,7 +13,6 @@ import org.barsheet.production.Placed;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.barsheet.timing.Finding;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,6 +20,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine;
 
 /** Makes every sheet and file of a film. */
 @Command(
@@ -112,9 +112,9 @@ final class MakeCommand implements Callable<Integer> {
 
   private static String placed(Placed placed) {
     int stay = placed.photographs().size();
-    return Words.count(placed.drawn().size(), "placeholder")
+    return Figures.count(placed.drawn().size(), "placeholder")
         + " drawn in the folder pictures; "
-        + Words.count(stay, "photograph")
+        + Figures.count(stay, "photograph")
         + (stay == 1 ? " stands" : " stand")
         + " there already";
   }
@@ -133,7 +133,7 @@ final class MakeCommand implements Callable<Integer> {
   private static String kept(KeptWorkbook kept) {
     int gone = kept.cellsWithoutRow();
     if (gone > 0) {
-      return Words.count(gone, "cell")
+      return Figures.count(gone, "cell")
           + " you typed into "
           + (gone == 1 ? "has" : "have")
           + " no row any more; the workbook before is kept as "

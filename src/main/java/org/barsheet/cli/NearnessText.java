@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.motif.NearMiss;
 import org.barsheet.motif.Occurrence;
-import org.barsheet.production.Nearness;
 import org.barsheet.production.Nearness.OfMotif;
+import org.barsheet.production.Nearness;
 import org.barsheet.score.BarBeat;
 
 /** How near motifs come to a place, as sentences or as a table. */
@@ -80,7 +80,7 @@ final class NearnessText {
     table.add(
         miss.motif(),
         place.bar(),
-        Words.decimal(place.beat(), 6),
+        Figures.decimal(place.beat(), 6),
         rounded(miss.score()),
         rounded(miss.needed()),
         miss.certainty().map(c -> c.name().toLowerCase(Locale.ROOT)).orElse(""),
@@ -89,7 +89,7 @@ final class NearnessText {
   }
 
   private static Number rounded(double score) {
-    return Words.decimal(BigFraction.from(score, 1e-9, 100), 4);
+    return Figures.decimal(BigFraction.from(score, 1e-9, 100), 4);
   }
 
   private BarBeat place(long tick) {

@@ -18,7 +18,7 @@ final class ReadingsTable {
     for (Reading reading : readings) {
       table.add(
           name(reading),
-          Words.decimal(Readings.beatsPerMinute(reading.music()), 1),
+          Figures.decimal(Readings.beatsPerMinute(reading.music()), 1),
           reading.music().bars().bars().size(),
           reading.music().firstDownbeats(DOWNBEATS).stream()
               .map(beat -> beat.seconds().toDecimal(3) + " s")
@@ -30,7 +30,7 @@ final class ReadingsTable {
 
   private static String name(Reading reading) {
     return reading.kind() == Reading.Kind.LATER
-        ? "bars " + Words.count(reading.beatsLater(), "beat") + " later"
+        ? "bars " + Figures.count(reading.beatsLater(), "beat") + " later"
         : reading.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
@@ -38,7 +38,7 @@ final class ReadingsTable {
     return switch (reading.kind()) {
       case FOLLOWED -> "";
       case HALF_AS_FAST, TWICE_AS_FAST ->
-          "--bpm " + Words.number(reading.request().beatsPerMinute().orElseThrow(), 1);
+          "--bpm " + Figures.number(reading.request().beatsPerMinute().orElseThrow(), 1);
       case LATER ->
           reading.request().pins().stream()
               .map(pin -> "--pin " + pin.bar() + "=" + pin.at().toDecimal(3))

@@ -102,7 +102,7 @@ final class ReturnsText {
           found.motif(),
           found.number(),
           place.bar(),
-          Words.decimal(place.beat(), 6),
+          Figures.decimal(place.beat(), 6),
           quarter(found.startTick()),
           returns.music().tempo().secondsAt(found.startTick()).toDecimal(6),
           quarter(found.endTick()),
@@ -110,7 +110,7 @@ final class ReturnsText {
           parts(found),
           found.description(),
           found.transposition(),
-          Words.decimal(BigFraction.from(found.score(), 1e-9, 100), 4),
+          Figures.decimal(BigFraction.from(found.score(), 1e-9, 100), 4),
           certainty(found));
     }
     return table;
@@ -121,7 +121,7 @@ final class ReturnsText {
   }
 
   private Number quarter(long tick) {
-    return Words.decimal(BigFraction.of(tick, returns.music().score().ticksPerQuarter()), 6);
+    return Figures.decimal(BigFraction.of(tick, returns.music().score().ticksPerQuarter()), 6);
   }
 
   private String parts(Occurrence found) {

@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.production.Watcher;
 import org.barsheet.timing.Finding;

@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.barsheet.clock.Footage;
+import org.barsheet.cues.Cue;
 import org.barsheet.production.Located;
 import org.barsheet.production.Production;
-import org.barsheet.timing.Cue;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,7 +57,7 @@ final class WhereCommand implements Callable<Integer> {
             : new Table("place", "bar", "beat", "seconds", "timecode", "frame");
     for (Cue cue : located.cues()) {
       String timecode = located.film().timecode(cue.frame()).toString();
-      Number beat = Words.decimal(cue.place().beat(), 3);
+      Number beat = Figures.decimal(cue.place().beat(), 3);
       Number seconds = cue.at().toDecimal(3);
       if (feet) {
         String footage = cue.frame() < 0 ? "" : Footage.ofFrames(cue.frame()).toString();

@@ -1,5 +1,6 @@
 package org.barsheet.clock;
 
+
 /**
  * A run of film frames.
  *

@@ -5,9 +5,9 @@ import java.util.OptionalLong;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.FilmClock;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
-import org.barsheet.timing.FilmClock;
 
 /**
  * One performer seen in one opening in one shot.

@@ -4,25 +4,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.clock.FrameSpan;
+import org.barsheet.cues.MusicRuler;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Panel.Appears;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Reveal.Way;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
-import org.barsheet.timing.MusicRuler;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
 /** Who is seen where, from when to when. */
-final class Appearances {
+public final class Appearances {
 
   private final TimingSheet timing;
   private final MusicRuler ruler;
   private final List<PlannedReveal> reveals;
   private final List<OpeningState> states;
 
-  Appearances(
+  public Appearances(
       TimingSheet timing,
       MusicRuler ruler,
       List<PlannedReveal> reveals,
@@ -34,7 +34,7 @@ final class Appearances {
   }
 
   /** Every appearance, in order of shot, then of the plan. */
-  List<Appearance> all() {
+  public List<Appearance> all() {
     List<Appearance> all = new ArrayList<>();
     for (Shot shot : timing.shots()) {
       for (Appears appears : shot.panel().appears()) {

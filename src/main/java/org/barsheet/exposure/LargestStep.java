@@ -3,6 +3,7 @@ package org.barsheet.exposure;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.barsheet.artwork.Measure;
 import org.barsheet.plan.Hand;
 
 /**
@@ -28,7 +29,7 @@ public record LargestStep(int picture, double step, double limit, String unit, O
   private static final double DUST = 1e-9;
 
   /** The largest step of a movement as worked out, before it is rounded to what a hand can set. */
-  static LargestStep of(Movement movement, Hand hand) {
+  public static LargestStep of(Movement movement, Hand hand) {
     return new Search(movement, hand).find();
   }
 
@@ -36,11 +37,11 @@ public record LargestStep(int picture, double step, double limit, String unit, O
     return step <= limit + DUST;
   }
 
-  String words() {
+  public String words() {
     return amount(step);
   }
 
-  String limitWords() {
+  public String limitWords() {
     return amount(limit);
   }
 

@@ -2,6 +2,7 @@ package org.barsheet.exposure;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.barsheet.artwork.Measure;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.Opening;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.Opening.Support;

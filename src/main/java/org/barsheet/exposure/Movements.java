@@ -14,7 +14,7 @@ import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 
 /** What has to be photographed: each movement once, however many reveals show its pictures. */
-final class Movements {
+public final class Movements {
 
   /** A movement while its reveals are gathered. */
   private static final class Draft {
@@ -41,7 +41,7 @@ final class Movements {
   private final Map<MovementKey, Movement> movements = new LinkedHashMap<>();
 
   /** Gathers the reveals of all shots, in story order. */
-  Movements(Plan plan, List<Shot> shots) {
+  public Movements(Plan plan, List<Shot> shots) {
     this.plan = plan;
     for (Shot shot : shots) {
       for (Reveal reveal : shot.panel().reveals()) {
@@ -61,17 +61,17 @@ final class Movements {
   }
 
   /** The opening that a reveal moves. */
-  Opening openingOf(Reveal reveal) {
+  public Opening openingOf(Reveal reveal) {
     return plan.opening(reveal.opening()).orElseThrow();
   }
 
   /** The movement whose pictures a reveal shows. */
-  Movement of(Reveal reveal) {
+  public Movement of(Reveal reveal) {
     return Objects.requireNonNull(movements.get(keyOf(reveal)), "a reveal of another plan");
   }
 
   /** Every movement, in story order. */
-  List<Movement> all() {
+  public List<Movement> all() {
     return List.copyOf(movements.values());
   }
 

@@ -1,5 +1,6 @@
 package org.barsheet.exposure;
 
+
 /**
  * How far an opening stands open in a shot.
  *

@@ -9,12 +9,12 @@ import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
 /** How far each opening stands open in each shot. */
-final class OpeningStates {
+public final class OpeningStates {
 
   private OpeningStates() {}
 
   /** Every opening in every shot, in order of shot, then of the plan; all are closed at first. */
-  static List<OpeningState> of(TimingSheet timing, List<PlannedReveal> reveals) {
+  public static List<OpeningState> of(TimingSheet timing, List<PlannedReveal> reveals) {
     Map<String, Double> open = new HashMap<>();
     List<OpeningState> states = new ArrayList<>();
     for (Shot shot : timing.shots()) {

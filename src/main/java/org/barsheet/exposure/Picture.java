@@ -1,5 +1,6 @@
 package org.barsheet.exposure;
 
+
 /**
  * One photograph.
  *

@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.barsheet.align.PictureRun;
+import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.PlannedReveal.Squeeze;
 import org.barsheet.exposure.Steps.Step;
 import org.barsheet.plan.Opening;
-import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Reveal.Cycle;
 import org.barsheet.plan.Reveal.Way;
-import org.barsheet.timing.PictureRun;
-import org.barsheet.timing.RevealRoom;
+import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 
 /** Spreads one reveal over the frames of its shot. */
-final class RevealPlanner {
+public final class RevealPlanner {
 
   private final Shot shot;
   private final RevealRoom room;
@@ -26,7 +26,7 @@ final class RevealPlanner {
   private final PictureRun way;
   private final List<Step> steps;
 
-  RevealPlanner(Shot shot, RevealRoom room, PictureRun way, Opening opening, Movement movement) {
+  public RevealPlanner(Shot shot, RevealRoom room, PictureRun way, Opening opening, Movement movement) {
     this.shot = shot;
     this.room = room;
     this.reveal = room.reveal();

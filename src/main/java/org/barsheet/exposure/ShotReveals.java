@@ -7,18 +7,18 @@ import org.barsheet.clock.FrameSpan;
 import org.barsheet.timing.Shot;
 
 /** The reveals of one shot on their layers. */
-final class ShotReveals {
+public final class ShotReveals {
 
   private final Shot shot;
   private final List<RevealPlanner> planners;
 
-  ShotReveals(Shot shot, List<RevealPlanner> planners) {
+  public ShotReveals(Shot shot, List<RevealPlanner> planners) {
     this.shot = shot;
     this.planners = planners;
   }
 
   /** Every reveal of the shot, in order of layer, then frame. */
-  List<PlannedReveal> all() {
+  public List<PlannedReveal> all() {
     List<FrameSpan> parts = planners.stream().map(this::part).toList();
     List<Integer> layers = Layers.assign(parts);
     List<PlannedReveal> reveals = new ArrayList<>();

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.barsheet.plan.Hand;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 import org.barsheet.timing.TimingSheet;
 
 /** Reveals that show some of their pictures only, and so jump further than the plan allows. */
-final class ShownSteps {
+public final class ShownSteps {
 
   /** Room for the last digits of doubles. */
   private static final double DUST = 1e-9;
@@ -19,12 +19,12 @@ final class ShownSteps {
   private final TimingSheet timing;
   private final Findings findings = new Findings();
 
-  ShownSteps(TimingSheet timing) {
+  public ShownSteps(TimingSheet timing) {
     this.timing = timing;
   }
 
   /** All of them, worst first; none where the plan gives no largest step. */
-  List<Finding> of(List<PlannedReveal> reveals, Movements movements) {
+  public List<Finding> of(List<PlannedReveal> reveals, Movements movements) {
     Hand hand = timing.plan().hand();
     for (PlannedReveal reveal : reveals) {
       Movement movement = movements.of(reveal.reveal());

@@ -1,11 +1,11 @@
 package org.barsheet.exposure;
 
+import org.barsheet.align.PictureRun;
+import org.barsheet.input.Prose;
 import org.barsheet.plan.Reveal;
-import org.barsheet.timing.PictureRun;
-import org.barsheet.timing.Words;
 
 /** Says how a squeezed reveal is shown. */
-final class SqueezeWords {
+public final class SqueezeWords {
 
   private SqueezeWords() {}
 
@@ -15,10 +15,10 @@ final class SqueezeWords {
     if (shown >= reveal.pictures()) {
       return rate + " instead of " + word(reveal.framesPerPicture());
     }
-    return shown + " of " + Words.count(reveal.pictures(), "picture") + ", " + rate;
+    return shown + " of " + Prose.count(reveal.pictures(), "picture") + ", " + rate;
   }
 
-  static String on(int frames) {
+  public static String on(int frames) {
     return "on " + word(frames);
   }
 
@@ -28,7 +28,7 @@ final class SqueezeWords {
       case 2 -> "twos";
       case 3 -> "threes";
       case 4 -> "fours";
-      default -> Words.count(frames, "frame") + " each";
+      default -> Prose.count(frames, "frame") + " each";
     };
   }
 }

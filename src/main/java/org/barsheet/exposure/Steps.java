@@ -2,9 +2,9 @@ package org.barsheet.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.timing.NoteKeys;
-import org.barsheet.timing.PictureRun;
-import org.barsheet.timing.RevealRoom;
+import org.barsheet.align.NoteKeys;
+import org.barsheet.align.PictureRun;
+import org.barsheet.align.RevealRoom;
 
 /**
  * The steps of a reveal: on which frame which of the pictures asked for begins to show. The grid is

@@ -3,6 +3,10 @@ package org.barsheet.exposure;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** How much of one opening's hole is uncovered, frame by frame, seen from straight above. */
 public final class Uncovering {
@@ -13,11 +17,14 @@ public final class Uncovering {
     this.shares = shares;
   }
 
-  static Uncovering of(FilmSheet film, String opening) {
+  public static Uncovering of(
+      List<PlannedReveal> reveals, List<Movement> movements, String opening) {
+    Map<String, Movement> byName =
+        movements.stream().collect(Collectors.toMap(Movement::name, Function.identity()));
     NavigableMap<Long, Double> shares = new TreeMap<>();
-    for (PlannedReveal reveal : film.reveals()) {
+    for (PlannedReveal reveal : reveals) {
       if (reveal.opening().name().equals(opening)) {
-        Movement movement = film.movement(reveal.movement());
+        Movement movement = Objects.requireNonNull(byName.get(reveal.movement()));
         for (Exposure exposure : reveal.exposures()) {
           int picture = exposure.picture().number();
           double share = movement.pictures().get(picture).measures().uncovered();

@@ -1,9 +1,9 @@
 package org.barsheet.handoff;
 
 import java.util.List;
-import org.barsheet.exposure.Call;
-import org.barsheet.exposure.CallAppearance;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.calls.Call;
+import org.barsheet.calls.CallAppearance;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.text.Html;
 
 /** One performer's call as a page to print. */

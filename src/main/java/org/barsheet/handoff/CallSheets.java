@@ -2,10 +2,9 @@ package org.barsheet.handoff;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.barsheet.exposure.Call;
-import org.barsheet.exposure.Calls;
+import org.barsheet.calls.Call;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 
 /** A page for each performer: when they are seen, how to film themselves, what to send. */
 final class CallSheets {
@@ -14,7 +13,7 @@ final class CallSheets {
 
   /** One page a performer, in {@code calls/}. */
   static List<HandoffFile> files(FilmSheet sheet) {
-    return Calls.of(sheet).stream().map(call -> file(sheet, call)).toList();
+    return sheet.calls().stream().map(call -> file(sheet, call)).toList();
   }
 
   private static HandoffFile file(FilmSheet sheet, Call call) {

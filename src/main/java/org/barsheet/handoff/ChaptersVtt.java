@@ -1,6 +1,6 @@
 package org.barsheet.handoff;
 
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.Shot;
 
 /** Every shot as a WebVTT chapter; chapters follow each other without gap or overlap. */

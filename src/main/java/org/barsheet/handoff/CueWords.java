@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.cues.Cue;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.motif.Form;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Reveal;
 import org.barsheet.score.Part;
-import org.barsheet.timing.Cue;
 import org.barsheet.timing.Shot;
 
 /** What is said of a cue, in the same words in every file. */

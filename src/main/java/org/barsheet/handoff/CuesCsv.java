@@ -5,9 +5,9 @@ import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.cues.Cue;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Film;
-import org.barsheet.timing.Cue;
 
 /**
  * Every cue as a row. {@code frame} counts from the film's first frame, from 0; {@code seconds}

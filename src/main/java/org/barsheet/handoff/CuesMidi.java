@@ -8,8 +8,8 @@ import javax.sound.midi.Sequence;
 import javax.sound.midi.Track;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.timing.Cue;
+import org.barsheet.cues.Cue;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 

@@ -3,10 +3,10 @@ package org.barsheet.handoff;
 import java.util.Comparator;
 import java.util.List;
 import org.barsheet.clock.FrameSpan;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.cues.Cue;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Film;
-import org.barsheet.timing.Cue;
 import org.barsheet.timing.Shot;
 
 /** Every cue inside the film as a WebVTT cue, as long as it sounds. */

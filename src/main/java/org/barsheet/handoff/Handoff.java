@@ -3,10 +3,10 @@ package org.barsheet.handoff;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.handoff.sound.BankGuide;
-import org.barsheet.handoff.sound.SoundFiles;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.input.SafeFile;
+import org.barsheet.sound.BankGuide;
+import org.barsheet.sound.SoundFiles;
 
 /** Every file that is handed over, by name. */
 public final class Handoff {

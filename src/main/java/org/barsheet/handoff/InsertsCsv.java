@@ -4,15 +4,15 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
+import org.barsheet.artwork.ClipCrop;
+import org.barsheet.artwork.PictureRect;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
-import org.barsheet.exposure.ClipCrop;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Insert;
-import org.barsheet.exposure.PictureRect;
 import org.barsheet.exposure.Uncovering;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Film;
 
 /**

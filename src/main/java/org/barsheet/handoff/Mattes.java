@@ -4,11 +4,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.barsheet.artwork.PictureRect;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Insert;
-import org.barsheet.exposure.PictureRect;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.text.Html;
 import org.barsheet.plan.Film;
 

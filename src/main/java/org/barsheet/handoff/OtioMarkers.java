@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.cues.Cue;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.timing.Cue;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.Finding;
 
 /**

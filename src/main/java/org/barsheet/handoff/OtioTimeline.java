@@ -16,23 +16,23 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongFunction;
+import org.barsheet.artwork.PictureCrop;
+import org.barsheet.artwork.PictureRect;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.InputFile;
 import org.barsheet.exposure.Insert;
-import org.barsheet.exposure.Photographs;
-import org.barsheet.exposure.PictureCrop;
-import org.barsheet.exposure.PictureRect;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.exposure.RecordingSpan;
-import org.barsheet.exposure.SoundLayout;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.InputFile;
+import org.barsheet.film.Photographs;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Recording;
+import org.barsheet.timing.RecordingSpan;
 import org.barsheet.timing.Shot;
+import org.barsheet.timing.SoundLayout;
 
 /**
  * The film as an OpenTimelineIO timeline: shots, a track for each layer of pictures, tracks of
@@ -269,7 +269,7 @@ final class OtioTimeline {
 
   /** The file says its own timecode, so its ranges count from that. */
   private JsonObject guide(String file) {
-    SoundLayout layout = SoundLayout.of(sheet);
+    SoundLayout layout = SoundLayout.of(sheet.timing());
     long first = layout.samplesSinceMidnight(sheet.timing().plan().film());
     JsonObject available = Otio.range(samples(first), samples(layout.lengthSamples()));
     JsonObject range =

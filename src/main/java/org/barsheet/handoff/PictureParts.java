@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.handoff.drawing.Box;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.handoff.drawing.PixelRect;
 
 /**
  * Which part of the frame the placeholders of each movement are drawn in, so that all layers of a
@@ -64,7 +64,7 @@ final class PictureParts {
   }
 
   /** The part of a movement: side by side first, or above one another in an upright frame. */
-  Box of(Movement movement, Box whole) {
+  PixelRect of(Movement movement, PixelRect whole) {
     int part = Objects.requireNonNull(parts.get(movement.name()), "a movement of another film");
     int more = (int) Math.ceil(Math.sqrt(count));
     int fewer = (count + more - 1) / more;
@@ -73,7 +73,7 @@ final class PictureParts {
   }
 
   /** A cell of a grid, counted from 0 along the rows. */
-  static Box cell(Box whole, int index, int columns, int rows) {
+  static PixelRect cell(PixelRect whole, int index, int columns, int rows) {
     int column = index % columns;
     int row = index / columns;
     return whole.part(

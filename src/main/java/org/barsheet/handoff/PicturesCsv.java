@@ -5,11 +5,11 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.barsheet.artwork.PictureCrop;
 import org.barsheet.exposure.Exposure;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.Photographs;
-import org.barsheet.exposure.PictureCrop;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.Photographs;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 

@@ -1,14 +1,14 @@
 package org.barsheet.handoff;
 
 import java.util.Optional;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.Framing;
+import org.barsheet.artwork.Framing;
+import org.barsheet.artwork.PictureRect;
 import org.barsheet.exposure.OpeningState;
-import org.barsheet.exposure.Photographs;
-import org.barsheet.exposure.PictureRect;
-import org.barsheet.handoff.drawing.Box;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.Photographs;
 import org.barsheet.handoff.drawing.Canvas;
-import org.barsheet.handoff.drawing.Ink;
+import org.barsheet.handoff.drawing.PaperColor;
+import org.barsheet.handoff.drawing.PixelRect;
 import org.barsheet.plan.Opening;
 import org.barsheet.timing.Shot;
 
@@ -21,16 +21,16 @@ final class PlateDrawing {
   private PlateDrawing() {}
 
   static void draw(Canvas canvas, FilmSheet sheet, Shot shot) {
-    Box whole = canvas.whole();
+    PixelRect whole = canvas.whole();
     int line = Math.max(1, whole.high() / 270);
-    canvas.fill(whole, Ink.BAND);
+    canvas.fill(whole, PaperColor.BAND);
     Optional<Framing> framing = Framing.of(sheet.timing(), shot);
     framing.ifPresent(seen -> openings(canvas, sheet, shot, seen, line));
-    Box heading = whole.part(0, 0, 1, 0.16);
-    canvas.fill(heading, Ink.PAPER);
-    canvas.text(PicturePaths.plate(shot), heading.part(0.02, 0.12, 0.98, 0.56), Ink.INK);
-    canvas.text(caption(sheet, shot, framing), heading.part(0.02, 0.66, 0.98, 0.9), Ink.PENCIL);
-    canvas.outline(whole, line, Ink.PENCIL);
+    PixelRect heading = whole.part(0, 0, 1, 0.16);
+    canvas.fill(heading, PaperColor.PAPER);
+    canvas.text(PicturePaths.plate(shot), heading.part(0.02, 0.12, 0.98, 0.56), PaperColor.INK);
+    canvas.text(caption(sheet, shot, framing), heading.part(0.02, 0.66, 0.98, 0.9), PaperColor.PENCIL);
+    canvas.outline(whole, line, PaperColor.PENCIL);
   }
 
   private static String caption(FilmSheet sheet, Shot shot, Optional<Framing> framing) {
@@ -48,10 +48,10 @@ final class PlateDrawing {
   private static void openings(
       Canvas canvas, FilmSheet sheet, Shot shot, Framing framing, int line) {
     for (Opening opening : sheet.timing().plan().openings()) {
-      Box box = box(framing.inPicture(opening.rect(), shot.frames().start()));
-      canvas.fill(box, openAtFirst(sheet, shot, opening) > 0 ? Ink.LAMP : Ink.PAPER);
-      canvas.outline(box, line, Ink.INK);
-      canvas.text(opening.name(), box.part(0.05, 0.02, 0.95, 0.3), Ink.INK);
+      PixelRect box = box(framing.inPicture(opening.rect(), shot.frames().start()));
+      canvas.fill(box, openAtFirst(sheet, shot, opening) > 0 ? PaperColor.LAMP : PaperColor.PAPER);
+      canvas.outline(box, line, PaperColor.INK);
+      canvas.text(opening.name(), box.part(0.05, 0.02, 0.95, 0.3), PaperColor.INK);
     }
   }
 
@@ -63,10 +63,10 @@ final class PlateDrawing {
         .orElse(0);
   }
 
-  private static Box box(PictureRect rect) {
+  private static PixelRect box(PictureRect rect) {
     int left = (int) Math.round(rect.left());
     int top = (int) Math.round(rect.top());
-    return new Box(
+    return new PixelRect(
         left, top, (int) Math.round(rect.right()) - left, (int) Math.round(rect.bottom()) - top);
   }
 }

@@ -11,29 +11,29 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
 import org.barsheet.exposure.Appearance;
-import org.barsheet.exposure.ArtworkPlate;
-import org.barsheet.exposure.CameraView;
 import org.barsheet.exposure.Exposure;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.InputFile;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.exposure.RestTurn;
-import org.barsheet.exposure.SetUp;
-import org.barsheet.exposure.ShootingPlan;
-import org.barsheet.exposure.WorkTime;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.InputFile;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Recording;
 import org.barsheet.plan.Rect;
 import org.barsheet.pulse.Music;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmBar;
+import org.barsheet.shooting.ArtworkPlate;
+import org.barsheet.shooting.CameraView;
+import org.barsheet.shooting.RestTurn;
+import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.ShootingPlan;
+import org.barsheet.shooting.WorkTime;
 import org.barsheet.timing.FilmPin;
-import org.barsheet.timing.FilmSection;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Shot;
+import org.barsheet.timing.TempoSection;
 
 /**
  * Writes {@code timing.json}: the film sheet for programs, and for the next run. Its fields are
@@ -147,7 +147,7 @@ public final class TimingJson {
     json.endObject();
   }
 
-  private void section(FilmSection section) throws IOException {
+  private void section(TempoSection section) throws IOException {
     json.beginObject();
     json.name("name").value(section.name());
     json.name("firstBar").value(section.first().bar().number());

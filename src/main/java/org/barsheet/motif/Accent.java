@@ -1,5 +1,6 @@
 package org.barsheet.motif;
 
+
 /**
  * The note of a motif that the picture must land on.
  *

@@ -1,5 +1,6 @@
 package org.barsheet.motif;
 
+
 /** How much a find may be relied upon. */
 public enum Certainty {
   /** Right, as a trained listener would say. */

@@ -1,5 +1,6 @@
 package org.barsheet.motif;
 
+
 /** Intervals between pitches in scale steps. */
 final class Intervals {
 

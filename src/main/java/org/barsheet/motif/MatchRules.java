@@ -1,5 +1,6 @@
 package org.barsheet.motif;
 
+
 /**
  * What a change of a motif costs, in thousandths of a lost inner note.
  *

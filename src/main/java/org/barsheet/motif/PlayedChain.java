@@ -1,5 +1,6 @@
 package org.barsheet.motif;
 
+
 /**
  * A chain found in free playing.
  *

@@ -1,5 +1,6 @@
 package org.barsheet.motif;
 
+
 /**
  * A part that plays a return.
  *

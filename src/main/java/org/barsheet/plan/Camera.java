@@ -1,5 +1,6 @@
 package org.barsheet.plan;
 
+
 /**
  * The camera that photographs the models.
  *

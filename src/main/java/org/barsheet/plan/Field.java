@@ -1,5 +1,6 @@
 package org.barsheet.plan;
 
+
 /**
  * What the camera sees of the artwork in a shot. Its height follows from the film's picture.
  *

@@ -5,7 +5,7 @@ import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads {@code 4 bars}, {@code 3 beats}, {@code 2.5 s}, {@code 60 f} and {@code 2..4 bars}. */
-final class LengthGrammar {
+public final class LengthGrammar {
 
   static final String ACCEPTED = "write 4 bars, 3 beats, 2.5 s or 60 f";
 
@@ -23,7 +23,7 @@ final class LengthGrammar {
   }
 
   /** One amount, with other words after it. */
-  static Length readAmount(TextCursor cursor, String remedy) {
+  public static Length readAmount(TextCursor cursor, String remedy) {
     int start = cursor.offset();
     Length length = read(cursor, remedy);
     if (length.isRange()) {

@@ -10,7 +10,7 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.input.SyntaxException;
 
 /** Reads amounts with their units. Each refuses what is left over, at the character. */
-final class Measures {
+public final class Measures {
 
   private static final Map<String, Double> MILLIMETRES = Map.of("mm", 1.0, "cm", 10.0, "in", 25.4);
   private static final String LENGTH_UNITS = "write mm, cm or in: 40 mm";
@@ -18,14 +18,14 @@ final class Measures {
   private Measures() {}
 
   /** {@code 40 mm}, {@code 4 cm}, {@code 1.5 in}; more than 0. */
-  static double millimetres(String text) {
+  public static double millimetres(String text) {
     TextCursor cursor = new TextCursor(text);
     double millimetres = takeMillimetres(cursor);
     cursor.expectEnd(LENGTH_UNITS);
     return millimetres;
   }
 
-  static double takeMillimetres(TextCursor cursor) {
+  public static double takeMillimetres(TextCursor cursor) {
     double amount = takePositive(cursor, "a length", LENGTH_UNITS);
     cursor.blanks();
     String unit = cursor.nextWord();
@@ -47,13 +47,13 @@ final class Measures {
   }
 
   /** {@code 90 deg} or {@code 90°}; more than 0, at most 180. */
-  static double degrees(String text) {
+  public static double degrees(String text) {
     String remedy = "write an angle up to 180 deg: 90 deg";
     return upTo(text, 180, List.of("deg", "°"), "an angle", remedy);
   }
 
   /** {@code 80 %}; more than 0, at most 100. */
-  static double percent(String text) {
+  public static double percent(String text) {
     return upTo(text, 100, List.of("%"), "a share", "write a share up to 100 %: 80 %");
   }
 
@@ -73,7 +73,7 @@ final class Measures {
   }
 
   /** {@code 2 s}, {@code 48 f}; with a minus sign where it may lie before. */
-  static Seconds time(String text, FrameRate rate, boolean mayBeNegative) {
+  public static Seconds time(String text, FrameRate rate, boolean mayBeNegative) {
     TextCursor cursor = new TextCursor(text);
     String remedy = "write seconds or frames: 2.5 s or 60 f";
     BigFraction sign = mayBeNegative ? takeSign(cursor) : BigFraction.ONE;
@@ -87,7 +87,7 @@ final class Measures {
   }
 
   /** {@code 12 f}, or with a minus sign where it may be less than 0. */
-  static int frames(String text, boolean mayBeNegative) {
+  public static int frames(String text, boolean mayBeNegative) {
     TextCursor cursor = new TextCursor(text);
     String remedy = mayBeNegative ? "write frames: 2 f or -1 f" : "write frames: 12 f";
     BigFraction sign = mayBeNegative ? takeSign(cursor) : BigFraction.ONE;
@@ -104,7 +104,7 @@ final class Measures {
   }
 
   /** A plain number of 0 or more, without a unit. */
-  static double number(String text) {
+  public static double number(String text) {
     TextCursor cursor = new TextCursor(text);
     double number = cursor.takeNumber("a number", "write a number: 2.5").doubleValue();
     cursor.expectEnd("write a number without a unit: 2.5");
@@ -112,7 +112,7 @@ final class Measures {
   }
 
   /** A plain number of more than 0, without a unit. */
-  static double positive(String text) {
+  public static double positive(String text) {
     double number = number(text);
     if (number <= 0) {
       throw new SyntaxException(
@@ -122,7 +122,7 @@ final class Measures {
   }
 
   /** A whole number from a least to a most. */
-  static int whole(String text, int least, int most) {
+  public static int whole(String text, int least, int most) {
     TextCursor cursor = new TextCursor(text);
     String remedy = "write a whole number from " + least + " to " + most;
     int number = cursor.takeWhole("a whole number", remedy);
@@ -134,7 +134,7 @@ final class Measures {
   }
 
   /** {@code 24x13.5}: two numbers of more than 0. */
-  static double[] pair(String text, String example) {
+  public static double[] pair(String text, String example) {
     TextCursor cursor = new TextCursor(text);
     String remedy = "write " + example;
     double wide = takePositive(cursor, "a width", remedy);
@@ -148,7 +148,7 @@ final class Measures {
   }
 
   /** {@code 1920x1080}: whole pixels, 1 to 100,000 each way. */
-  static int[] pixels(String text, String example) {
+  public static int[] pixels(String text, String example) {
     double[] pair = pair(text, example);
     if (!isPixels(pair[0]) || !isPixels(pair[1])) {
       throw new SyntaxException(
@@ -162,7 +162,7 @@ final class Measures {
   }
 
   /** {@code #28786E} as RRGGBB without '#', in capitals. */
-  static String colour(String text) {
+  public static String colour(String text) {
     String stripped = text.strip();
     if (!stripped.matches("#[0-9A-Fa-f]{6}")) {
       throw new SyntaxException(
@@ -187,7 +187,7 @@ final class Measures {
   }
 
   /** {@code 0.5, 1, 2.25}: numbers of any sign, in the order written. */
-  static double value(String text) {
+  public static double value(String text) {
     TextCursor cursor = new TextCursor(text);
     double sign = cursor.take("-") || cursor.take("−") ? -1 : 1;
     double number = cursor.takeNumber("a number", "write a number: 2.5").doubleValue();
@@ -196,7 +196,7 @@ final class Measures {
   }
 
   /** {@code 3/8} of a whole note, in quarter notes. */
-  static BigFraction noteValue(String text) {
+  public static BigFraction noteValue(String text) {
     TextCursor cursor = new TextCursor(text);
     String remedy = "write a share of a whole note: 3/8 is a dotted quarter";
     int top = cursor.takeWhole("a whole number", remedy);
@@ -212,7 +212,7 @@ final class Measures {
   }
 
   /** A decimal as short as it can be written: {@code 13.5}, {@code 24}. */
-  static String plain(double number) {
+  public static String plain(double number) {
     return new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
   }
 }

@@ -8,7 +8,7 @@ import org.barsheet.input.SyntaxException;
  * What a motif may be called: words that begin with a letter and go on with letters, digits, {@code
  * -}, {@code _}, {@code '} or {@code .}, so that a place that names it can be told from all others.
  */
-final class MotifNames {
+public final class MotifNames {
 
   private static final Set<String> TAKEN = Set.of("bar", "mark");
   private static final String REMEDY = "write words that begin with a letter: glimmer, night-tide";
@@ -33,7 +33,7 @@ final class MotifNames {
    *
    * @throws SyntaxException if they could not
    */
-  static String check(String text) {
+  public static String check(String text) {
     String name = text.strip();
     int offset = 0;
     for (String word : name.split(" ", -1)) {

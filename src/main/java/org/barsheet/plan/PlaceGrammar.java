@@ -7,7 +7,7 @@ import org.barsheet.clock.Timecode;
 import org.barsheet.input.SyntaxException;
 
 /** Reads where in the music something happens. */
-final class PlaceGrammar {
+public final class PlaceGrammar {
 
   static final String ACCEPTED =
       "write a motif and its number (glimmer 3), glimmer near bar 33, bar 12, bar 12 beat 2.5, "
@@ -35,7 +35,7 @@ final class PlaceGrammar {
   }
 
   /** Whether a text would be read as a timecode, right or wrong. */
-  static boolean looksLikeTimecode(String text) {
+  public static boolean looksLikeTimecode(String text) {
     String stripped = text.strip();
     return !stripped.isEmpty() && Character.isDigit(stripped.charAt(0)) && stripped.contains(":");
   }

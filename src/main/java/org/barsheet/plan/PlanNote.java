@@ -1,5 +1,6 @@
 package org.barsheet.plan;
 
+
 /**
  * Something a person should know about how their plan was read; nothing is wrong with it.
  *

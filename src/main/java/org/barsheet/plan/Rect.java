@@ -1,5 +1,6 @@
 package org.barsheet.plan;
 
+
 /**
  * A rectangle of the artwork, in squares from its top left corner.
  *

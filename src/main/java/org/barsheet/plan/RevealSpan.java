@@ -1,5 +1,6 @@
 package org.barsheet.plan;
 
+
 /**
  * How many frames a reveal takes, seen from the frame it lands on.
  *

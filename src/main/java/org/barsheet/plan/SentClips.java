@@ -21,7 +21,7 @@ public record SentClips(Optional<Path> folder, List<SentClip> told) {
   }
 
   /** Clips in a folder. */
-  static SentClips in(Path folder) {
+  public static SentClips in(Path folder) {
     return new SentClips(Optional.of(folder), List.of());
   }
 

@@ -5,7 +5,7 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.input.SyntaxException;
 
 /** Reads a short text from left to right; whatever does not belong is refused where it stands. */
-final class TextCursor {
+public final class TextCursor {
 
   /** Digits before the decimal point; more is no bar, frame or length of a film. */
   private static final int MAX_DIGITS = 7;
@@ -16,15 +16,15 @@ final class TextCursor {
   private final String text;
   private int at;
 
-  TextCursor(String text) {
+  public TextCursor(String text) {
     this.text = text.replaceAll("[\\s\\h]", " ").strip();
   }
 
-  boolean atEnd() {
+  public boolean atEnd() {
     return at == text.length();
   }
 
-  int offset() {
+  public int offset() {
     return at;
   }
 
@@ -33,18 +33,18 @@ final class TextCursor {
     return atEnd() ? ' ' : text.charAt(at);
   }
 
-  boolean atDigit() {
+  public boolean atDigit() {
     return isDigit(peek());
   }
 
-  void blanks() {
+  public void blanks() {
     while (!atEnd() && peek() == ' ') {
       at++;
     }
   }
 
   /** Takes the expected characters, and the blanks after them, if they come next. */
-  boolean take(String expected) {
+  public boolean take(String expected) {
     if (!text.startsWith(expected, at)) {
       return false;
     }
@@ -54,7 +54,7 @@ final class TextCursor {
   }
 
   /** Takes the expected word, in any case, and the blanks after it, if exactly it comes next. */
-  boolean takeWord(String expected) {
+  public boolean takeWord(String expected) {
     if (!nextWord().equalsIgnoreCase(expected)) {
       return false;
     }
@@ -64,7 +64,7 @@ final class TextCursor {
   }
 
   /** The letters that come next, without taking them; "" where none come. */
-  String nextWord() {
+  public String nextWord() {
     int end = at;
     while (end < text.length() && Character.isLetter(text.charAt(end))) {
       end++;
@@ -73,7 +73,7 @@ final class TextCursor {
   }
 
   /** Takes everything up to the next blank, and the blanks after it. */
-  String takeToken() {
+  public String takeToken() {
     int end = text.indexOf(' ', at);
     String token = text.substring(at, end < 0 ? text.length() : end);
     at += token.length();
@@ -89,7 +89,7 @@ final class TextCursor {
   }
 
   /** A whole number of any sign, and the blanks after it. */
-  int takeWhole(String what, String remedy) {
+  public int takeWhole(String what, String remedy) {
     int start = at;
     boolean negative = peek() == '-' || peek() == '−';
     at += negative ? 1 : 0;
@@ -105,7 +105,7 @@ final class TextCursor {
   }
 
   /** A decimal number of 0 or more, exact; blanks after it stay. */
-  BigFraction takeNumber(String what, String remedy) {
+  public BigFraction takeNumber(String what, String remedy) {
     int start = at;
     String whole = takeDigits(what, remedy);
     if (peek() == ',') {
@@ -139,22 +139,22 @@ final class TextCursor {
   }
 
   /** Makes sure that nothing is left over. */
-  void expectEnd(String remedy) {
+  public void expectEnd(String remedy) {
     if (!atEnd()) {
       throw faultHere("'" + text.substring(at) + "' is left over", remedy);
     }
   }
 
-  SyntaxException faultHere(String sentence, String remedy) {
+  public SyntaxException faultHere(String sentence, String remedy) {
     return fault(at, sentence, remedy);
   }
 
-  SyntaxException fault(int offset, String sentence, String remedy) {
+  public SyntaxException fault(int offset, String sentence, String remedy) {
     return new SyntaxException(text, offset, sentence, remedy);
   }
 
   /** The whole text, blanks at its ends removed. */
-  String text() {
+  public String text() {
     return text;
   }
 }

@@ -1,5 +1,6 @@
 package org.barsheet.plan;
 
+
 /**
  * A place in the plan's own files, for messages.
  *

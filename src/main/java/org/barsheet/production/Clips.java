@@ -15,12 +15,12 @@ import java.util.stream.Stream;
 import org.barsheet.clips.ClipReader;
 import org.barsheet.clips.UnreadableClipException;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.ReceivedClip;
 import org.barsheet.input.InputException;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.PlanReader;
 import org.barsheet.plan.SentClip;
+import org.barsheet.plan.read.PlanReader;
+import org.barsheet.received.ReceivedClip;
 
 /** Looks for the performers' clips where the plan says they are. */
 final class Clips {

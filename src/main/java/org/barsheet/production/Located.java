@@ -1,8 +1,8 @@
 package org.barsheet.production;
 
 import java.util.List;
+import org.barsheet.cues.Cue;
 import org.barsheet.plan.Film;
-import org.barsheet.timing.Cue;
 
 /**
  * Places of a film.

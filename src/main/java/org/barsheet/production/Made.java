@@ -3,7 +3,7 @@ package org.barsheet.production;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 
 /**
  * What {@link Production#make} did.

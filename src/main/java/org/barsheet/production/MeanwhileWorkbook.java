@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.workbook.CarriedOver;
 import org.barsheet.workbook.FinishedWorkbook;
 import org.barsheet.workbook.TypedCells;

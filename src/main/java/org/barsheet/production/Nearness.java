@@ -3,14 +3,14 @@ package org.barsheet.production;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.cues.Cue;
 import org.barsheet.motif.Motif;
 import org.barsheet.motif.NearMiss;
 import org.barsheet.motif.Occurrence;
-import org.barsheet.plan.Place;
 import org.barsheet.plan.Place.AtBar;
+import org.barsheet.plan.Place;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Bar;
-import org.barsheet.timing.Cue;
 
 /**
  * How near each motif comes to a place: to a whole bar, or within half a felt beat of a moment.

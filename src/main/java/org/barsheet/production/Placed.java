@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.HandoffFile;
 import org.barsheet.handoff.Placeholders;
 

@@ -12,38 +12,38 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import org.barsheet.align.Kept;
+import org.barsheet.changes.LaidFilm;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.ExposurePlanner;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.MotifSearch;
+import org.barsheet.cues.Places;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.InputFile;
-import org.barsheet.exposure.LaidFilm;
-import org.barsheet.exposure.ReceivedClip;
+import org.barsheet.film.FilmPlanner;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.InputFile;
 import org.barsheet.handoff.Handoff;
 import org.barsheet.handoff.HandoffFile;
 import org.barsheet.handoff.TimingJsonReader;
-import org.barsheet.handoff.sound.SoundBank;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SafeFile;
 import org.barsheet.input.SyntaxException;
-import org.barsheet.plan.FirstPlan;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.PlanReader;
-import org.barsheet.plan.PlanWriter;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.begin.FirstPlan;
+import org.barsheet.plan.begin.PlanWriter;
+import org.barsheet.plan.read.PlanReader;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.Reading;
 import org.barsheet.pulse.Readings;
 import org.barsheet.pulse.TempoRequest;
+import org.barsheet.received.ReceivedClip;
 import org.barsheet.review.ReviewPage;
 import org.barsheet.score.ScoreReader;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.Kept;
-import org.barsheet.timing.MotifSearch;
-import org.barsheet.timing.Places;
+import org.barsheet.sound.SoundBank;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
 import org.barsheet.timing.WholeAnswer;
@@ -195,7 +195,7 @@ public final class Production {
     progress.step("finding motifs and placing panels");
     TimingSheet timing = TimingPlanner.plan(plan, music, kept(plan, folder));
     progress.step("spreading reveals over their frames");
-    FilmSheet complete = ExposurePlanner.complete(timing, inputs(plan), clips);
+    FilmSheet complete = FilmPlanner.complete(timing, inputs(plan), clips);
     FilmSheet film = ViewerNotes.addedTo(complete, asked.file(), folder);
     return earlier(folder).map(film::since).orElse(film);
   }
@@ -214,8 +214,8 @@ public final class Production {
    * What lies between two versions: two scores, or two plans, folders of sheets or {@code
    * timing.json} files in any pairing.
    */
-  public static Comparison compare(Path before, Path now) {
-    return Comparison.of(before, now);
+  public static VersionComparison compare(Path before, Path now) {
+    return VersionComparison.of(before, now);
   }
 
   private static Music music(Plan plan) {

@@ -1,5 +1,6 @@
 package org.barsheet.production;
 
+
 /** Hears what is being done, for whoever waits. */
 @FunctionalInterface
 public interface Progress {

@@ -1,10 +1,10 @@
 package org.barsheet.production;
 
 import java.util.List;
+import org.barsheet.cues.MotifSearch;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
-import org.barsheet.timing.MotifSearch;
 
 /**
  * Every return of every motif of a plan.

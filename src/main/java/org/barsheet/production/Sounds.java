@@ -2,11 +2,11 @@ package org.barsheet.production;
 
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.Handoff;
 import org.barsheet.handoff.HandoffFile;
-import org.barsheet.handoff.sound.BankGuide;
-import org.barsheet.handoff.sound.SoundBank;
+import org.barsheet.sound.BankGuide;
+import org.barsheet.sound.SoundBank;
 
 /**
  * The sound files of a film, where they are asked for.

@@ -1,5 +1,6 @@
 package org.barsheet.production;
 
+
 /**
  * A note that a viewer wrote on the review page.
  *

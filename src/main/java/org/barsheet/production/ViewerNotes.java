@@ -7,13 +7,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.cues.MusicRuler;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.MusicRuler;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 

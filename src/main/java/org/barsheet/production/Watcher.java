@@ -3,7 +3,7 @@ package org.barsheet.production;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.barsheet.plan.PlanReader;
+import org.barsheet.plan.read.PlanReader;
 
 /**
  * Repeats some work whenever a plan, a file it names, or a performer's recording has been saved. A

@@ -3,6 +3,7 @@ package org.barsheet.pulse;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.Seconds;
 import org.barsheet.score.Bar;
 import org.barsheet.score.BarGrid;
 import org.barsheet.score.Score;
@@ -72,6 +73,12 @@ public record Music(
       case MIXED, UNTRUE -> true;
       case NONE -> source == Source.PLAYED;
     };
+  }
+
+  /** When the last bar in which a note sounds ends, or the last bar of all where none does. */
+  public Seconds lastSoundingBarEnd() {
+    Bar last = score.endTick() == 0 ? bars.last() : bars.barAt(score.endTick() - 1);
+    return tempo.secondsAt(last.endTick());
   }
 
   /** Every felt beat in the order played. */

@@ -1,5 +1,6 @@
 package org.barsheet.pulse;
 
+
 /**
  * One way to hear the beats and bars of a score.
  *

@@ -1,5 +1,6 @@
 package org.barsheet.pulse;
 
+
 /** How far values stand out among their neighbours, in standard deviations. */
 final class Standing {
 

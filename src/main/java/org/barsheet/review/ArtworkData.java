@@ -1,8 +1,8 @@
 package org.barsheet.review;
 
 import java.util.Locale;
-import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.Movement;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.MotionWords;
 import org.barsheet.plan.Opening;

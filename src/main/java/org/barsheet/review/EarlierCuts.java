@@ -2,9 +2,9 @@ package org.barsheet.review;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.barsheet.changes.Changes;
 import org.barsheet.clock.FrameSpan;
-import org.barsheet.exposure.Changes;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.LaidPanel;
 import org.barsheet.timing.PanelChange;
 import org.barsheet.timing.Shot;

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.score.GeneralMidi;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
 import org.barsheet.score.Score;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmBar;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 

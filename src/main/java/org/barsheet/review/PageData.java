@@ -2,9 +2,9 @@ package org.barsheet.review;
 
 import java.nio.file.Path;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.Flashes;
-import org.barsheet.exposure.InputFile;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.InputFile;
+import org.barsheet.findings.Flashes;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Recording;
@@ -46,7 +46,7 @@ final class PageData {
     json.objects("findings", sheet.findings(), this::finding);
     json.objects(
         "flashes",
-        Flashes.of(sheet),
+        Flashes.of(sheet.timing(), sheet.reveals()),
         span -> json.number("start", span.start()).number("end", span.endExclusive()));
     json.maybe(sheet.changes(), changes -> new EarlierCuts(sheet, changes).write(json));
     json.texts("drawings", drawings.addresses());

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 
 /**
  * The review page: one HTML file that plays the film as planned, with all data and drawings inside.

@@ -1,5 +1,6 @@
 package org.barsheet.score;
 
+
 /** Intervals in the words of musicians. */
 public final class IntervalWords {
 

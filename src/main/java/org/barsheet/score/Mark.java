@@ -1,5 +1,6 @@
 package org.barsheet.score;
 
+
 /**
  * A marker (FF 06) or cue point (FF 07) of the file.
  *

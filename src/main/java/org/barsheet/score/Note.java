@@ -1,5 +1,6 @@
 package org.barsheet.score;
 
+
 /**
  * One sounding note.
  *

@@ -1,5 +1,6 @@
 package org.barsheet.score;
 
+
 /**
  * One player's line: the notes of one channel in one track.
  *

@@ -1,5 +1,6 @@
 package org.barsheet.score;
 
+
 /**
  * Something odd in a score file that did not keep it from being read.
  *

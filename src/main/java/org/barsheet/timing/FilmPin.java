@@ -1,6 +1,7 @@
 package org.barsheet.timing;
 
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.FilmBar;
 
 /**
  * A bar pinned to a time of the recording, and what became of it.

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
+import org.barsheet.cues.Cue;
+import org.barsheet.input.Prose;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
 
@@ -76,7 +78,7 @@ public final class Findings {
             "",
             "",
             OptionalLong.empty(),
-            Words.count(left, "more finding") + " of this severity or milder",
+            Prose.count(left, "more finding") + " of this severity or milder",
             "see to the ones above first"));
     return List.copyOf(kept);
   }

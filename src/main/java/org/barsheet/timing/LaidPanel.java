@@ -3,6 +3,7 @@ package org.barsheet.timing;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.clock.FrameSpan;
+import org.barsheet.cues.Cue;
 
 /**
  * Where one run laid a panel: what another run is compared by.

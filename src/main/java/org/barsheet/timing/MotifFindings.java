@@ -3,6 +3,9 @@ package org.barsheet.timing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import org.barsheet.cues.Cues;
+import org.barsheet.cues.MotifSearch;
+import org.barsheet.input.Prose;
 import org.barsheet.motif.Motif;
 import org.barsheet.motif.NearMiss;
 import org.barsheet.plan.MotifRequest;
@@ -81,12 +84,12 @@ final class MotifFindings {
       return;
     }
     String sentence =
-        Words.count(unused.size(), "certain return")
+        Prose.count(unused.size(), "certain return")
             + " of "
             + motif
             + (unused.size() == 1 ? " carries" : " carry")
             + " no panel: "
-            + Words.listed(unused);
+            + Prose.listed(unused);
     findings.add(finding(Severity.NOTE, "", sentence, "put panels on them, or let them be"));
   }
 

@@ -1,5 +1,6 @@
 package org.barsheet.timing;
 
+
 /**
  * How the returns of a motif are used.
  *

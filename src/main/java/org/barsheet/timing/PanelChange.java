@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.barsheet.align.Panels;
+import org.barsheet.input.Prose;
 
 /**
  * What became of one panel between two runs.
@@ -143,7 +145,7 @@ public record PanelChange(String panel, Optional<LaidPanel> before, Optional<Lai
           "panel " + panel + " now begins " + later(beginsLater()) + " (" + now.get().cue() + ")");
     } else if (growsBy() != 0 && !nextMoves) {
       long by = growsBy();
-      String words = Words.count(Math.abs(by), "frame") + (by > 0 ? " longer" : " shorter");
+      String words = Prose.count(Math.abs(by), "frame") + (by > 0 ? " longer" : " shorter");
       sentences.add("panel " + panel + " is now " + words);
     }
     landsLater()
@@ -155,6 +157,6 @@ public record PanelChange(String panel, Optional<LaidPanel> before, Optional<Lai
 
   /** {@code 1 frame later}, {@code 12 frames earlier}. */
   public static String later(long frames) {
-    return Words.count(Math.abs(frames), "frame") + (frames < 0 ? " earlier" : " later");
+    return Prose.count(Math.abs(frames), "frame") + (frames < 0 ? " earlier" : " later");
   }
 }

@@ -1,5 +1,7 @@
 package org.barsheet.timing;
 
+import org.barsheet.cues.Cue;
+
 /**
  * What pins did to a cue.
  *

@@ -3,7 +3,9 @@ package org.barsheet.timing;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.barsheet.align.PictureRun;
 import org.barsheet.clock.FrameSpan;
+import org.barsheet.cues.Cue;
 import org.barsheet.plan.Panel;
 import org.barsheet.score.BarBeat;
 

@@ -9,7 +9,7 @@ import java.util.List;
  * @param pins bars pinned to a recording, in order; none where the film follows the score alone
  * @param shifts what the pins did to each cue, in order of time
  */
-public record TempoReport(List<FilmSection> sections, List<FilmPin> pins, List<PinShift> shifts) {
+public record TempoReport(List<TempoSection> sections, List<FilmPin> pins, List<PinShift> shifts) {
 
   /** Nothing to say. */
   public static final TempoReport EMPTY = new TempoReport(List.of(), List.of(), List.of());

@@ -8,11 +8,15 @@ import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FramesPerBeat;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.Cues;
+import org.barsheet.cues.FilmBar;
+import org.barsheet.cues.FilmClock;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.Section;
-import org.barsheet.pulse.TempoAdvice;
 import org.barsheet.pulse.TempoAdvice.Piece;
+import org.barsheet.pulse.TempoAdvice;
 import org.barsheet.pulse.TempoRequest.Pin;
 
 /** Works out what there is to say of a film's tempo. */
@@ -43,17 +47,17 @@ final class TempoReporter {
   }
 
   /** Every bar belongs to one: a pickup, or one bar of another meter, to one of its own. */
-  private List<FilmSection> sections() {
+  private List<TempoSection> sections() {
     return Section.of(music).stream().map(this::section).toList();
   }
 
-  private FilmSection section(Section section) {
+  private TempoSection section(Section section) {
     List<FilmBar> own = bars.subList(section.first().index(), section.last().index() + 1);
     int whole = own.size() - (own.size() > 1 && section.first().isShort() ? 1 : 0);
     BigFraction tempo = BigFraction.of(60).divide(section.steadyBeat().value());
     Piece piece = new Piece(tempo, section.first().fullBeats(), whole);
     int onPictures = onPictures(piece, section.steadyBeat());
-    return new FilmSection(
+    return new TempoSection(
         section.name(),
         own.get(0),
         own.get(own.size() - 1),
@@ -112,7 +116,7 @@ final class TempoReporter {
 
   private long writtenFrame(Cue cue) {
     Seconds written = music.score().tempo().secondsAt(music.tempo().tickAt(cue.at()));
-    return TimingPlanner.clockOf(plan.film(), music.score(), music.score().tempo())
+    return FilmClock.of(plan.film(), music.score(), music.score().tempo())
         .frameAt(written);
   }
 }

@@ -1,6 +1,12 @@
 package org.barsheet.timing;
 
 import java.util.List;
+import org.barsheet.align.AlignerInput;
+import org.barsheet.align.Answer;
+import org.barsheet.align.Candidate;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.Cues;
+import org.barsheet.input.Prose;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
@@ -83,7 +89,7 @@ final class TimingFindings {
     if (place.isLate()) {
       String sentence =
           "the cut comes "
-              + Words.count(place.cut() - place.wantedCut(), "frame")
+              + Prose.count(place.cut() - place.wantedCut(), "frame")
               + " later than its reveals want";
       String remedy = "give panel " + shot.panel().name() + " more room before its accent";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
@@ -124,7 +130,7 @@ final class TimingFindings {
           "is locked on its frames, and "
               + shot.cue().title()
               + " lies "
-              + Words.count(Math.abs(later), "frame")
+              + Prose.count(Math.abs(later), "frame")
               + (later > 0 ? " after" : " before")
               + " its first";
       String remedy = "unlock it to let it follow the music, or leave it so";

@@ -3,7 +3,21 @@ package org.barsheet.timing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.barsheet.align.AlignerInput;
+import org.barsheet.align.Alignment;
+import org.barsheet.align.Costs;
+import org.barsheet.align.FreePlaces;
+import org.barsheet.align.Kept;
+import org.barsheet.align.PanelAligner;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.Cues;
+import org.barsheet.cues.FilmBar;
+import org.barsheet.cues.FilmBars;
+import org.barsheet.cues.FilmClock;
+import org.barsheet.cues.MotifSearch;
+import org.barsheet.cues.MusicRuler;
+import org.barsheet.cues.PlaceResolver;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.motif.Occurrence;
@@ -33,10 +47,10 @@ public final class TimingPlanner {
   TimingPlanner(Plan plan, Music music, List<Occurrence> occurrences) {
     this.plan = plan;
     this.music = music;
-    this.clock = clockOf(plan.film(), music);
+    this.clock = FilmClock.of(plan.film(), music);
     this.ruler = new MusicRuler(music, clock);
     this.cues = new Cues(music, ruler, occurrences);
-    this.filmEnd = lastSoundingBarEnd(music).plus(plan.film().tail());
+    this.filmEnd = music.lastSoundingBarEnd().plus(plan.film().tail());
   }
 
   /**
@@ -98,31 +112,12 @@ public final class TimingPlanner {
     return new Shots(input, filmEnd, choice.alignment()).all();
   }
 
-  /** The clock of a film and its music. */
-  public static FilmClock clockOf(Film film, Music music) {
-    return clockOf(film, music.score(), music.tempo());
-  }
-
-  /** The clock of a film whose music follows a tempo. */
-  static FilmClock clockOf(Film film, Score score, TempoMap tempo) {
-    long firstTick = score.notes().isEmpty() ? 0 : score.notes().get(0).onTick();
-    return FilmClock.of(film, tempo.secondsAt(firstTick));
-  }
-
-  static Seconds lastSoundingBarEnd(Music music) {
-    Bar last =
-        music.score().endTick() == 0
-            ? music.bars().last()
-            : music.bars().barAt(music.score().endTick() - 1);
-    return music.tempo().secondsAt(last.endTick());
-  }
-
   private TimingSheet sheet(Kept kept) {
     AlignerInput input = input(kept);
     Alignment alignment = new PanelAligner(input).align();
     List<Shot> shots = new Shots(input, filmEnd, alignment).all();
     List<FilmBar> bars = FilmBars.of(music, clock);
-    List<Cue> all = cues.withThoseOf(shots);
+    List<Cue> all = cues.with(shots.stream().map(Shot::cue).toList());
     return new TimingSheet(
         plan,
         music,

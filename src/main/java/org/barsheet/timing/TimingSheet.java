@@ -1,6 +1,9 @@
 package org.barsheet.timing;
 
 import java.util.List;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
+import org.barsheet.cues.FilmClock;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
 

@@ -5,12 +5,12 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
-import org.barsheet.exposure.ArtworkMap;
-import org.barsheet.exposure.ArtworkMeasures;
-import org.barsheet.exposure.ArtworkMeasures.OpeningMeasure;
-import org.barsheet.exposure.ColourWords;
-import org.barsheet.exposure.KeyColour;
-import org.barsheet.exposure.ModelScale;
+import org.barsheet.artwork.ArtworkMap;
+import org.barsheet.artwork.ArtworkMeasures.OpeningMeasure;
+import org.barsheet.artwork.ArtworkMeasures;
+import org.barsheet.artwork.ColourWords;
+import org.barsheet.artwork.KeyColour;
+import org.barsheet.artwork.ModelScale;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
@@ -88,11 +88,11 @@ final class ArtworkWorksheet {
   }
 
   private static String fact(Artwork artwork) {
-    return Words.plain(artwork.squaresWide())
+    return SheetWords.plain(artwork.squaresWide())
         + " by "
-        + Words.plain(artwork.squaresHigh())
+        + SheetWords.plain(artwork.squaresHigh())
         + " squares of "
-        + Words.plain(artwork.squareMillimetres())
+        + SheetWords.plain(artwork.squareMillimetres())
         + " mm";
   }
 
@@ -155,8 +155,8 @@ final class ArtworkWorksheet {
   private void pixels(int column, Rect rect, double perSquare) {
     pair(
         column,
-        Words.rounded(rect.wide() * perSquare, 0),
-        Words.rounded(rect.high() * perSquare, 0),
+        SheetWords.rounded(rect.wide() * perSquare, 0),
+        SheetWords.rounded(rect.high() * perSquare, 0),
         WORDS.number(Look.WHOLE));
   }
 
@@ -178,11 +178,11 @@ final class ArtworkWorksheet {
           ROW_NAME - 1,
           (model.enlarged() == 1
                   ? "the artwork's own size"
-                  : Words.plain(model.enlarged()) + " times as large")
+                  : SheetWords.plain(model.enlarged()) + " times as large")
               + ": one square is "
-              + Words.plain(Words.hundredths(square / MILLIMETRES_PER_CENTIMETRE))
+              + SheetWords.plain(SheetWords.hundredths(square / MILLIMETRES_PER_CENTIMETRE))
               + " cm, "
-              + Words.plain(Words.hundredths(square / MILLIMETRES_PER_INCH))
+              + SheetWords.plain(SheetWords.hundredths(square / MILLIMETRES_PER_INCH))
               + " in"
               + named("; backing ", model.backing())
               + named("; light ", model.light())
@@ -214,7 +214,7 @@ final class ArtworkWorksheet {
       pen.joined(
           MODEL,
           ROW_NAME - 1,
-          Words.plain(Words.rounded(candidate.distance(), 1))
+          SheetWords.plain(SheetWords.rounded(candidate.distance(), 1))
               + " steps of colour difference from the nearest colour of the palette, "
               + ColourWords.named(candidate.nearest())
               + (candidate.isTooNear() ? ": too near" : ""),
@@ -229,15 +229,15 @@ final class ArtworkWorksheet {
     section("The picture");
     paragraph(
         "Shown whole, the artwork gives "
-            + Words.plain(Words.hundredths(measures.pixelsPerSquare()))
+            + SheetWords.plain(SheetWords.hundredths(measures.pixelsPerSquare()))
             + " pixels of the film's picture to a square.");
     OptionalDouble narrowest = measures.narrowestField();
     if (narrowest.isPresent()) {
       paragraph(
           "The camera takes "
-              + Words.plain(Words.thousandths(measures.headroom().orElseThrow()))
+              + SheetWords.plain(SheetWords.thousandths(measures.headroom().orElseThrow()))
               + " pixels to each of the film's. Of a picture of the whole artwork, a part "
-              + Words.plain(Words.hundredths(narrowest.getAsDouble()))
+              + SheetWords.plain(SheetWords.hundredths(narrowest.getAsDouble()))
               + " squares wide fills the film's picture without being blown up.");
     } else {
       paragraph(
@@ -260,7 +260,7 @@ final class ArtworkWorksheet {
             book.landscape().width() * MILLIMETRES_PER_POINT,
             high * MILLIMETRES_PER_POINT);
     section(
-        "Map, 1 : " + Words.plain(map.denominator()) + " on paper; the SVG file is true to scale");
+        "Map, 1 : " + SheetWords.plain(map.denominator()) + " on paper; the SVG file is true to scale");
     int first = row;
     int rows = (int) Math.ceil(map.high() / MILLIMETRES_PER_POINT / MAP_ROW_POINTS);
     for (int i = 0; i < rows; i++) {

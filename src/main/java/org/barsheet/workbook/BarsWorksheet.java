@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
 import org.barsheet.plan.Film;
 import org.barsheet.score.Bar;
 import org.barsheet.score.Mark;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmBar;
 import org.barsheet.timing.Shot;
 
 /** The bars of the piece as a table, one a line. */
@@ -63,7 +63,7 @@ final class BarsWorksheet {
   private BarsWorksheet(Book book) {
     this.book = book;
     this.film = book.film().timing().plan().film();
-    String fact = Words.count(book.film().timing().bars().size(), "bar");
+    String fact = SheetWords.count(book.film().timing().bars().size(), "bar");
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact);
     this.pen = frame.pen();
   }

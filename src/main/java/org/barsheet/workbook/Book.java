@@ -12,7 +12,7 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 
 /** The workbook being written, and what all of its sheets need. */
 final class Book implements Closeable {
@@ -119,7 +119,7 @@ final class Book implements Closeable {
     SheetFrame frame = new SheetFrame(this, name, page, columns);
     frame.title(
         film.timing().plan().title(),
-        List.of(fact, Words.counting(film.timing().plan().film()), Words.versions(film)));
+        List.of(fact, SheetWords.counting(film.timing().plan().film()), SheetWords.versions(film)));
     return frame;
   }
 

@@ -2,8 +2,8 @@ package org.barsheet.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.exposure.Call;
-import org.barsheet.exposure.CallAppearance;
+import org.barsheet.calls.Call;
+import org.barsheet.calls.CallAppearance;
 
 /** The calls on one sheet: when a performer is seen, what to do, what to send, cautions. */
 final class CallWorksheet {

@@ -4,9 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.barsheet.exposure.Call;
-import org.barsheet.exposure.Calls;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.calls.Call;
+import org.barsheet.film.FilmSheet;
 
 /**
  * Where everybody's call stands: a sheet each, as long as their tabs can be overlooked; of a larger
@@ -27,7 +26,7 @@ final class CallWorksheets {
   private final Map<String, Address> places = new HashMap<>();
 
   CallWorksheets(FilmSheet film) {
-    this.calls = Calls.of(film);
+    this.calls = film.calls();
     if (calls.size() > MOST_SHEETS) {
       int row = SheetFrame.FIRST_ROW;
       for (Call call : calls) {
@@ -57,7 +56,7 @@ final class CallWorksheets {
   /** Writes all of them. */
   void write(Book book) {
     if (calls.size() > MOST_SHEETS) {
-      CallWorksheet sheet = new CallWorksheet(book, TOGETHER, Words.count(calls.size(), "call"));
+      CallWorksheet sheet = new CallWorksheet(book, TOGETHER, SheetWords.count(calls.size(), "call"));
       calls.forEach(call -> sheet.writeBelow(call, addressOf(call.performer().name()).row()));
       sheet.finish();
       return;

@@ -1,5 +1,6 @@
 package org.barsheet.workbook;
 
+
 /**
  * How many cells people had typed into went into a new workbook.
  *

@@ -3,9 +3,9 @@ package org.barsheet.workbook;
 import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.barsheet.exposure.ChangeLine;
-import org.barsheet.exposure.Changes;
-import org.barsheet.exposure.PictureChange.Use;
+import org.barsheet.changes.ChangeLine;
+import org.barsheet.changes.Changes;
+import org.barsheet.changes.PictureChange.Use;
 
 /** What moved since the sheets were last made, and which photographed pictures still serve. */
 final class ChangesWorksheet {
@@ -66,11 +66,11 @@ final class ChangesWorksheet {
   }
 
   private static String fact(Changes changes) {
-    return Words.count(changes.panels().size(), "panel")
+    return SheetWords.count(changes.panels().size(), "panel")
         + " changed, "
         + changes.count(Use.STILL_SERVES)
         + " of "
-        + Words.count(changes.pictures().size(), "picture")
+        + SheetWords.count(changes.pictures().size(), "picture")
         + " still "
         + (changes.count(Use.STILL_SERVES) == 1 ? "serves" : "serve");
   }

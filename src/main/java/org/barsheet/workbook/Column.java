@@ -1,5 +1,6 @@
 package org.barsheet.workbook;
 
+
 /**
  * A column of a table.
  *

@@ -3,9 +3,9 @@ package org.barsheet.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.Appearance;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.timing.Finding;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.Finding.Concerns;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.MotifTally;
 import org.barsheet.timing.Shot;
 
@@ -33,7 +33,7 @@ final class ComposerSection {
     return "Motif "
         + tally.motif()
         + ": "
-        + Words.count(tally.found(), "return")
+        + SheetWords.count(tally.found(), "return")
         + " found, "
         + tally.used()
         + " used, "
@@ -43,7 +43,7 @@ final class ComposerSection {
 
   private static String sentence(Finding finding) {
     String where = finding.panel().isEmpty() ? finding.place() : panel(finding);
-    return Words.sentence(where.isEmpty() ? finding.sentence() : where + ": " + finding.sentence());
+    return SheetWords.sentence(where.isEmpty() ? finding.sentence() : where + ": " + finding.sentence());
   }
 
   private static String panel(Finding finding) {

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.cues.Cue;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Film;
-import org.barsheet.timing.Cue;
 import org.barsheet.timing.Shot;
 
 /** Every occurrence, every mark and every other cue a panel sits on, one a line. */
@@ -72,9 +72,9 @@ final class CuesWorksheet {
   }
 
   private static String fact(FilmSheet film) {
-    return Words.count(film.timing().cues().size(), "cue")
+    return SheetWords.count(film.timing().cues().size(), "cue")
         + ", "
-        + Words.count(film.timing().tallies().size(), "motif");
+        + SheetWords.count(film.timing().tallies().size(), "motif");
   }
 
   static void write(Book book) {

@@ -1,5 +1,6 @@
 package org.barsheet.workbook;
 
+
 /** The lines around a cell. */
 record Edges(Line top, Line right, Line bottom, Line left) {
 

@@ -2,7 +2,7 @@ package org.barsheet.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.exposure.SheetNote;
+import org.barsheet.film.SheetNote;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 import org.barsheet.workbook.ExposureRow.Kind;

@@ -1,5 +1,6 @@
 package org.barsheet.workbook;
 
+
 /**
  * A row of the exposure sheet.
  *

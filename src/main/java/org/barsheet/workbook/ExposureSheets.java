@@ -2,7 +2,7 @@ package org.barsheet.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Film;
 
 /** Every row of the exposure sheet in its place: on which sheet, on which page, in which row. */

@@ -33,9 +33,9 @@ final class ExposureWorksheet {
 
   private static String fact(Book book) {
     long frames = book.film().timing().lengthFrames();
-    return Words.count(frames, "frame")
+    return SheetWords.count(frames, "frame")
         + ", "
-        + Words.duration(book.film().timing().plan().film(), frames);
+        + SheetWords.duration(book.film().timing().plan().film(), frames);
   }
 
   /** Writes the exposure sheet, as several sheets where one cannot hold it. */

@@ -6,10 +6,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmBar;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.MotifTally;
 import org.barsheet.timing.Shot;
 

@@ -1,8 +1,8 @@
 package org.barsheet.workbook;
 
 import java.util.List;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.InputFile;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.InputFile;
 import org.barsheet.plan.Opening;
 
 /** The sections of the film's sheet below its findings. */
@@ -58,8 +58,8 @@ final class FilmSections {
     heading("Openings");
     String text =
         unfilled.isEmpty()
-            ? "Every one of " + Words.count(openings.size(), "opening") + " moves in some panel."
-            : Words.count(unfilled.size(), "opening")
+            ? "Every one of " + SheetWords.count(openings.size(), "opening") + " moves in some panel."
+            : SheetWords.count(unfilled.size(), "opening")
                 + " of "
                 + openings.size()
                 + " unfilled, moved by no panel: "

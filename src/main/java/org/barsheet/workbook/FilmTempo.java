@@ -3,15 +3,15 @@ package org.barsheet.workbook;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
 import org.barsheet.plan.Film;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.TempoAdvice;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmBar;
 import org.barsheet.timing.FilmPin;
-import org.barsheet.timing.FilmSection;
 import org.barsheet.timing.PinShift;
 import org.barsheet.timing.TempoReport;
+import org.barsheet.timing.TempoSection;
 
 /** What the film's sheet says of tempo: whom it follows, sections, advice, pins. */
 final class FilmTempo {
@@ -39,9 +39,9 @@ final class FilmTempo {
   }
 
   void write() {
-    page.paragraph("", Words.sentence(music.sentence()));
+    page.paragraph("", SheetWords.sentence(music.sentence()));
     if (!music.sentence().contains(music.evidence().sentence())) {
-      page.paragraph("", Words.sentence(music.evidence().sentence()));
+      page.paragraph("", SheetWords.sentence(music.evidence().sentence()));
     }
     page.paragraph("", "Please confirm by ear that these are the first downbeats:");
     bars.stream().filter(bar -> bar.bar().number() > 0).limit(DOWNBEATS).forEach(this::downbeat);
@@ -58,7 +58,7 @@ final class FilmTempo {
             + ", "
             + bar.framesPerBeat()
             + " frames per beat, "
-            + Words.plain(bar.beatsPerMinute().doubleValue())
+            + SheetWords.plain(bar.beatsPerMinute().doubleValue())
             + " bpm");
     page.linkToFrame(bar.startFrame());
   }
@@ -69,20 +69,20 @@ final class FilmTempo {
           "",
           "Sections, each at the one steady tempo that takes as long. A bar line falls on a picture"
               + " where a new picture can begin, "
-              + Words.shown(film.framesPerPicture())
+              + SheetWords.shown(film.framesPerPicture())
               + ", with the section's first bar on one:");
       tempo.sections().forEach(this::section);
     }
   }
 
-  private void section(FilmSection section) {
+  private void section(TempoSection section) {
     if (section.first().equals(section.last())) {
       singleBar(section);
       return;
     }
     page.line(
         "bars " + section.first().bar().number() + "-" + section.last().bar().number(),
-        Words.plain(section.beatsPerMinute().doubleValue()) + " bpm",
+        SheetWords.plain(section.beatsPerMinute().doubleValue()) + " bpm",
         section.framesPerBeat().toString(),
         name(section)
             + "drift at most "
@@ -90,17 +90,17 @@ final class FilmTempo {
             + "; "
             + section.barsOnPictures()
             + " of "
-            + Words.count(section.bars(), "bar line")
+            + SheetWords.count(section.bars(), "bar line")
             + (section.barsOnPictures() == 1 ? " falls" : " fall")
             + " on pictures"
             + advice(section));
   }
 
   /** In a single bar no tempo can be kept or lost. */
-  private void singleBar(FilmSection section) {
+  private void singleBar(TempoSection section) {
     page.line(
         "bar " + section.first().bar().number(),
-        Words.plain(section.beatsPerMinute().doubleValue()) + " bpm",
+        SheetWords.plain(section.beatsPerMinute().doubleValue()) + " bpm",
         section.framesPerBeat().toString(),
         name(section)
             + (section.first().bar().number() == 0 ? "pickup, " : "")
@@ -108,18 +108,18 @@ final class FilmTempo {
             + section.first().bar().meter());
   }
 
-  private static String name(FilmSection section) {
+  private static String name(TempoSection section) {
     return section.name().isEmpty() ? "" : section.name() + ": ";
   }
 
-  private static String advice(FilmSection section) {
+  private static String advice(TempoSection section) {
     String better =
         section.better().stream().map(FilmTempo::advice).collect(Collectors.joining(", "));
     return better.isEmpty() ? "" : "; more would at " + better;
   }
 
   private static String advice(TempoAdvice advice) {
-    return Words.plain(new Seconds(advice.beatsPerMinute()).toDecimal(3).doubleValue())
+    return SheetWords.plain(new Seconds(advice.beatsPerMinute()).toDecimal(3).doubleValue())
         + " bpm ("
         + advice.tempo()
         + "): "
@@ -168,7 +168,7 @@ final class FilmTempo {
     String moved =
         frames == 0
             ? "as written"
-            : Words.count(Math.abs(frames), "frame") + (frames > 0 ? " later" : " earlier");
+            : SheetWords.count(Math.abs(frames), "frame") + (frames > 0 ? " later" : " earlier");
     page.line(
         "", film.timecode(shift.cue().frame()).toString(), "", title(shift.cue()) + ": " + moved);
     page.linkToFrame(shift.cue().frame());

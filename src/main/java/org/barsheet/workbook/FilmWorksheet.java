@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.Finding;
+import org.barsheet.cues.Cue;
 import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.MotifTally;
 
 /** Whether everything is well, and what to do first if not; then figures, settings and cautions. */
@@ -35,7 +35,7 @@ final class FilmWorksheet {
 
   private static final Look WORDS = Look.BODY.atTop().wrapped().edged(Edges.NONE.bottom(Line.HAIR));
 
-  /** Words beside words, kept apart by a line. */
+  /** SheetWords beside words, kept apart by a line. */
   private static final Look DIVIDED = WORDS.edged(WORDS.edges().left(Line.HAIR));
 
   private final Book book;
@@ -55,11 +55,11 @@ final class FilmWorksheet {
             .collect(
                 Collectors.groupingBy(
                     Finding::severity, () -> new EnumMap<>(Severity.class), Collectors.counting()));
-    return Words.count(counts.getOrDefault(Severity.ERROR, 0L), "error")
+    return SheetWords.count(counts.getOrDefault(Severity.ERROR, 0L), "error")
         + "   "
-        + Words.count(counts.getOrDefault(Severity.WARNING, 0L), "warning")
+        + SheetWords.count(counts.getOrDefault(Severity.WARNING, 0L), "warning")
         + "   "
-        + Words.count(counts.getOrDefault(Severity.NOTE, 0L), "note");
+        + SheetWords.count(counts.getOrDefault(Severity.NOTE, 0L), "note");
   }
 
   static void write(Book book) {
@@ -153,6 +153,6 @@ final class FilmWorksheet {
             .filter(cue -> cue.name().equals(tally.motif()) && book.index().shotOn(cue).isEmpty())
             .map(cue -> cue.title() + " (" + cue.place() + ")")
             .toList();
-    return Words.listed(spare);
+    return SheetWords.listed(spare);
   }
 }

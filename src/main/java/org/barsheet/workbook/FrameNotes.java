@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
-import org.barsheet.exposure.FilmSheet;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.exposure.SheetNote;
-import org.barsheet.exposure.SheetNote.Column;
-import org.barsheet.timing.Finding;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.SheetNote.Column;
+import org.barsheet.film.SheetNote;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.Finding;
 
 /** What is written beside the frames, one text a cell. */
 final class FrameNotes {

@@ -3,7 +3,7 @@ package org.barsheet.workbook;
 import java.util.List;
 import org.barsheet.clock.Timecode;
 import org.barsheet.exposure.Exposure;
-import org.barsheet.exposure.SheetNote.Column;
+import org.barsheet.film.SheetNote.Column;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 import org.barsheet.workbook.ExposureLooks.Ground;

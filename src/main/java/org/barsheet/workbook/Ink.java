@@ -1,5 +1,6 @@
 package org.barsheet.workbook;
 
+
 /**
  * The colours of the sheets. Lamp, quay, tide and rust are Okabe and Ito's colours, told apart with
  * any colour vision (jfly.uni-koeln.de/color); black text stands on all of them but quay. None

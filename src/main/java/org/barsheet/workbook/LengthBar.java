@@ -1,5 +1,6 @@
 package org.barsheet.workbook;
 
+
 /** Lengths drawn to scale as a row of blocks, the longest filling its cell. */
 final class LengthBar {
 

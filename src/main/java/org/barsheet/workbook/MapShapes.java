@@ -17,8 +17,8 @@ import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
 import org.apache.poi.xssf.usermodel.XSSFTextBox;
 import org.apache.poi.xssf.usermodel.XSSFTextParagraph;
 import org.apache.poi.xssf.usermodel.XSSFTextRun;
-import org.barsheet.exposure.ArtworkMap;
-import org.barsheet.exposure.MapMark;
+import org.barsheet.artwork.ArtworkMap;
+import org.barsheet.artwork.MapMark;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTLineProperties;
 import org.openxmlformats.schemas.drawingml.x2006.main.STLineEndType;
 

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.clock.FrameSpan;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.motif.Occurrence;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmBar;
 import org.barsheet.timing.Shot;
 
 /** One system of the music: up to four bars and what lies over and under them. */

@@ -2,8 +2,8 @@ package org.barsheet.workbook;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.barsheet.cues.FilmBar;
 import org.barsheet.score.Mark;
-import org.barsheet.timing.FilmBar;
 import org.jspecify.annotations.Nullable;
 
 /** Draws a system line by line: marks, bars, panels, occurrences, reveals. */

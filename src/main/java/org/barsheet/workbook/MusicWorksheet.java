@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.barsheet.timing.FilmBar;
+import org.barsheet.cues.FilmBar;
 import org.barsheet.timing.MotifTally;
 
 /**
@@ -40,7 +40,7 @@ final class MusicWorksheet {
     FilmBar first = bars.get(Math.min(1, bars.size() - 1));
     long start = book.film().timing().clock().musicStartFrame();
     return "begins at "
-        + Words.plain(first.beatsPerMinute().doubleValue())
+        + SheetWords.plain(first.beatsPerMinute().doubleValue())
         + " bpm = "
         + first.framesPerBeat()
         + " frames per beat   "

@@ -48,7 +48,7 @@ final class OpeningsWorksheet {
     this.book = book;
     this.openings = book.film().timing().plan().openings();
     this.frame =
-        book.frame(NAME, book.landscape(), COLUMNS, Words.count(openings.size(), "opening"));
+        book.frame(NAME, book.landscape(), COLUMNS, SheetWords.count(openings.size(), "opening"));
     this.pen = frame.pen();
   }
 
@@ -82,7 +82,7 @@ final class OpeningsWorksheet {
     long pictures = movements.stream().mapToLong(movement -> movement.pictures().size()).sum();
     pen.number(PICTURES, pictures, WORDS.number(Look.WHOLE));
     pen.label(PANELS, panels(opening), WORDS);
-    pen.text(STATES, OpeningStates.of(book.film(), opening), WORDS);
+    pen.text(STATES, OpeningWords.of(book.film(), opening), WORDS);
     pen.text(PERFORMERS, performers(opening), WORDS);
     pen.blank(NOTES, Look.TO_FILL_IN);
     pen.rowName(ROW_NAME, opening.name());

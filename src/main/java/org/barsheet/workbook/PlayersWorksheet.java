@@ -1,24 +1,17 @@
 package org.barsheet.workbook;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.barsheet.calls.Call;
 import org.barsheet.clock.FrameSpan;
+import org.barsheet.cues.FilmClock;
+import org.barsheet.cues.MusicRuler;
 import org.barsheet.exposure.Appearance;
-import org.barsheet.exposure.Call;
-import org.barsheet.exposure.ClipCheck;
-import org.barsheet.exposure.ClipFault;
-import org.barsheet.exposure.ReceivedClip;
-import org.barsheet.exposure.SoundCheck;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Performer;
-import org.barsheet.plan.SentClip;
-import org.barsheet.timing.FilmClock;
+import org.barsheet.received.ClipVerdict;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.MusicRuler;
 import org.barsheet.timing.Shot;
 
 /** Every appearance in the order of the film, and what has come of the clip it needs. */
@@ -82,7 +75,7 @@ final class PlayersWorksheet {
         book.film().appearances().stream()
             .sorted(Comparator.comparingLong(appearance -> appearance.frames().start()))
             .toList();
-    String fact = Words.count(seen.size(), "appearance") + ", in the order of the film";
+    String fact = SheetWords.count(seen.size(), "appearance") + ", in the order of the film";
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact);
     this.pen = frame.pen();
   }
@@ -180,37 +173,21 @@ final class PlayersWorksheet {
    * @param inRow the appearance it is held against; none for a player who is only heard
    */
   private void clip(Performer performer, List<Appearance> inRow) {
-    Optional<ReceivedClip> clip =
-        book.film().clips().stream()
-            .filter(c -> c.performer().name().equals(performer.name()))
-            .findFirst();
-    if (clip.isEmpty()) {
+    Optional<ClipVerdict> verdict = book.film().verdictOn(performer, inRow);
+    if (verdict.isEmpty()) {
       pen.blank(STATE, WORDS).blank(REMARK, WORDS);
       return;
     }
-    List<ClipFault> faults = new ArrayList<>();
-    faults.addAll(ClipCheck.ofWhole(clip.get(), clock, inRow));
-    inRow.forEach(one -> faults.addAll(ClipCheck.ofAppearance(clip.get(), clock, one)));
-    faults.addAll(SoundCheck.of(clip.get(), book.film().timing()));
-    pen.text(STATE, state(clip.get(), faults), WORDS.inBold());
-    Stream<String> told =
-        book.film().timing().plan().clips().of(performer.name()).stream()
-            .map(SentClip::note)
-            .filter(note -> !note.isEmpty());
-    String remark =
-        Stream.concat(faults.stream().map(ClipFault::sentence), told)
-            .collect(Collectors.joining("; "));
-    pen.text(REMARK, remark, WORDS);
+    pen.text(STATE, state(verdict.get()), WORDS.inBold());
+    pen.text(REMARK, verdict.get().remark(), WORDS);
   }
 
-  private static String state(ReceivedClip clip, List<ClipFault> faults) {
-    return switch (clip.state()) {
+  private static String state(ClipVerdict verdict) {
+    return switch (verdict.state()) {
       case MISSING -> Signs.of(Severity.ERROR) + " missing";
       case UNREADABLE -> Signs.of(Severity.WARNING) + " unreadable";
-      case RECEIVED ->
-          ClipCheck.isUsable(faults)
-              ? Signs.DONE + " usable"
-              : Signs.of(Severity.WARNING) + " received";
+      case FAULTY -> Signs.of(Severity.WARNING) + " received";
+      case USABLE -> Signs.DONE + " usable";
     };
   }
 }

@@ -53,11 +53,11 @@ final class Settings {
   }
 
   private void film(Film film) {
-    add("film.frame-rate", Words.rate(film.rate()));
+    add("film.frame-rate", SheetWords.rate(film.rate()));
     add("film.first-frame", film.firstFrame().toString());
     add("film.music-starts", seconds(film.musicStarts()));
     add("film.music-from", words(film.musicFrom().name()));
-    add("film.pictures", Words.shown(film.framesPerPicture()));
+    add("film.pictures", SheetWords.shown(film.framesPerPicture()));
     add("film.picture-lead", film.pictureLead() + " f");
     add("film.closed-hold", film.closedHold() + " f");
     add("film.tail", seconds(film.tail()));
@@ -75,7 +75,7 @@ final class Settings {
     add("music.first-bar", Integer.toString(music.firstBar()));
     add("music.pickup", words(music.pickup().name()));
     add("music.played-order", music.playedOrder().orElse("as in the file"));
-    add("music.pins", music.pins().isEmpty() ? "none" : Words.count(music.pins().size(), "pin"));
+    add("music.pins", music.pins().isEmpty() ? "none" : SheetWords.count(music.pins().size(), "pin"));
   }
 
   private void recording() {
@@ -93,12 +93,12 @@ final class Settings {
   }
 
   private void hand(Hand hand) {
-    add("hand.angle", Words.plain(hand.degrees()) + " deg");
-    add("hand.way", Words.plain(hand.millimetres()) + " mm");
-    add("hand.light", Words.plain(hand.percent()) + " %");
+    add("hand.angle", SheetWords.plain(hand.degrees()) + " deg");
+    add("hand.way", SheetWords.plain(hand.millimetres()) + " mm");
+    add("hand.light", SheetWords.plain(hand.percent()) + " %");
     add(
         "hand.largest-step",
-        hand.largestStep().map(mm -> Words.plain(mm) + " mm").orElse("an eighth of the movement"));
+        hand.largestStep().map(mm -> SheetWords.plain(mm) + " mm").orElse("an eighth of the movement"));
   }
 
   private void motif(MotifRequest motif) {
@@ -111,30 +111,30 @@ final class Settings {
   }
 
   private void artwork(Artwork artwork) {
-    add("artwork.square", Words.plain(artwork.squareMillimetres()) + " mm");
+    add("artwork.square", SheetWords.plain(artwork.squareMillimetres()) + " mm");
     add(
         "artwork.squares",
-        Words.plain(artwork.squaresWide())
+        SheetWords.plain(artwork.squaresWide())
             + "x"
-            + Words.plain(Words.hundredths(artwork.squaresHigh())));
+            + SheetWords.plain(SheetWords.hundredths(artwork.squaresHigh())));
     add(
         "artwork.smallest-workable",
         artwork.smallestWorkableMillimetres() > 0
-            ? Words.plain(artwork.smallestWorkableMillimetres()) + " mm"
+            ? SheetWords.plain(artwork.smallestWorkableMillimetres()) + " mm"
             : "none");
   }
 
   private void camera(Camera camera) {
-    add("camera.lens", Words.plain(camera.lensMillimetres()) + " mm");
-    add("camera.sensor", Words.plain(camera.sensorMillimetres()) + " mm");
+    add("camera.lens", SheetWords.plain(camera.lensMillimetres()) + " mm");
+    add("camera.sensor", SheetWords.plain(camera.sensorMillimetres()) + " mm");
     add("camera.picture", camera.pictureWidth() + "x" + camera.pictureHeight());
   }
 
   private void shoot(Shoot shoot) {
-    add("shoot.pictures-an-hour", Words.plain(shoot.picturesAnHour()));
-    add("shoot.minutes-a-set-up", Words.plain(shoot.minutesASetUp()));
+    add("shoot.pictures-an-hour", SheetWords.plain(shoot.picturesAnHour()));
+    add("shoot.minutes-a-set-up", SheetWords.plain(shoot.minutesASetUp()));
     add("shoot.starts", shoot.starts().map(Object::toString).orElse("no day given"));
-    add("shoot.hours-a-day", shoot.hoursADay().map(Words::plain).orElse("not given"));
+    add("shoot.hours-a-day", shoot.hoursADay().map(SheetWords::plain).orElse("not given"));
   }
 
   private static String words(String name) {

@@ -3,14 +3,14 @@ package org.barsheet.workbook;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.barsheet.exposure.ArtworkPlate;
-import org.barsheet.exposure.CameraView;
-import org.barsheet.exposure.SetUp;
-import org.barsheet.exposure.SetUp.Plate;
-import org.barsheet.exposure.SetUp.Run;
-import org.barsheet.exposure.SetUp.Standing;
-import org.barsheet.exposure.ShootingPlan;
-import org.barsheet.exposure.WorkTime;
+import org.barsheet.shooting.ArtworkPlate;
+import org.barsheet.shooting.CameraView;
+import org.barsheet.shooting.SetUp.Plate;
+import org.barsheet.shooting.SetUp.Run;
+import org.barsheet.shooting.SetUp.Standing;
+import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.ShootingPlan;
+import org.barsheet.shooting.WorkTime;
 
 /** What is photographed, set-up by set-up in the order of work, to tick off as it is done. */
 final class ShootingWorksheet {
@@ -68,9 +68,9 @@ final class ShootingWorksheet {
   }
 
   private String fact() {
-    return Words.count(shooting.setUpCount(), "set-up")
+    return SheetWords.count(shooting.setUpCount(), "set-up")
         + "   "
-        + Words.count(shooting.pictures(), "picture");
+        + SheetWords.count(shooting.pictures(), "picture");
   }
 
   static void write(Book book) {
@@ -194,11 +194,11 @@ final class ShootingWorksheet {
   }
 
   private static String squares(double squares) {
-    return Words.plain(Words.hundredths(squares));
+    return SheetWords.plain(SheetWords.hundredths(squares));
   }
 
   private static String centimetres(double millimetres) {
-    return Words.plain(Words.rounded(millimetres / 10, 1));
+    return SheetWords.plain(SheetWords.rounded(millimetres / 10, 1));
   }
 
   private void time(Optional<WorkTime> time, Look look) {
@@ -306,7 +306,7 @@ final class ShootingWorksheet {
     Look look = Look.BODY.wrapped().inBold().edged(Edges.NONE.top(Line.HEAVY));
     pen.row(row, 20);
     pen.blanks(SET_UP, ROW_NAME, look);
-    pen.joined(TAKE, NAMES, "everything, " + Words.count(shooting.setUpCount(), "set-up"), look);
+    pen.joined(TAKE, NAMES, "everything, " + SheetWords.count(shooting.setUpCount(), "set-up"), look);
     pen.number(PICTURES, shooting.pictures(), look.number(Look.WHOLE));
     time(shooting.time(), look);
     shooting
@@ -315,11 +315,11 @@ final class ShootingWorksheet {
         .ifPresent(ends -> pen.joined(STANDING, PANELS, "done on " + ends, look));
     row++;
     paragraph(
-        Words.count(shooting.moved(), "picture")
+        SheetWords.count(shooting.moved(), "picture")
             + " of movements and "
-            + Words.count(shooting.plates(), "plate")
+            + SheetWords.count(shooting.plates(), "plate")
             + ". Taken for each reveal apart, the movements alone would be "
-            + Words.count(shooting.movedApart(), "picture")
+            + SheetWords.count(shooting.movedApart(), "picture")
             + ".");
     paragraph(
         shooting.fewest()

@@ -107,9 +107,9 @@ final class ShotHeading {
     boolean beforeMusic = shot.frames().start() < film.musicStartFrame();
     return (beforeMusic ? "from before the music" : "from " + shot.startsAt())
         + "   "
-        + Words.count(frames, "frame")
+        + SheetWords.count(frames, "frame")
         + ", "
-        + Words.duration(film, frames)
+        + SheetWords.duration(film, frames)
         + "   last film frame "
         + (shot.frames().endExclusive() - 1);
   }
@@ -143,6 +143,6 @@ final class ShotHeading {
             .orElse(reveal.reveal().framesPerPicture());
     boolean whole = reveal.reveal().lands() == Reveal.Lands.FULLY_OPEN;
     String how = whole ? "lands " : reveal.landing() + " on ";
-    return Words.shown(framesPerPicture) + ", " + how + reveal.landsFrame();
+    return SheetWords.shown(framesPerPicture) + ", " + how + reveal.landsFrame();
   }
 }

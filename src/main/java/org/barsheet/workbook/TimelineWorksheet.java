@@ -48,7 +48,7 @@ final class TimelineWorksheet {
 
   private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
 
-  /** Words beside words, kept apart by a line. */
+  /** SheetWords beside words, kept apart by a line. */
   private static final Look DIVIDED = WORDS.edged(WORDS.edges().left(Line.HAIR));
 
   private final Book book;
@@ -71,11 +71,11 @@ final class TimelineWorksheet {
 
   private static String fact(Book book) {
     long frames = book.film().timing().lengthFrames();
-    return Words.count(book.index().shots().size(), "panel")
+    return SheetWords.count(book.index().shots().size(), "panel")
         + "   "
-        + Words.duration(book.film().timing().plan().film(), frames)
+        + SheetWords.duration(book.film().timing().plan().film(), frames)
         + "   "
-        + Words.count(frames, "frame");
+        + SheetWords.count(frames, "frame");
   }
 
   /** Where a shot stands on this sheet. */
@@ -124,7 +124,7 @@ final class TimelineWorksheet {
 
   private void length(Shot shot, Ground ground) {
     long frames = shot.frames().length();
-    double seconds = Words.seconds(film, frames).doubleValue();
+    double seconds = SheetWords.seconds(film, frames).doubleValue();
     pen.number(BARS, shot.bars().doubleValue(), ground.look(WORDS.number(Look.HUNDREDTHS)));
     pen.number(SECONDS, seconds, ground.look(WORDS.number(Look.HUNDREDTHS)));
     pen.number(FRAMES, frames, ground.look(WORDS.number(Look.WHOLE)));
@@ -137,12 +137,12 @@ final class TimelineWorksheet {
 
   private String openings(Shot shot) {
     List<String> lines = new ArrayList<>();
-    book.index().revealsOf(shot).forEach(reveal -> lines.add(Words.reveal(reveal)));
+    book.index().revealsOf(shot).forEach(reveal -> lines.add(SheetWords.reveal(reveal)));
     shot.panel()
         .appears()
         .forEach(appears -> lines.add(appears.performer() + " in " + appears.opening()));
-    lines.add(OpeningStates.atCut(book.film(), shot));
-    OpeningStates.atEnd(book.film(), shot).ifPresent(lines::add);
+    lines.add(OpeningWords.atCut(book.film(), shot));
+    OpeningWords.atEnd(book.film(), shot).ifPresent(lines::add);
     return String.join("\n", lines);
   }
 
@@ -173,9 +173,9 @@ final class TimelineWorksheet {
     Look look = Look.BODY.inBold().edged(Edges.NONE.top(Line.HEAVY));
     pen.row(row, 20);
     pen.blanks(0, ROW_NAME, look);
-    pen.text(ACTION, "whole film, " + Words.duration(film, frames), look);
+    pen.text(ACTION, "whole film, " + SheetWords.duration(film, frames), look);
     pen.text(STARTS, film.timecode(frames).toString(), look.centred());
-    pen.number(SECONDS, Words.seconds(film, frames).doubleValue(), look.number(Look.HUNDREDTHS));
+    pen.number(SECONDS, SheetWords.seconds(film, frames).doubleValue(), look.number(Look.HUNDREDTHS));
     pen.number(FRAMES, frames, look.number(Look.WHOLE));
   }
 

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.apache.poi.util.TempFile;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 

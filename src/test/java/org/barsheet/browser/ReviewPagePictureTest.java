@@ -3,8 +3,8 @@ package org.barsheet.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.Framing;
+import org.barsheet.artwork.Framing;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
 

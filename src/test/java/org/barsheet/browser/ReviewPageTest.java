@@ -15,8 +15,8 @@ import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.LaidFilm;
+import org.barsheet.changes.LaidFilm;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.barsheet.review.ReviewPage;
@@ -100,14 +100,14 @@ class ReviewPageTest {
 
   @Test
   void cuts_of_an_earlier_run_stand_in_the_page_only_where_one_moved() throws IOException {
-    assertThat(data(page(film.since(LaidFilm.of(film)))).has("earlier")).isFalse();
+    assertThat(data(page(film.since(film.laidDown()))).has("earlier")).isFalse();
     Path other = Path.of("target", "earlier-cuts.yaml").toAbsolutePath();
     String plan = Files.readString(DEMO).replace("cue: bar 35,", "cue: bar 36,");
     Path scores = DEMO.toAbsolutePath().getParent();
     Files.writeString(
         other, plan.replace("lamplighters-quay.mid", scores + "/lamplighters-quay.mid"));
     FilmSheet before = Production.film(other, Progress.SILENT);
-    JsonArray earlier = data(page(film.since(LaidFilm.of(before)))).getAsJsonArray("earlier");
+    JsonArray earlier = data(page(film.since(before.laidDown()))).getAsJsonArray("earlier");
     assertThat(earlier).hasSize(film.timing().shots().size());
     for (JsonElement each : earlier) {
       JsonObject cut = each.getAsJsonObject();

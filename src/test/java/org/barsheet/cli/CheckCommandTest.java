@@ -11,7 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.barsheet.exposure.InputFile;
+import org.barsheet.film.InputFile;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.junit.jupiter.api.Test;

@@ -19,11 +19,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.plan.Place;
-import org.barsheet.plan.PlanKey;
-import org.barsheet.plan.PlanKeys;
+import org.barsheet.plan.source.PlanKey;
+import org.barsheet.plan.source.PlanKeys;
 import org.junit.jupiter.api.Test;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine;
 
 /** What README, DEVELOPERS and the help texts show is so. */
 class DocsTest {

@@ -6,20 +6,20 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.barsheet.exposure.ExposurePlanner;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.align.Kept;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.exposure.SetUp;
-import org.barsheet.exposure.ShootingPlan;
+import org.barsheet.film.FilmPlanner;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.PlanReader;
+import org.barsheet.plan.read.PlanReader;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.score.BarBeat;
 import org.barsheet.score.ScoreReader;
+import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.timing.Finding;
-import org.barsheet.timing.Kept;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
@@ -35,7 +35,7 @@ class DemoFilmTest {
       MusicFinder.follow(ScoreReader.read(PLAN.score()), PLAN.music());
   private static final List<Occurrence> FOUND = TimingPlanner.occurrences(PLAN, MUSIC);
   private static final TimingSheet TIMING = TimingPlanner.plan(PLAN, MUSIC, FOUND, Kept.NOTHING);
-  private static final FilmSheet FILM = ExposurePlanner.complete(TIMING, List.of());
+  private static final FilmSheet FILM = FilmPlanner.complete(TIMING, List.of());
 
   static List<PlantedReturn> returns() {
     return LamplightersQuay.planted();

@@ -1,5 +1,6 @@
 package org.barsheet.demo;
 
+
 /** The percussion of the demo score, by its key in the General MIDI percussion map. */
 enum Drum {
   BASS_DRUM("C2"),

@@ -1,5 +1,6 @@
 package org.barsheet.demo;
 
+
 /** How loud a phrase is played, as a MIDI velocity. */
 enum Dynamic {
   PPP(24),

@@ -1,5 +1,6 @@
 package org.barsheet.demo;
 
+
 /** How a planted return differs from the motif's first sounding. */
 public enum Form {
   /** The same pitches. */

@@ -7,11 +7,11 @@ import java.util.Optional;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.FilmClock;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Where;
-import org.barsheet.timing.FilmClock;
 import org.junit.jupiter.api.Test;
 
 class ClipFrameTest {

@@ -8,10 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.clock.FrameSpan;
+import org.barsheet.cues.Cue;
+import org.barsheet.film.FilmPlanner;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.plan.Reveal.Way;
 import org.barsheet.score.TempoMap;
-import org.barsheet.timing.Cue;
 import org.barsheet.timing.RandomPlans;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
@@ -38,7 +40,7 @@ class FilmInvariantsTest {
     for (long seed = firstSeed; seed < firstSeed + count; seed++) {
       Optional<TimingSheet> timing = time(new RandomPlans(seed, 12, 8, true));
       if (timing.isPresent()) {
-        check(seed, ExposurePlanner.complete(timing.get(), List.of()));
+        check(seed, FilmPlanner.complete(timing.get(), List.of()));
         kept++;
       }
     }

@@ -6,6 +6,10 @@ import static org.barsheet.timing.Reveals.reveal;
 
 import java.util.List;
 import java.util.Optional;
+import org.barsheet.artwork.ClipCrop;
+import org.barsheet.artwork.PictureRect;
+import org.barsheet.film.FilmPlanner;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Performer;
@@ -32,7 +36,7 @@ class InsertTest {
             .appears("celesta", "lamp-1")
             .with(panel -> seeing(panel, field))
             .performersWith(performer -> sized(performer, clipWidth, clipHeight));
-    return ExposurePlanner.complete(plan.time(), List.of());
+    return FilmPlanner.complete(plan.time(), List.of());
   }
 
   private static Panel seeing(Panel p, Optional<Field> field) {

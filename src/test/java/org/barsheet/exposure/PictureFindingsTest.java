@@ -8,18 +8,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.barsheet.clock.FrameRate;
+import org.barsheet.film.FilmPlanner;
 import org.barsheet.plan.Field;
-import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Side;
+import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Rect;
-import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Reveal.Lands;
 import org.barsheet.plan.Reveal.Way;
+import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Slow;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;
@@ -43,7 +44,7 @@ class PictureFindingsTest {
   }
 
   private static List<Finding> findings(PlanBuilder plan) {
-    return ExposurePlanner.complete(plan.time(), List.of()).findings();
+    return FilmPlanner.complete(plan.time(), List.of()).findings();
   }
 
   private static List<String> told(PlanBuilder plan, Severity severity) {

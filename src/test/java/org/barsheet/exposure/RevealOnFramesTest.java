@@ -5,9 +5,11 @@ import static org.barsheet.timing.Reveals.reveal;
 
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.plan.Reveal;
+import org.barsheet.film.FilmPlanner;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Reveal.Cycle;
 import org.barsheet.plan.Reveal.Lands;
+import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Slow;
 import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
@@ -32,7 +34,7 @@ class RevealOnFramesTest {
   }
 
   private static FilmSheet sheet(PlanBuilder plan) {
-    return ExposurePlanner.complete(plan.time(), List.of());
+    return FilmPlanner.complete(plan.time(), List.of());
   }
 
   private static Exposure shown(PlannedReveal reveal, long frame) {

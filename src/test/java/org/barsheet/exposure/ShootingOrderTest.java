@@ -8,10 +8,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.barsheet.film.FilmPlanner;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal.Lands;
 import org.barsheet.plan.Reveal.Way;
 import org.barsheet.plan.Slow;
+import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;
@@ -28,7 +32,7 @@ class ShootingOrderTest {
     int fresh = 0;
     int outOfStory = 0;
     for (long seed = 1; seed <= 60; seed++) {
-      FilmSheet film = ExposurePlanner.complete(story(new Random(seed)).time(), List.of());
+      FilmSheet film = FilmPlanner.complete(story(new Random(seed)).time(), List.of());
       List<String> taken = follow(seed, film.shooting());
       List<String> movements = film.movements().stream().map(Movement::name).toList();
       assertThat(taken).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(movements);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.barsheet.timing.Reveals.reveal;
 
 import java.util.List;
+import org.barsheet.film.FilmPlanner;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Reveal.Lands;
 import org.barsheet.plan.Reveal.Way;
 import org.barsheet.plan.Slow;
@@ -19,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class UncoveringTest {
 
   private static final FilmSheet FILM =
-      ExposurePlanner.complete(
+      FilmPlanner.complete(
           new PlanBuilder(new MusicBuilder().tempo(96).bars(16))
               .opening("lamp-1", "small-lamp")
               .opening("lamp-2", "small-lamp")

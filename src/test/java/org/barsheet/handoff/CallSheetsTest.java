@@ -12,11 +12,11 @@ import java.util.List;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.barsheet.calls.Call;
+import org.barsheet.calls.CallAppearance;
+import org.barsheet.calls.Calls;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.Call;
-import org.barsheet.exposure.CallAppearance;
-import org.barsheet.exposure.Calls;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -81,7 +81,7 @@ class CallSheetsTest {
   /** In the demo the office shutter opens in panel 13; the horn is seen in it in 15 and 24. */
   @Test
   void a_player_in_an_opening_that_stands_open_waits_for_no_edge() {
-    List<Call> calls = Calls.of(DemoFilm.sheet());
+    List<Call> calls = DemoFilm.sheet().calls();
     Call horn =
         calls.stream()
             .filter(call -> call.performer().name().equals("horn"))

@@ -20,7 +20,7 @@ import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Sequence;
 import javax.sound.midi.Track;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.score.Note;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -2,16 +2,16 @@ package org.barsheet.handoff;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.barsheet.exposure.ExposurePlanner;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.InputFile;
+import org.barsheet.align.Kept;
+import org.barsheet.film.FilmPlanner;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.InputFile;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.PlanReader;
+import org.barsheet.plan.read.PlanReader;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;
-import org.barsheet.timing.Kept;
 import org.barsheet.timing.TimingPlanner;
 
 /** The film sheet of a plan in a file, made the whole way. */
@@ -29,7 +29,7 @@ public final class DemoFilm {
     Plan plan = PlanReader.read(file);
     Score score = ScoreReader.read(plan.score());
     Music music = MusicFinder.follow(score, plan.music());
-    return ExposurePlanner.complete(
+    return FilmPlanner.complete(
         TimingPlanner.plan(plan, music, Kept.NOTHING),
         List.of(
             new InputFile("plan", "plan.yaml", "0".repeat(64)),

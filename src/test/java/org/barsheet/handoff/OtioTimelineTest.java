@@ -27,8 +27,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.SoundLayout;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.timing.SoundLayout;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -239,7 +239,7 @@ class OtioTimelineTest {
     assertThat(start.get("value").getAsDouble()).isEqualTo((3600 - 8) * 48_000.0);
     assertThat(available.getAsJsonObject("duration").get("value").getAsDouble())
         .isEqualTo(
-            (double) SoundLayout.of(SampleFilm.at(FrameRate.FPS_24).sheet()).lengthSamples());
+            (double) SoundLayout.of(SampleFilm.at(FrameRate.FPS_24).sheet().timing()).lengthSamples());
   }
 
   @Test

@@ -15,14 +15,14 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.core.data.Offset;
+import org.barsheet.artwork.Framing;
+import org.barsheet.artwork.PictureRect;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.Framing;
-import org.barsheet.exposure.PictureRect;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.exposure.SetUp;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Rect;
+import org.barsheet.shooting.SetUp;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
 

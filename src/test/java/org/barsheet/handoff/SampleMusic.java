@@ -6,6 +6,9 @@ import java.util.Optional;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FramesPerBeat;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
+import org.barsheet.cues.FilmClock;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Form;
 import org.barsheet.motif.Occurrence;
@@ -18,9 +21,6 @@ import org.barsheet.score.Note;
 import org.barsheet.score.Part;
 import org.barsheet.score.Score;
 import org.barsheet.score.TempoMap;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmBar;
-import org.barsheet.timing.FilmClock;
 
 /** The score of the sample film and its places in it. */
 final class SampleMusic {

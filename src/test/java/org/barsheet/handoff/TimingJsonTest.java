@@ -15,12 +15,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
+import org.barsheet.align.Kept;
+import org.barsheet.changes.LaidFilm;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.LaidFilm;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
-import org.barsheet.timing.Kept;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -171,7 +171,7 @@ class TimingJsonTest {
   @MethodSource("rates")
   void what_is_read_back_is_what_was_laid_down(FrameRate rate) {
     FilmSheet sheet = SampleFilm.at(rate).sheet();
-    assertThat(read(written(sheet))).isEqualTo(LaidFilm.of(sheet));
+    assertThat(read(written(sheet))).isEqualTo(sheet.laidDown());
   }
 
   @Test

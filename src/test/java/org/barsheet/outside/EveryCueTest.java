@@ -7,13 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
+import org.barsheet.cues.FilmClock;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmBar;
-import org.barsheet.timing.FilmClock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

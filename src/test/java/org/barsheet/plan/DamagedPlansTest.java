@@ -24,6 +24,11 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.plan.begin.BookWriter;
+import org.barsheet.plan.read.PlanReader;
+import org.barsheet.plan.read.PlanSource;
+import org.barsheet.plan.source.Entry;
+import org.barsheet.plan.source.PlanReading;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
@@ -56,7 +61,7 @@ class DamagedPlansTest {
     }
     Path file = folder.resolve("whole.yaml");
     Files.writeString(file, yaml);
-    Entry.Keyed tree = PlanSource.read(new Reading(file));
+    Entry.Keyed tree = PlanSource.read(new PlanReading(file));
     Path book = folder.resolve("whole.xlsx");
     Files.write(book, new BookWriter(tree, List.of("Celesta")).bytes());
     parts = unpacked(book);

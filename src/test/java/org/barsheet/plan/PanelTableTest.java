@@ -9,6 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.barsheet.input.InputException;
+import org.barsheet.plan.begin.BookWriter;
+import org.barsheet.plan.read.PlanReader;
+import org.barsheet.plan.read.PlanSource;
+import org.barsheet.plan.source.Entry;
+import org.barsheet.plan.source.PlanReading;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -124,7 +129,7 @@ class PanelTableTest {
   @Test
   void panels_may_stand_in_a_workbook_of_their_own() throws IOException {
     writeTable(TABLE);
-    Entry.Keyed tree = PlanSource.read(new Reading(plan));
+    Entry.Keyed tree = PlanSource.read(new PlanReading(plan));
     Files.write(folder.resolve("story.xlsx"), new BookWriter(tree, List.of()).bytes());
     List<Panel> fromCsv = PlanReader.read(plan).panels();
     Files.writeString(plan, PLAN.replace("panels.csv", "story.xlsx"));

@@ -22,6 +22,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.plan.begin.BookWriter;
+import org.barsheet.plan.read.PlanReader;
+import org.barsheet.plan.read.PlanSource;
+import org.barsheet.plan.source.Entry;
+import org.barsheet.plan.source.PlanReading;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,7 +45,7 @@ class PlanBookTest {
     try (InputStream in = PlanBookTest.class.getResourceAsStream("whole-schema.yaml")) {
       Files.write(yaml, Objects.requireNonNull(in).readAllBytes());
     }
-    Entry.Keyed tree = PlanSource.read(new Reading(yaml));
+    Entry.Keyed tree = PlanSource.read(new PlanReading(yaml));
     Files.write(book, new BookWriter(tree, List.of("Celesta", "Flute")).bytes());
   }
 
@@ -312,7 +317,7 @@ class PlanBookTest {
 
   @Test
   void the_same_plan_gives_the_same_bytes_whatever_the_time() throws IOException {
-    Entry.Keyed tree = PlanSource.read(new Reading(yaml));
+    Entry.Keyed tree = PlanSource.read(new PlanReading(yaml));
     assertThat(new BookWriter(tree, List.of()).bytes())
         .isEqualTo(new BookWriter(tree, List.of()).bytes());
     assertThat(Arrays.copyOfRange(Files.readAllBytes(book), 10, 14))

@@ -11,6 +11,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
+import org.barsheet.plan.begin.BookWriter;
+import org.barsheet.plan.read.PlanReader;
+import org.barsheet.plan.read.PlanSource;
+import org.barsheet.plan.source.Entry;
+import org.barsheet.plan.source.PlanReading;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,7 +42,7 @@ class PlanInLibreOfficeTest {
     try (InputStream in = PlanInLibreOfficeTest.class.getResourceAsStream("whole-schema.yaml")) {
       Files.write(yaml, Objects.requireNonNull(in).readAllBytes());
     }
-    Entry.Keyed tree = PlanSource.read(new Reading(yaml));
+    Entry.Keyed tree = PlanSource.read(new PlanReading(yaml));
     Files.write(folder.resolve("written.xlsx"), new BookWriter(tree, List.of()).bytes());
     saveAgain(folder);
     Files.move(folder.resolve("saved/written.xlsx"), folder.resolve("saved.xlsx"));

@@ -11,11 +11,11 @@ import org.barsheet.clips.MovieBytes;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.ReceivedClip;
-import org.barsheet.exposure.ReceivedClip.State;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.PlanReader;
+import org.barsheet.plan.read.PlanReader;
+import org.barsheet.received.ReceivedClip.State;
+import org.barsheet.received.ReceivedClip;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.SampleFilm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -8,6 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.barsheet.align.AlignerInput;
+import org.barsheet.align.Candidate;
+import org.barsheet.align.PictureRun;
+import org.barsheet.align.RevealRoom;
+import org.barsheet.align.Stage;
+import org.barsheet.cues.Cue;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
 

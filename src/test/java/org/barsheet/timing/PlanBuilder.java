@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import org.barsheet.align.AlignerInput;
+import org.barsheet.align.Kept;
+import org.barsheet.align.Panels;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
@@ -334,7 +337,7 @@ public final class PlanBuilder {
   }
 
   /** What the aligner works on. */
-  AlignerInput input() {
+  public AlignerInput input() {
     return new TimingPlanner(build(), music.build(), music.occurrences()).input(kept());
   }
 

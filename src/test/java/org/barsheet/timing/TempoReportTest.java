@@ -8,9 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.align.Kept;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.FilmBar;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.PlanReader;
+import org.barsheet.plan.read.PlanReader;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.score.ScoreReader;
@@ -29,7 +31,7 @@ class TempoReportTest {
     assertThat(sheet.tempo().sections())
         .extracting(section -> section.name() + " " + section.framesPerBeat())
         .startsWith(" 20-0", "A 20-0", "B 15-0", "C 15-0");
-    FilmSection last = sheet.tempo().sections().get(sheet.tempo().sections().size() - 1);
+    TempoSection last = sheet.tempo().sections().get(sheet.tempo().sections().size() - 1);
     assertThat(last.mostDrift()).isLessThan(Seconds.of(-1));
     assertThat(sheet.bars())
         .filteredOn(bar -> bar.bar().number() >= last.first().bar().number())
@@ -43,7 +45,7 @@ class TempoReportTest {
   void every_bar_belongs_to_one_section() throws IOException {
     TimingSheet sheet = sheet("{tempo: auto}");
     List<FilmBar> covered = new ArrayList<>();
-    for (FilmSection section : sheet.tempo().sections()) {
+    for (TempoSection section : sheet.tempo().sections()) {
       int first = section.first().bar().index();
       covered.addAll(sheet.bars().subList(first, section.last().bar().index() + 1));
       assertThat(section.bars()).isPositive();

@@ -16,10 +16,10 @@ import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.barsheet.exposure.Call;
-import org.barsheet.exposure.CallAppearance;
-import org.barsheet.exposure.Calls;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.calls.Call;
+import org.barsheet.calls.CallAppearance;
+import org.barsheet.calls.Calls;
+import org.barsheet.film.FilmSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,7 +48,7 @@ class CallWorksheetsTest {
   @Test
   void a_performer_reads_on_their_sheet_all_that_their_call_says() throws IOException {
     FilmSheet film = with(List.of("cello"));
-    Call call = Calls.of(film).get(0);
+    Call call = film.calls().get(0);
     try (WrittenBook book = WrittenBook.of(film)) {
       List<String> texts = texts(book.sheet("Call cello"));
       assertThat(texts).containsAll(CallAppearance.HEADINGS).contains(BY);
@@ -69,7 +69,7 @@ class CallWorksheetsTest {
   void the_times_are_those_of_the_sound_file() {
     // Its head is 8 s: frame f of the film at 24 a second is f/24 + 8 s of the file.
     FilmSheet film = with(List.of("cello"));
-    CallAppearance first = Calls.of(film).get(0).seen().get(0);
+    CallAppearance first = film.calls().get(0).seen().get(0);
     long frame = film.appearances().get(0).frames().start();
     double seconds = frame / 24.0 + 8;
     String[] parts = first.from().split(":", -1);

@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.barsheet.cues.Cue;
 import org.barsheet.exposure.Appearance;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.timing.Cue;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.MotifTally;
 import org.junit.jupiter.api.Test;
 

@@ -8,9 +8,9 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmBar;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
 

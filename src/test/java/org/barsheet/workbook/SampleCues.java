@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmClock;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Form;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.BarBeat;
-import org.barsheet.timing.Cue;
-import org.barsheet.timing.FilmClock;
 
 /** The moments that the sample film's panels sit on. */
 final class SampleCues {

@@ -8,6 +8,8 @@ import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FramesPerBeat;
 import org.barsheet.clock.Seconds;
+import org.barsheet.cues.FilmBar;
+import org.barsheet.cues.FilmClock;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.TempoEvidence;
 import org.barsheet.score.Bar;
@@ -18,8 +20,6 @@ import org.barsheet.score.Meter;
 import org.barsheet.score.Part;
 import org.barsheet.score.Score;
 import org.barsheet.score.TempoMap;
-import org.barsheet.timing.FilmBar;
-import org.barsheet.timing.FilmClock;
 
 /** Music for sample films: a pickup of one beat, then bars of 4/4, every ninth one of 3/4. */
 final class SampleMusic {

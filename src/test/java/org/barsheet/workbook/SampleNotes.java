@@ -3,9 +3,9 @@ package org.barsheet.workbook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.barsheet.cues.FilmBar;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.exposure.SheetNote;
-import org.barsheet.timing.FilmBar;
+import org.barsheet.film.SheetNote;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 

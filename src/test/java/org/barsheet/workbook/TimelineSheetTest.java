@@ -11,7 +11,7 @@ import java.util.Random;
 import javax.imageio.ImageIO;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -10,7 +10,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 
 /** A workbook read back by the spreadsheet library's reader in memory. */
 final class WrittenBook implements AutoCloseable {

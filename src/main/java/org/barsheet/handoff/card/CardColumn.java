@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.barsheet.exposure.Measure;
-import org.barsheet.exposure.Movement;
+import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.PictureMeasures;
 import org.barsheet.plan.Opening.Support;
 

@@ -6,15 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.barsheet.exposure.CameraView;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.Optics;
+import org.barsheet.artwork.Optics;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.exposure.SetUp;
-import org.barsheet.exposure.WorkTime;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal.Way;
+import org.barsheet.shooting.CameraView;
+import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.WorkTime;
 
 /** The upper right corner of a card: what it is for, what the camera sees, how much there is. */
 final class CardFacts {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.exposure.Movement.MovedPicture;
-import org.barsheet.exposure.SetUp;
+import org.barsheet.shooting.SetUp;
 
 /**
  * A photograph to take: one row of a card.

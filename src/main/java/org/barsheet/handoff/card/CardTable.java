@@ -1,9 +1,9 @@
 package org.barsheet.handoff.card;
 
 import java.util.List;
-import org.barsheet.exposure.Measure;
-import org.barsheet.exposure.Movement;
+import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement;
 import org.barsheet.handoff.text.Html;
 import org.barsheet.plan.Opening.Support;
 

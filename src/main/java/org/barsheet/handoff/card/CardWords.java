@@ -7,15 +7,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.barsheet.exposure.Measure;
-import org.barsheet.exposure.Movement;
+import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement.MovedPicture;
-import org.barsheet.exposure.SetUp;
+import org.barsheet.exposure.Movement;
 import org.barsheet.plan.Hand;
-import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Support;
+import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal.EvenIn;
+import org.barsheet.shooting.SetUp;
 
 /** The lines above a card's rows: how the thing moves and what to mind on the way. */
 final class CardWords {

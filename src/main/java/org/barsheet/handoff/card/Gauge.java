@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.barsheet.exposure.Measure;
+import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.PictureMeasures;
 import org.barsheet.handoff.text.Svg;

@@ -3,10 +3,10 @@ package org.barsheet.handoff.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.barsheet.exposure.ArtworkPlate;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.SetUp;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.text.Html;
+import org.barsheet.shooting.ArtworkPlate;
+import org.barsheet.shooting.SetUp;
 
 /** The card of the whole artwork at rest: a row for each state that panels stand on. */
 final class RestCard {

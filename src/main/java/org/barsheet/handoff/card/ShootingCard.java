@@ -2,11 +2,11 @@ package org.barsheet.handoff.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.InputFile;
-import org.barsheet.exposure.SetUp;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.InputFile;
 import org.barsheet.handoff.text.Html;
 import org.barsheet.plan.Plan;
+import org.barsheet.shooting.SetUp;
 
 /** The cards of one movement in one set-up: as many as its pictures need. */
 final class ShootingCard {

@@ -2,9 +2,9 @@ package org.barsheet.handoff.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.SetUp;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.text.Html;
+import org.barsheet.shooting.SetUp;
 
 /** Shooting cards to print: each half a sheet of paper, two of them come out of one. */
 public final class ShootingCards {

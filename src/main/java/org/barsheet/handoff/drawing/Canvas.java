@@ -21,30 +21,30 @@ public final class Canvas {
   private final Graphics2D pen;
 
   public Canvas(int width, int height) {
-    image = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_BINARY, Ink.palette());
+    image = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_BINARY, PaperColor.palette());
     pen = image.createGraphics();
   }
 
   /** The whole of it. */
-  public Box whole() {
-    return new Box(0, 0, image.getWidth(), image.getHeight());
+  public PixelRect whole() {
+    return new PixelRect(0, 0, image.getWidth(), image.getHeight());
   }
 
-  public void fill(Box box, Ink ink) {
+  public void fill(PixelRect box, PaperColor ink) {
     pen.setColor(ink.color());
     pen.fillRect(box.x(), box.y(), box.wide(), box.high());
   }
 
   /** A frame of so many pixels inside the box's edges. */
-  public void outline(Box box, int thick, Ink ink) {
-    fill(new Box(box.x(), box.y(), box.wide(), thick), ink);
-    fill(new Box(box.x(), box.y() + box.high() - thick, box.wide(), thick), ink);
-    fill(new Box(box.x(), box.y(), thick, box.high()), ink);
-    fill(new Box(box.x() + box.wide() - thick, box.y(), thick, box.high()), ink);
+  public void outline(PixelRect box, int thick, PaperColor ink) {
+    fill(new PixelRect(box.x(), box.y(), box.wide(), thick), ink);
+    fill(new PixelRect(box.x(), box.y() + box.high() - thick, box.wide(), thick), ink);
+    fill(new PixelRect(box.x(), box.y(), thick, box.high()), ink);
+    fill(new PixelRect(box.x() + box.wide() - thick, box.y(), thick, box.high()), ink);
   }
 
   /** One line of text at the box's left, as large as it fits, in its middle height. */
-  public void text(String text, Box box, Ink ink) {
+  public void text(String text, PixelRect box, PaperColor ink) {
     String drawn = PixelLetters.drawable(text);
     int squares = PixelLetters.ADVANCE * drawn.length() - 1;
     int side = Math.min(box.high() / PixelLetters.HIGH, box.wide() / Math.max(1, squares));
@@ -54,11 +54,11 @@ public final class Canvas {
     }
   }
 
-  private void letter(char letter, int x, int y, int side, Ink ink) {
+  private void letter(char letter, int x, int y, int side, PaperColor ink) {
     for (int row = 0; row < PixelLetters.HIGH; row++) {
       for (int column = 0; column < PixelLetters.WIDE; column++) {
         if (PixelLetters.isInked(letter, column, row)) {
-          fill(new Box(x + column * side, y + row * side, side, side), ink);
+          fill(new PixelRect(x + column * side, y + row * side, side, side), ink);
         }
       }
     }

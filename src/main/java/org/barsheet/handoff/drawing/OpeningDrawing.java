@@ -1,25 +1,25 @@
 package org.barsheet.handoff.drawing;
 
-import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Brightens;
 import org.barsheet.plan.Opening.Hinged;
 import org.barsheet.plan.Opening.Iris;
 import org.barsheet.plan.Opening.LiftsOff;
 import org.barsheet.plan.Opening.Side;
 import org.barsheet.plan.Opening.Slides;
+import org.barsheet.plan.Opening;
 
 /** An opening at one step of its movement, seen from above. */
 public final class OpeningDrawing {
 
   private final Canvas canvas;
-  private final Box hole;
+  private final PixelRect hole;
   private final int line;
 
   /**
    * @param hole where its hole is
    * @param line thickness of lines in pixels
    */
-  public OpeningDrawing(Canvas canvas, Box hole, int line) {
+  public OpeningDrawing(Canvas canvas, PixelRect hole, int line) {
     this.canvas = canvas;
     this.hole = hole;
     this.line = line;
@@ -33,7 +33,7 @@ public final class OpeningDrawing {
    * @param amount the same in the movement's own unit: degrees of a flap
    */
   public void draw(Opening.Motion motion, double share, double amount) {
-    canvas.fill(hole, motion instanceof Brightens ? Ink.light(share) : Ink.INK);
+    canvas.fill(hole, motion instanceof Brightens ? PaperColor.light(share) : PaperColor.INK);
     if (motion instanceof Hinged hinged) {
       flap(hinged.hinge(), StrictMath.cos(StrictMath.toRadians(amount)));
     } else if (motion instanceof Slides slides) {
@@ -45,7 +45,7 @@ public final class OpeningDrawing {
     } else if (!(motion instanceof Brightens)) {
       shutter(hole.part(0, share, 1, 1));
     }
-    canvas.outline(hole, line, Ink.INK);
+    canvas.outline(hole, line, PaperColor.INK);
   }
 
   /** A flap on its hinge covers the cosine of its angle; past upright it lies on the other side. */
@@ -61,7 +61,7 @@ public final class OpeningDrawing {
         });
   }
 
-  private Box moved(Side towards, double share) {
+  private PixelRect moved(Side towards, double share) {
     return switch (towards) {
       case LEFT -> hole.part(-share, 0, 1 - share, 1);
       case RIGHT -> hole.part(share, 0, 1 + share, 1);
@@ -71,13 +71,13 @@ public final class OpeningDrawing {
   }
 
   private void iris(double share) {
-    canvas.fill(hole, Ink.LAMP);
+    canvas.fill(hole, PaperColor.LAMP);
     double edge = (1 - share) / 2;
-    canvas.fill(hole.part(edge, edge, 1 - edge, 1 - edge), Ink.INK);
+    canvas.fill(hole.part(edge, edge, 1 - edge, 1 - edge), PaperColor.INK);
   }
 
-  private void shutter(Box box) {
-    canvas.fill(box, Ink.LAMP);
-    canvas.outline(box, Math.min(line, Math.min(box.wide(), box.high())), Ink.INK);
+  private void shutter(PixelRect box) {
+    canvas.fill(box, PaperColor.LAMP);
+    canvas.outline(box, Math.min(line, Math.min(box.wide(), box.high())), PaperColor.INK);
   }
 }

@@ -1,5 +1,6 @@
 package org.barsheet.demo.drawing;
 
+
 /** The few coloured papers the quay is cut from, RRGGBB. */
 final class Ink {
 

@@ -12,16 +12,16 @@ import java.util.TreeMap;
 import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
-import org.barsheet.exposure.ExposurePlanner;
-import org.barsheet.exposure.FilmSheet;
-import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.exposure.SetUp;
+import org.barsheet.film.FilmPlanner;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.DemoFilm;
 import org.barsheet.handoff.SampleFilm;
 import org.barsheet.input.InputException;
 import org.barsheet.plan.Film;
+import org.barsheet.shooting.SetUp;
 import org.barsheet.timing.PlanBuilder;
 import org.barsheet.timing.RandomPlans;
 import org.junit.jupiter.api.Test;
@@ -139,7 +139,7 @@ class ShootingCardsTest {
   private static Optional<FilmSheet> random(long seed) {
     try {
       PlanBuilder plan = new RandomPlans(seed, 8, 5, true).next();
-      return Optional.of(ExposurePlanner.complete(plan.time(), List.of()));
+      return Optional.of(FilmPlanner.complete(plan.time(), List.of()));
     } catch (InputException refused) {
       return Optional.empty();
     }

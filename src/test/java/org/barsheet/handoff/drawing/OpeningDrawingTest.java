@@ -9,8 +9,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import javax.imageio.ImageIO;
-import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Side;
+import org.barsheet.plan.Opening;
 import org.junit.jupiter.api.Test;
 
 /** The hole is 200 by 100 pixels at (100, 100), seen from above. */
@@ -21,7 +21,7 @@ class OpeningDrawingTest {
 
   private static BufferedImage drawn(Opening.Motion motion, double progress, double amount) {
     Canvas canvas = new Canvas(400, 300);
-    new OpeningDrawing(canvas, new Box(100, 100, 200, 100), 1).draw(motion, progress, amount);
+    new OpeningDrawing(canvas, new PixelRect(100, 100, 200, 100), 1).draw(motion, progress, amount);
     ByteArrayOutputStream png = new ByteArrayOutputStream();
     try {
       canvas.writePng(png, "Description", "a test");

@@ -11,11 +11,11 @@ import java.util.TreeMap;
  * Walks the chunks of a WAVE file by the rules of the RIFF text (IBM and Microsoft, 1991): four
  * characters, a length, the body padded to an even length.
  */
-final class RiffWalker {
+public final class RiffWalker {
 
   private final Map<String, byte[]> chunks = new LinkedHashMap<>();
 
-  RiffWalker(byte[] file) {
+  public RiffWalker(byte[] file) {
     ByteBuffer bytes = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN);
     require(fourCharacters(bytes).equals("RIFF"), "RIFF");
     require(bytes.getInt() == file.length - 8, "the length of the whole");
@@ -37,14 +37,14 @@ final class RiffWalker {
     return new String(id, StandardCharsets.US_ASCII);
   }
 
-  ByteBuffer chunk(String id) {
+  public ByteBuffer chunk(String id) {
     byte[] body = chunks.get(id);
     require(body != null, "chunk " + id);
     return ByteBuffer.wrap(body == null ? new byte[0] : body).order(ByteOrder.LITTLE_ENDIAN);
   }
 
   /** Samples of the first channel. */
-  short[] samples(int channels) {
+  public short[] samples(int channels) {
     ByteBuffer data = chunk("data");
     short[] samples = new short[data.remaining() / (2 * channels)];
     for (int i = 0; i < samples.length; i++) {
@@ -54,7 +54,7 @@ final class RiffWalker {
   }
 
   /** Labels by the sample they stand at, those of one sample joined by " + ". */
-  Map<Long, String> cues() {
+  public Map<Long, String> cues() {
     Map<Integer, Long> sampleOf = new TreeMap<>();
     ByteBuffer points = chunk("cue ");
     int count = points.getInt();

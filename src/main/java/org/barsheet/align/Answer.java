@@ -1,0 +1,35 @@
+package org.barsheet.align;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.barsheet.clock.FrameSpan;
+
+/**
+ * One whole answer: a place for every panel.
+ *
+ * @param places the place of each panel, in story order
+ * @param spans the frames of each panel's shot
+ * @param cost what it costs in all, in millionths
+ */
+public record Answer(List<Candidate> places, List<FrameSpan> spans, long cost) {
+
+  public Answer {
+    places = List.copyOf(places);
+    spans = List.copyOf(spans);
+  }
+
+  static Answer of(List<Stage> stages, int[] choice, long cost, long filmFrames) {
+    List<Candidate> places =
+        IntStream.range(0, choice.length)
+            .mapToObj(p -> stages.get(p).candidate(choice[p]))
+            .toList();
+    List<FrameSpan> spans =
+        IntStream.range(0, choice.length).mapToObj(p -> span(places, p, filmFrames)).toList();
+    return new Answer(places, spans, cost);
+  }
+
+  private static FrameSpan span(List<Candidate> places, int p, long filmFrames) {
+    long end = p + 1 < places.size() ? places.get(p + 1).cut() : filmFrames;
+    return new FrameSpan(places.get(p).cut(), end);
+  }
+}

@@ -1,0 +1,26 @@
+package org.barsheet.align;
+
+import java.util.List;
+
+/**
+ * Wishes that cannot be kept together, though any of them could be without the others.
+ *
+ * @param wishes in story order, at least one
+ * @param frames by how many frames they miss; 0 where that cannot be said in frames
+ * @param tooLong whether frames are missing, or else left over
+ */
+record Conflict(List<Wish> wishes, long frames, boolean tooLong) {
+
+  Conflict {
+    wishes = List.copyOf(wishes);
+  }
+
+  /** The panels concerned, in story order. */
+  List<Integer> panels() {
+    return wishes.stream().map(Wish::panel).distinct().toList();
+  }
+
+  boolean has(int panel, Wish.Kind kind) {
+    return wishes.contains(new Wish(panel, kind));
+  }
+}

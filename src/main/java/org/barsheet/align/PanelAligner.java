@@ -1,0 +1,250 @@
+package org.barsheet.align;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.barsheet.clock.Seconds;
+import org.barsheet.cues.Cue;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.input.Prose;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Panel;
+import org.barsheet.timing.Shot.Rival;
+
+/**
+ * Puts panels on cues: of all answers that keep the hard rules the one that costs least, found
+ * exactly.
+ */
+public final class PanelAligner {
+
+  private final AlignerInput input;
+  private final List<PanelCuts> panels;
+  private final LengthTable lengths;
+
+  /**
+   * Resolves every place the panels name.
+   *
+   * @throws InputException with every place that cannot be found, and every cue asked for twice
+   */
+  public PanelAligner(AlignerInput input) {
+    this.input = input;
+    this.lengths = new LengthTable(input.ruler(), input.filmFrames());
+    this.panels = IntStream.range(0, input.panels().size()).mapToObj(this::cutsOf).toList();
+    refuseSharedCues();
+    refuseLengthsPastTheFilm();
+    refuseMovedReveals();
+    if (!input.places().problems().isEmpty()) {
+      throw new InputException(input.places().problems());
+    }
+  }
+
+  private PanelCuts cutsOf(int p) {
+    Panel panel = input.panels().get(p);
+    return new PanelCuts(input, p, panel, input.lockOf(panel));
+  }
+
+  private void refuseSharedCues() {
+    Map<String, Panel> holders = new LinkedHashMap<>();
+    for (int p = 0; p < panels.size(); p++) {
+      Panel panel = input.panels().get(p);
+      if (panels.get(p).asked().isPresent()) {
+        Cue cue = panels.get(p).asked().get();
+        Panel holder = holders.putIfAbsent(cue.id(), panel);
+        if (holder != null) {
+          input
+              .places()
+              .refuse(
+                  panel.where(),
+                  "panels "
+                      + holder.name()
+                      + " and "
+                      + panel.name()
+                      + " both sit on "
+                      + cue.title(),
+                  "a cue holds one panel: give one of them another place, or none (the other: "
+                      + holder.where().position()
+                      + ")");
+        }
+      }
+    }
+  }
+
+  private void refuseLengthsPastTheFilm() {
+    Seconds start = input.clock().scoreTime(0);
+    for (Panel panel : input.panels()) {
+      if (panel.length().isPresent()) {
+        Length length = panel.length().get();
+        long end = input.ruler().frameAfter(start, length.unit(), length.least());
+        if (end > input.filmFrames()) {
+          String film = Prose.count(input.filmFrames(), "frame");
+          input
+              .places()
+              .refuse(
+                  panel.where(),
+                  "panel " + panel.name() + " asks for " + length + ", longer than the whole film",
+                  "the film has " + film + ", to " + lastBar() + "; ask for less");
+        }
+      }
+    }
+  }
+
+  private void refuseMovedReveals() {
+    for (int p = 0; p < panels.size(); p++) {
+      Panel panel = input.panels().get(p);
+      panels.get(p).movedReveal().ifPresent(room -> refuseMovedReveal(panel, room));
+    }
+  }
+
+  private void refuseMovedReveal(Panel panel, RevealRoom room) {
+    Kept.Run run = input.kept().runsOf(panel.name(), room.reveal()).get(0);
+    String opening = room.reveal().opening();
+    String sentence =
+        run.landsFrame() == room.landsFrame()
+            ? opening + " in panel " + panel.name() + " is photographed with other pictures"
+            : opening
+                + " in panel "
+                + panel.name()
+                + " is photographed to land on frame "
+                + run.landsFrame()
+                + ", and would land on frame "
+                + room.landsFrame()
+                + " now";
+    String remedy =
+        "take its pictures again (photographed: no), or put the panel where it lands on "
+            + input.ruler().locateFrame(run.landsFrame() + input.film().pictureLead());
+    input
+        .places()
+        .refuse(
+            room.reveal().where(),
+            sentence,
+            run.landsFrame() == room.landsFrame()
+                ? "take its pictures again (photographed: no), or ask for them as they were"
+                : remedy);
+  }
+
+  private String lastBar() {
+    return input.ruler().locateFrame(input.filmFrames() - 1).toString().replaceAll(" beat.*", "");
+  }
+
+  /**
+   * The cheapest answer.
+   *
+   * @throws InputException with every conflict, if the panels cannot stand together
+   */
+  public Alignment align() {
+    ExactSearch search = search();
+    int[] best = search.table().bestAnswer();
+    return alignment(search, best, new Rivals(input, search.stages(), search.table(), best).all());
+  }
+
+  /**
+   * The cheapest few answers, cheapest first, without rivals.
+   *
+   * @throws InputException with every conflict, if the panels cannot stand together
+   */
+  public List<Choice> best(int count) {
+    ExactSearch search = search();
+    List<int[]> choices = new BestAnswers(search.stages(), search.table()).first(count);
+    return choices.stream().map(choice -> choice(search, choices.get(0), choice)).toList();
+  }
+
+  private Choice choice(ExactSearch search, int[] best, int[] choice) {
+    List<Optional<Rival>> none = Collections.nCopies(panels.size(), Optional.empty());
+    return new Choice(
+        alignment(search, choice, none),
+        CostItem.mainReason(search.stages(), best, choice, input.filmFrames()));
+  }
+
+  /**
+   * One of several whole answers.
+   *
+   * @param alignment without rivals
+   * @param why what makes it dearer than the best, where it is
+   */
+  public record Choice(Alignment alignment, Optional<String> why) {}
+
+  private Alignment alignment(ExactSearch search, int[] choice, List<Optional<Rival>> rivals) {
+    long cost = search.table().costOf(choice);
+    Answer answer = Answer.of(search.stages(), choice, cost, input.filmFrames());
+    Reasons reasons = new Reasons(input, answer);
+    return new Alignment(
+        answer, IntStream.range(0, panels.size()).mapToObj(reasons::of).toList(), rivals);
+  }
+
+  private ExactSearch search() {
+    List<Stage> onBeats = stages();
+    if (ExactSearch.isLarge(onBeats)) {
+      // Told first, because an impossible plan is found out sooner by reach than by cost.
+      reachable();
+    }
+    ExactSearch search = new ExactSearch(onBeats, input);
+    if (search.table().best() >= Costs.IMPOSSIBLE) {
+      search = new ExactSearch(stages(reachable().onePath()), input);
+    }
+    if (search.table().best() >= Costs.IMPOSSIBLE) {
+      throw new InputException(tooFewCues());
+    }
+    return search;
+  }
+
+  /** Every panel with the places it can take. */
+  public List<Stage> stages() {
+    return stages(List.of());
+  }
+
+  /** Frames would do, but two panels would have to share a cue. */
+  private Problem tooFewCues() {
+    return Problem.ofFile(
+        input.panels().get(0).where().file(),
+        "more panels ask for returns of a motif than it has where they stand",
+        "give some of those panels another place, or none");
+  }
+
+  /**
+   * The frames that panels can begin on if all hard rules are kept.
+   *
+   * @throws InputException with every conflict, if there are none
+   */
+  private Reach reachable() {
+    Conflicts conflicts = new Conflicts(input, lengths);
+    Reach reach = conflicts.reach(conflicts.wishes());
+    if (!reach.isPossible()) {
+      ConflictWords words = new ConflictWords(input, conflicts);
+      throw new InputException(conflicts.all().stream().map(words::problem).toList());
+    }
+    return reach;
+  }
+
+  private List<Stage> stagesOf(SharedCues shared) {
+    List<List<Candidate>> places = shared.toldApart();
+    List<Stage> stages = new ArrayList<>();
+    for (int p = 0; p < panels.size(); p++) {
+      Panel panel = input.panels().get(p);
+      stages.add(
+          new Stage(
+              p, panel, places.get(p), shared, input.lockOf(panel), lengths, input.meanLength()));
+    }
+    return stages;
+  }
+
+  /**
+   * The places of every panel.
+   *
+   * @param besides one further place for each panel, or none at all
+   */
+  private List<Stage> stages(List<Candidate> besides) {
+    List<List<Candidate>> places = new ArrayList<>();
+    List<Candidate> before = List.of();
+    for (int p = 0; p < panels.size(); p++) {
+      before = panels.get(p).after(before);
+      before = besides.isEmpty() ? before : PanelCuts.inFilm(before, besides.get(p));
+      places.add(before);
+    }
+    return stagesOf(new SharedCues(places));
+  }
+}

@@ -1,0 +1,239 @@
+package org.barsheet.align;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Seconds;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBeat;
+import org.barsheet.cues.Places;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Panel.AtPlace;
+import org.barsheet.plan.Panel.AutoCut;
+import org.barsheet.plan.Panel.Before;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Place.Anywhere;
+
+/** Where one panel's shot can begin, for each moment it could sit on. */
+final class PanelCuts {
+
+  private static final Comparator<Candidate> IN_FILM =
+      Comparator.comparingLong(Candidate::cut)
+          .thenComparingLong(Candidate::cost)
+          .thenComparing(candidate -> candidate.cue().at())
+          .thenComparing(candidate -> candidate.cue().id());
+
+  private final AlignerInput input;
+  private final int index;
+  private final Panel panel;
+  private final Optional<FrameSpan> lock;
+  private final LandingPlaces landings;
+  private final Optional<Cue> cutPlace;
+  private final PanelOrigins origins;
+
+  /**
+   * Resolves what the panel names; what cannot be found is noted as a problem.
+   *
+   * @param panel the panel at that index, or one to try in its stead
+   * @param lock frames its shot must keep
+   */
+  PanelCuts(AlignerInput input, int index, Panel panel, Optional<FrameSpan> lock) {
+    this.input = input;
+    this.index = index;
+    this.panel = panel;
+    this.lock = lock;
+    String before = index == 0 ? "" : input.panels().get(index - 1).name();
+    this.landings = new LandingPlaces(panel, before, input);
+    this.cutPlace =
+        panel.cut() instanceof AtPlace at
+            ? input.places().resolve(at.place(), panel.where()).stream().findFirst()
+            : Optional.empty();
+    this.origins = new PanelOrigins(input, index, panel, landings, cutPlace);
+  }
+
+  /** The cue asked for, where the plan leaves no choice. */
+  Optional<Cue> asked() {
+    return origins.asked();
+  }
+
+  /** Whether its places depend on where the panel before begins. */
+  boolean hangsOnPanelBefore() {
+    return origins.hangsOnPanelBefore();
+  }
+
+  /**
+   * All places the panel can take, in order of cut, then cost.
+   *
+   * @param before the places of the panel before; none for the first panel
+   */
+  List<Candidate> after(List<Candidate> before) {
+    List<Candidate> found = new ArrayList<>();
+    if (isPlainlyFree()) {
+      found.addAll(input.freePlaces());
+      origins.offTheBeats(before).forEach(origin -> addCandidates(origin, found));
+    } else {
+      origins.after(before).forEach(origin -> addCandidates(origin, found));
+    }
+    found.removeIf(candidate -> !landings.keeps(candidate.rooms()));
+    found.sort(IN_FILM);
+    return List.copyOf(found);
+  }
+
+  /**
+   * A photographed reveal that would have to move wherever the panel may begin, as one place it may
+   * take would have it.
+   */
+  Optional<RevealRoom> movedReveal() {
+    if (!landings.anyKept() || hangsOnPanelBefore()) {
+      return Optional.empty();
+    }
+    List<Candidate> found = new ArrayList<>();
+    origins.after(List.of()).forEach(origin -> addCandidates(origin, found));
+    boolean stays = found.stream().anyMatch(place -> landings.keeps(place.rooms()));
+    return stays
+        ? Optional.empty()
+        : found.stream().flatMap(c -> landings.firstMoved(c.rooms()).stream()).findFirst();
+  }
+
+  /** Whether the panel may begin on any beat, which is the same for all such panels. */
+  private boolean isPlainlyFree() {
+    boolean onCue = !(panel.cut() instanceof Before);
+    return origins.isFree() && onCue && lock.isEmpty() && panel.reveals().isEmpty();
+  }
+
+  /** Places with one more, in order, unless it is there already. */
+  static List<Candidate> inFilm(List<Candidate> places, Candidate besides) {
+    if (places.stream().anyMatch(place -> isSame(place, besides))) {
+      return places;
+    }
+    List<Candidate> all = new ArrayList<>(places);
+    all.add(besides);
+    all.sort(IN_FILM);
+    return List.copyOf(all);
+  }
+
+  private static boolean isSame(Candidate one, Candidate other) {
+    return one.cut() == other.cut()
+        && one.afterCut() == other.afterCut()
+        && one.cue().id().equals(other.cue().id());
+  }
+
+  private void addCandidates(Origin origin, List<Candidate> found) {
+    if (index == 0) {
+      found.add(candidate(origin, 0));
+    } else if (lock.isPresent()) {
+      found.add(candidate(origin, lock.get().start()));
+    } else if (panel.cut() instanceof AutoCut && !panel.reveals().isEmpty()) {
+      addAutoCuts(origin, found);
+    } else {
+      Seconds moment = plainCut(origin.cue());
+      long frame = moment.equals(origin.cue().at()) ? origin.cue().frame() : frameOf(moment);
+      found.add(candidate(origin, moment, frame, frame, 0));
+    }
+  }
+
+  private long frameOf(Seconds moment) {
+    return input.clock().frameAt(moment);
+  }
+
+  private Seconds plainCut(Cue cue) {
+    if (panel.cut() instanceof Before before) {
+      Length length = before.before();
+      return input.ruler().advance(cue.at(), length.unit(), length.most().negate());
+    }
+    return cutPlace.map(Cue::at).orElse(cue.at());
+  }
+
+  /**
+   * The cut on the latest felt beat that leaves room for every reveal and the closed hold, and the
+   * later beats it may give way to while the reveals can still be shown at all.
+   */
+  private void addAutoCuts(Origin origin, List<Candidate> found) {
+    List<RevealRoom> rooms = landings.roomsBeforeCut(origin.cue(), origin.cutBefore());
+    long needed = rooms.stream().mapToLong(this::neededCut).min().orElse(origin.cue().frame());
+    if (panel.cue() instanceof Anywhere) {
+      // Its reveals land on places of their own: it begins where it sits, in time for them.
+      if (origin.cue().frame() <= latestCut(rooms, needed)) {
+        found.add(candidate(origin, origin.cue().frame()));
+      }
+      return;
+    }
+    needed = landings.anyOnAccent() ? needed : Math.min(needed, origin.cue().frame());
+    Candidate wanted = candidate(origin, beatAtOrBefore(needed));
+    found.add(wanted);
+    for (FilmBeat beat : input.ruler().beatsBetween(wanted.cut() + 1, latestCut(rooms, needed))) {
+      found.add(late(origin, wanted.cut(), beat.frame()));
+    }
+  }
+
+  private static long latestCut(List<RevealRoom> rooms, long otherwise) {
+    return rooms.stream().mapToLong(RevealRoom::latestCut).min().orElse(otherwise);
+  }
+
+  private long neededCut(RevealRoom room) {
+    long lead = room.accentFrame() - room.landsFrame();
+    return room.firstFrame(room.ways().get(0)) + lead - input.film().closedHold();
+  }
+
+  private long beatAtOrBefore(long frame) {
+    return input.ruler().latestBeatAtOrBefore(frame).map(FilmBeat::frame).orElse(Math.max(0, frame));
+  }
+
+  /**
+   * Every frame an automatic cut may give way to, later than a place it wants.
+   *
+   * @param withReveals whether the reveals have to be shown; else the cue's first frame is the
+   *     limit
+   */
+  List<Candidate> laterThan(Candidate wanted, boolean withReveals) {
+    boolean gives = panel.cut() instanceof AutoCut && lock.isEmpty() && index > 0;
+    if (!gives || panel.reveals().isEmpty() || panel.cue() instanceof Anywhere) {
+      return List.of();
+    }
+    Origin origin = Origin.again(wanted, input.ruler());
+    long last = latestCut(landings.roomsBeforeCut(wanted.cue(), origin.cutBefore()), wanted.cut());
+    last = withReveals ? last : Math.max(last, wanted.cue().frame());
+    List<Candidate> later = new ArrayList<>();
+    for (long cut = wanted.cut() + 1; cut <= last; cut++) {
+      Candidate place = late(origin, wanted.cut(), cut);
+      if (landings.keeps(place.rooms())) {
+        later.add(place);
+      }
+    }
+    return later;
+  }
+
+  private Candidate late(Origin origin, long wantedCut, long cut) {
+    return candidate(origin, input.ruler().momentOf(cut), cut, wantedCut, Costs.LATE_CUT);
+  }
+
+  /** A panel that names no cue, put on any frame. */
+  Candidate freeAt(long frame) {
+    Cue cue = input.cues().free(input.ruler().momentOf(frame));
+    Origin origin = Origin.of(cue, Candidate.Kind.FREE_OFF_BEAT, Costs.FREE_OFF_BEAT);
+    return candidate(origin, frame);
+  }
+
+  private Candidate candidate(Origin origin, long cut) {
+    Seconds moment = cut == origin.cue().frame() ? origin.cue().at() : input.ruler().momentOf(cut);
+    return candidate(origin, moment, cut, cut, 0);
+  }
+
+  private Candidate candidate(
+      Origin origin, Seconds cutAt, long cut, long wantedCut, long lateCost) {
+    return new Candidate(
+        origin.cue(),
+        cutAt,
+        cut,
+        landings.anyOnAccent() ? cut : origin.cue().frame(),
+        landings.rooms(origin.cue(), cutAt, origin.cutBefore()),
+        origin.cost() + lateCost,
+        origin.afterCut(),
+        lock.isPresent() ? Candidate.Kind.LOCKED : origin.kind(),
+        wantedCut,
+        Set.of());
+  }
+}

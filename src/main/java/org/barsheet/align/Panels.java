@@ -1,0 +1,66 @@
+package org.barsheet.align;
+
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Place;
+import org.barsheet.plan.Reveal;
+
+/** Panels that differ from the plan's in one thing, to see whether that would help. */
+public final class Panels {
+
+  private Panels() {}
+
+  public static Panel with(Panel panel, Place cue, Optional<Length> length, List<Reveal> reveals) {
+    return new Panel(
+        panel.name(),
+        panel.action(),
+        cue,
+        panel.cut(),
+        length,
+        panel.field(),
+        panel.picture(),
+        reveals,
+        panel.appears(),
+        panel.locked(),
+        panel.where());
+  }
+
+  /** The same with every picture yet to be taken. */
+  static Panel unphotographed(Panel panel) {
+    List<Reveal> reveals = panel.reveals().stream().map(Panels::unphotographed).toList();
+    return with(panel, panel.cue(), panel.length(), reveals);
+  }
+
+  private static Reveal unphotographed(Reveal reveal) {
+    return new Reveal(
+        reveal.opening(),
+        reveal.way(),
+        reveal.pictures(),
+        reveal.framesPerPicture(),
+        reveal.slow(),
+        reveal.evenIn(),
+        reveal.lands(),
+        reveal.landsOn(),
+        reveal.cycle(),
+        false,
+        reveal.where());
+  }
+
+  /** A reveal with another number of pictures, each shown for one frame. */
+  static Reveal onOnes(Reveal reveal, int pictures) {
+    return new Reveal(
+        reveal.opening(),
+        reveal.way(),
+        pictures,
+        1,
+        reveal.slow(),
+        reveal.evenIn(),
+        reveal.lands(),
+        reveal.landsOn(),
+        Optional.empty(),
+        reveal.photographed(),
+        reveal.where());
+  }
+}

@@ -1,0 +1,117 @@
+package org.barsheet.align;
+
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.Cues;
+import org.barsheet.input.Prose;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Reveal;
+
+/** Says in words why each panel sits where it does. */
+final class Reasons {
+
+  private final AlignerInput input;
+  private final Answer answer;
+
+  Reasons(AlignerInput input, Answer answer) {
+    this.input = input;
+    this.answer = answer;
+  }
+
+  /** Why a panel sits where it does, without a closing full stop. */
+  String of(int p) {
+    Candidate place = answer.places().get(p);
+    String why = place(p, place);
+    boolean opens = p == 0 && place.kind() != Candidate.Kind.FIRST;
+    String reason = (opens ? "the film's first shot; " + why : why) + cut(p, place);
+    return input.panels().get(p).locked() && place.kind() != Candidate.Kind.LOCKED
+        ? reason + "; locked, but no earlier sheet says where"
+        : reason;
+  }
+
+  private String place(int p, Candidate place) {
+    Panel panel = input.panels().get(p);
+    String cue = place.cue().title();
+    return switch (place.kind()) {
+      case FIRST -> "the film's first shot";
+      case LOCKED -> "locked on its frames of the earlier sheet";
+      case ASKED -> "asked: " + asked(panel, place.cue());
+      case RETURN -> "lands on " + withBar(place.cue()) + ", " + choice(p, place);
+      case INTO_PANEL -> "asked: " + panel.cue();
+      case LENGTH_ASKED -> "free, after the " + lengthBefore(p) + " asked for the panel before";
+      case AFTER_LOCK -> "free, where the locked panel before ends";
+      case FREE_ON_MARK -> "free, on a mark (" + cue + ")";
+      case FREE_ON_BAR -> "free, on a bar line";
+      case FREE_ON_BEAT -> "free, on a beat (" + cue + "): no bar line suits as well";
+      case FREE_OFF_BEAT -> "free, off the beat: no beat fits between its neighbours";
+    };
+  }
+
+  /** A timecode with the bar it lies in: the bar is not what was asked. */
+  private static String asked(Panel panel, Cue cue) {
+    return cue.kind() == Cue.Kind.TIMECODE ? panel.cue() + " (" + cue.title() + ")" : withBar(cue);
+  }
+
+  /** A candidate place in a few words. */
+  static String placeName(Candidate place, AlignerInput input) {
+    String cut = input.ruler().locateFrame(place.cut()).toString();
+    String cue = withBar(place.cue());
+    boolean onCue = place.cut() == place.cue().frame();
+    return onCue ? cue : cue + " with the cut at " + cut;
+  }
+
+  private String lengthBefore(int p) {
+    return input.panels().get(p - 1).length().map(Length::toString).orElse("length");
+  }
+
+  private static String withBar(Cue cue) {
+    return cue.kind() == Cue.Kind.OCCURRENCE || cue.kind() == Cue.Kind.MARK
+        ? cue.title() + " (" + cue.place() + ")"
+        : cue.title();
+  }
+
+  /** How much choice there was among the returns between the panels before and after. */
+  private String choice(int p, Candidate place) {
+    long from = p == 0 ? 0 : answer.spans().get(p - 1).start();
+    long to =
+        p + 1 < answer.places().size() ? answer.spans().get(p + 1).endExclusive() : Long.MAX_VALUE;
+    List<Cue> free =
+        input.cues().counted(place.cue().name()).stream()
+            .filter(cue -> cue.frame() >= from && cue.frame() < to)
+            .filter(cue -> isFree(cue, p))
+            .toList();
+    long certain = free.stream().filter(Cues::isCertain).count();
+    if (!Cues.isCertain(place.cue())) {
+      return certain == 0 ? "only likely: no certain one is free here" : "only likely";
+    }
+    return certain == 1 ? "the only free certain one here" : "one of " + certain + " free here";
+  }
+
+  private boolean isFree(Cue cue, int p) {
+    for (int other = 0; other < answer.places().size(); other++) {
+      if (other != p && answer.places().get(other).cue().id().equals(cue.id())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private String cut(int p, Candidate place) {
+    if (place.isLate()) {
+      return "; cut "
+          + Prose.count(place.cut() - place.wantedCut(), "frame")
+          + " later than its reveals want, because the panel before stands there";
+    }
+    boolean early = place.cut() < place.cue().frame() && place.kind() != Candidate.Kind.FIRST;
+    Optional<Reveal> reveal = place.rooms().stream().map(RevealRoom::reveal).findFirst();
+    if (!early || reveal.isEmpty()) {
+      return "";
+    }
+    boolean chosen = input.panels().get(p).cut() instanceof Panel.AutoCut;
+    return "; cut at "
+        + input.ruler().locateFrame(place.cut())
+        + (chosen ? ", early enough for its reveals" : ", as asked");
+  }
+}

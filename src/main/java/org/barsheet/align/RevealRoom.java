@@ -1,0 +1,120 @@
+package org.barsheet.align;
+
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.MusicRuler;
+import org.barsheet.plan.Reveal.OnNotes;
+import org.barsheet.plan.Reveal;
+
+/**
+ * The room a reveal needs in its shot.
+ *
+ * @param reveal what moves
+ * @param accentFrame film frame of the sounding accent
+ * @param landsFrame the same less the picture lead
+ * @param keys where it follows the notes: their frames and pictures
+ * @param ways every way of showing it, the one asked first
+ */
+public record RevealRoom(
+    Reveal reveal,
+    long accentFrame,
+    long landsFrame,
+    Optional<NoteKeys> keys,
+    List<PictureRun> ways) {
+
+  public RevealRoom {
+    ways = List.copyOf(ways);
+  }
+
+  /**
+   * The room of a reveal in a shot that sits on a cue.
+   *
+   * @param accentFrame film frame of the sounding accent
+   * @param pictureLead frames the picture goes before it
+   */
+  public static RevealRoom of(
+      Reveal reveal, Cue cue, long accentFrame, int pictureLead, MusicRuler ruler) {
+    if (reveal.landsOn() instanceof OnNotes && cue.occurrence().isPresent()) {
+      List<Long> notes =
+          cue.occurrence().get().noteTicks().stream()
+              .map(tick -> ruler.frameOf(tick) - pictureLead)
+              .toList();
+      return onNotes(reveal, accentFrame, accentFrame - pictureLead, notes);
+    }
+    return landing(reveal, accentFrame, accentFrame - pictureLead);
+  }
+
+  /** The room of a reveal that lands on one frame. */
+  public static RevealRoom landing(Reveal reveal, long accentFrame, long landsFrame) {
+    return new RevealRoom(
+        reveal, accentFrame, landsFrame, Optional.empty(), PictureRun.waysToShow(reveal));
+  }
+
+  /** The room of a reveal that follows the notes, on frames the picture lead is taken off. */
+  public static RevealRoom onNotes(
+      Reveal reveal, long accentFrame, long landsFrame, List<Long> noteFrames) {
+    NoteKeys keys = NoteKeys.of(noteFrames, reveal.pictures());
+    return new RevealRoom(
+        reveal, accentFrame, landsFrame, Optional.of(keys), PictureRun.waysToShow(reveal));
+  }
+
+  /** The same if it has to keep the frames of an earlier run, where it can; else unchanged. */
+  RevealRoom keeping(List<Kept.Run> runs) {
+    List<PictureRun> same = ways.stream().filter(way -> isOneOf(runs, way)).toList();
+    return same.isEmpty() ? this : new RevealRoom(reveal, accentFrame, landsFrame, keys, same);
+  }
+
+  /** Whether every way of showing it is on the frames of an earlier run. */
+  boolean keeps(List<Kept.Run> runs) {
+    return ways.stream().allMatch(way -> isOneOf(runs, way));
+  }
+
+  private boolean isOneOf(List<Kept.Run> runs, PictureRun way) {
+    return runs.stream()
+        .anyMatch(run -> run.landsFrame() == landsFrame && run.firstFrame() == firstFrame(way));
+  }
+
+  /** The best way of showing it in a shot, if there is one at all. */
+  public Optional<PictureRun> fit(long cut, long nextCut) {
+    for (PictureRun way : ways) {
+      if (firstFrame(way) >= cut && endFrame(way) <= nextCut) {
+        return Optional.of(way);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The frame of the first moved picture. */
+  public long firstFrame(PictureRun way) {
+    return keys.isPresent()
+        ? keys.get().firstFrame() - (long) stepsToFirstKey(way) * way.framesPerPicture()
+        : landsFrame - way.before();
+  }
+
+  /** Pictures shown before the one that stands on the first note. */
+  public int stepsToFirstKey(PictureRun way) {
+    int first = keys.map(k -> k.pictures().get(0)).orElse(0);
+    return Math.max(0, (int) ((long) first * way.shown() / way.asked()) - 1);
+  }
+
+  /** The frame after the last moved picture's exposure. */
+  public long endFrame(PictureRun way) {
+    return keys.isPresent()
+        ? keys.get().lastFrame() + way.framesPerPicture()
+        : landsFrame + way.from();
+  }
+
+  /** The latest frame its shot may begin on, if it is shown as little as it can be. */
+  long latestCut() {
+    return ways.stream().mapToLong(this::firstFrame).max().orElseThrow();
+  }
+
+  /** The earliest frame a shot that begins on a cut may end before; empty if it cannot begin. */
+  Optional<Long> earliestEnd(long cut) {
+    return ways.stream()
+        .filter(way -> firstFrame(way) >= cut)
+        .map(this::endFrame)
+        .min(Long::compare);
+  }
+}

@@ -1,0 +1,69 @@
+package org.barsheet.align;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.barsheet.timing.Shot.Rival;
+
+/** The second-best place of each panel, and what it would cost. */
+final class Rivals {
+
+  /** A place that makes the whole film dearer by more, in millionths, is no rival. */
+  static final long DEAREST = 3 * Costs.ONE;
+
+  private final AlignerInput input;
+  private final List<Stage> stages;
+  private final AlignerTable table;
+  private final int[] best;
+
+  Rivals(AlignerInput input, List<Stage> stages, AlignerTable table, int[] best) {
+    this.input = input;
+    this.stages = stages;
+    this.table = table;
+    this.best = best;
+  }
+
+  /** The rival of each panel, where it has another place at all. */
+  List<Optional<Rival>> all() {
+    List<Optional<Rival>> rivals = new ArrayList<>();
+    for (int p = 0; p < stages.size(); p++) {
+      int panel = p;
+      rivals.add(secondBest(p).map(i -> rival(panel, i)));
+    }
+    return List.copyOf(rivals);
+  }
+
+  /** The place, on another cue than the best answer's, that costs least in all. */
+  private Optional<Integer> secondBest(int p) {
+    Stage stage = stages.get(p);
+    Candidate chosen = stage.candidate(best[p]);
+    int found = -1;
+    for (int i = 0; i < stage.size(); i++) {
+      long cost = table.bestThrough(p, i);
+      boolean cheaper = found < 0 || cost < table.bestThrough(p, found);
+      if (cost < Costs.IMPOSSIBLE && cheaper && isOther(stage.candidate(i), chosen)) {
+        found = i;
+      }
+    }
+    boolean near = found >= 0 && table.bestThrough(p, found) - table.best() <= DEAREST;
+    return near ? Optional.of(found) : Optional.empty();
+  }
+
+  private static boolean isOther(Candidate one, Candidate chosen) {
+    return one.cue().frame() != chosen.cue().frame() || !one.cue().id().equals(chosen.cue().id());
+  }
+
+  private Rival rival(int p, int i) {
+    double margin = (double) (table.bestThrough(p, i) - table.best()) / Costs.ONE;
+    String place = Reasons.placeName(stages.get(p).candidate(i), input);
+    if (margin < Rival.FREE_CHOICE) {
+      return new Rival(place + " is as good", margin);
+    }
+    Optional<String> why =
+        CostItem.mainReason(stages, best, table.answerThrough(p, i, best), input.filmFrames());
+    String cost = String.format(Locale.ROOT, "%.1f", Math.max(margin, 0.1));
+    String sentence = place + " would cost " + cost + " more" + why.map(w -> ": " + w).orElse("");
+    return new Rival(sentence, margin);
+  }
+}

@@ -1,0 +1,223 @@
+package org.barsheet.align;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.IntPredicate;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.cues.Cue;
+import org.barsheet.input.Prose;
+import org.barsheet.plan.Length.Unit;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Place.AtBar;
+import org.barsheet.plan.Place.OfMotif;
+import org.barsheet.plan.Place;
+import org.barsheet.plan.Reveal;
+
+/** What would free a conflict, each way tried before it is offered, with its price. */
+final class WaysOut {
+
+  /** Other places tried for a panel, nearest first. */
+  private static final int MOST_PLACES = 40;
+
+  /** Ways told; more are no help. */
+  private static final int MOST_WAYS = 8;
+
+  private final AlignerInput input;
+  private final Conflicts conflicts;
+
+  WaysOut(AlignerInput input, Conflicts conflicts) {
+    this.input = input;
+    this.conflicts = conflicts;
+  }
+
+  /** The ways in words, those of the conflict's first panel first. */
+  List<String> of(Conflict conflict) {
+    List<String> ways = new ArrayList<>();
+    for (Wish wish : conflict.wishes()) {
+      if (ways.size() == MOST_WAYS) {
+        break;
+      }
+      way(wish, conflict).ifPresent(ways::add);
+    }
+    return List.copyOf(ways);
+  }
+
+  private Optional<String> way(Wish wish, Conflict conflict) {
+    Panel panel = input.panels().get(wish.panel());
+    return switch (wish.kind()) {
+      case LENGTH -> otherLength(wish.panel(), panel, conflict);
+      case PLACE -> otherPlace(wish.panel(), panel, conflict);
+      case REVEALS ->
+          picturesAgain(wish.panel(), panel, conflict)
+              .or(() -> fewerPictures(wish.panel(), panel, conflict));
+      case LOCK -> Optional.of("unlock panel " + panel.name());
+    };
+  }
+
+  /** Whether the conflict's wishes can be kept with a panel in the stead of one of its own. */
+  private boolean frees(int p, Panel other, Conflict conflict) {
+    return conflicts.isPossibleWith(p, other, conflict.wishes());
+  }
+
+  private Optional<String> otherLength(int p, Panel panel, Conflict conflict) {
+    Length asked = panel.length().orElseThrow();
+    Unit unit = asked.unit() == Unit.SECONDS ? Unit.FRAMES : asked.unit();
+    if (conflict.tooLong()) {
+      int most = Math.max(1, frames(asked.least(), asked.unit()) - 1);
+      OptionalInt least =
+          largest(1, most, n -> frees(p, withLength(panel, unit, n, asked, true), conflict));
+      return least.isEmpty()
+          ? Optional.empty()
+          : Optional.of("let panel " + panel.name() + " shrink to " + text(unit, least.getAsInt()));
+    }
+    int from = frames(asked.most(), asked.unit()) + 1;
+    OptionalInt most =
+        smallest(
+            from,
+            2 * from + 1000,
+            n -> frees(p, withLength(panel, unit, n, asked, false), conflict));
+    return most.isEmpty()
+        ? Optional.empty()
+        : Optional.of("let panel " + panel.name() + " grow to " + text(unit, most.getAsInt()));
+  }
+
+  /** The amount rounded up to whole units; seconds count in frames. */
+  private int frames(BigFraction amount, Unit unit) {
+    BigFraction counted =
+        unit == Unit.SECONDS ? amount.multiply(input.film().rate().framesPerSecond()) : amount;
+    var parts = counted.getNumerator().divideAndRemainder(counted.getDenominator());
+    return Math.toIntExact(parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0));
+  }
+
+  private static String text(Unit unit, int amount) {
+    return Length.of(unit, BigFraction.of(amount)).toString();
+  }
+
+  private static Panel withLength(Panel panel, Unit unit, int n, Length asked, boolean shrink) {
+    BigFraction amount = BigFraction.of(n);
+    BigFraction other = BigFraction.of(1_000_000);
+    Length length =
+        shrink
+            ? new Length(unit, amount, asked.unit() == unit ? asked.most() : other)
+            : new Length(unit, asked.unit() == unit ? asked.least() : BigFraction.ZERO, amount);
+    return Panels.with(panel, panel.cue(), Optional.of(length), panel.reveals());
+  }
+
+  private Optional<String> otherPlace(int p, Panel panel, Conflict conflict) {
+    Optional<Cue> here = conflicts.panel(p).asked();
+    if (here.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Cue> others = panel.cue() instanceof OfMotif motif ? returns(motif, here.get()) : bars();
+    return others.stream()
+        .filter(cue -> !cue.id().equals(here.get().id()))
+        .sorted(Comparator.comparingLong(cue -> Math.abs(cue.frame() - here.get().frame())))
+        .limit(MOST_PLACES)
+        .filter(
+            cue ->
+                frees(
+                    p, Panels.with(panel, placeOf(cue), panel.length(), panel.reveals()), conflict))
+        .findFirst()
+        .map(cue -> "put panel " + panel.name() + " on " + named(cue) + distance(here.get(), cue))
+        .or(() -> noPlace(panel));
+  }
+
+  /** A panel without a cue goes wherever it fits; one whose reveals land on the cue needs it. */
+  private static Optional<String> noPlace(Panel panel) {
+    return panel.reveals().isEmpty()
+        ? Optional.of("leave out the cue of panel " + panel.name())
+        : Optional.empty();
+  }
+
+  private List<Cue> returns(OfMotif motif, Cue here) {
+    return input.cues().counted(motif.motif()).stream()
+        .filter(cue -> cue.frame() >= 0 && cue.frame() < input.filmFrames())
+        .filter(cue -> cue.number() != here.number())
+        .toList();
+  }
+
+  private List<Cue> bars() {
+    return input.ruler().beatsBetween(0, input.filmFrames() - 1).stream()
+        .filter(beat -> beat.place().isDownbeat())
+        .map(beat -> input.cues().atBar(beat.place(), beat.at()))
+        .toList();
+  }
+
+  private static Place placeOf(Cue cue) {
+    return cue.kind() == Cue.Kind.OCCURRENCE
+        ? new OfMotif(cue.name(), OptionalInt.of(cue.number()), OptionalInt.empty())
+        : new AtBar(cue.place().bar(), OptionalInt.of(cue.place().time()), cue.place().beat());
+  }
+
+  private static String named(Cue cue) {
+    return cue.kind() == Cue.Kind.OCCURRENCE ? cue.title() + " (" + cue.place() + ")" : cue.title();
+  }
+
+  private String distance(Cue here, Cue there) {
+    long frames = there.frame() - here.frame();
+    return ", " + Prose.count(Math.abs(frames), "frame") + (frames < 0 ? " earlier" : " later");
+  }
+
+  private Optional<String> picturesAgain(int p, Panel panel, Conflict conflict) {
+    Optional<Reveal> photographed =
+        panel.reveals().stream().filter(Reveal::photographed).findFirst();
+    return photographed
+        .filter(reveal -> frees(p, Panels.unphotographed(panel), conflict))
+        .map(reveal -> "take the pictures of " + reveal.opening() + " again (photographed: no)");
+  }
+
+  private Optional<String> fewerPictures(int p, Panel panel, Conflict conflict) {
+    for (int r = 0; r < panel.reveals().size(); r++) {
+      int index = r;
+      Reveal reveal = panel.reveals().get(r);
+      OptionalInt most =
+          largest(1, reveal.pictures() - 1, n -> frees(p, withPictures(panel, index, n), conflict));
+      if (most.isPresent()) {
+        return Optional.of(
+            "let "
+                + reveal.opening()
+                + " open in panel "
+                + panel.name()
+                + " with at most "
+                + Prose.count(most.getAsInt(), "picture")
+                + " on ones instead of "
+                + reveal.pictures());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Panel withPictures(Panel panel, int index, int pictures) {
+    List<Reveal> reveals = new ArrayList<>(panel.reveals());
+    reveals.set(index, Panels.onOnes(reveals.get(index), pictures));
+    return Panels.with(panel, panel.cue(), panel.length(), reveals);
+  }
+
+  /** The largest number that passes, where every smaller one passes too. */
+  private static OptionalInt largest(int least, int most, IntPredicate passes) {
+    if (most < least || !passes.test(least)) {
+      return OptionalInt.empty();
+    }
+    int low = least;
+    int high = most;
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (passes.test(middle)) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return OptionalInt.of(low);
+  }
+
+  /** The smallest number that passes, where every larger one passes too. */
+  private static OptionalInt smallest(int least, int most, IntPredicate passes) {
+    OptionalInt mirrored = largest(0, most - least, n -> passes.test(most - n));
+    return mirrored.isEmpty() ? mirrored : OptionalInt.of(most - mirrored.getAsInt());
+  }
+}

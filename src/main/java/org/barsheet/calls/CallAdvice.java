@@ -1,0 +1,224 @@
+package org.barsheet.calls;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.barsheet.artwork.ClipCrop;
+import org.barsheet.artwork.ColourWords;
+import org.barsheet.artwork.KeyColour;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Seconds;
+import org.barsheet.cues.FilmClock;
+import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.FileNames;
+import org.barsheet.timing.TimingSheet;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Performer;
+import org.barsheet.timing.Shot;
+import org.barsheet.timing.SoundLayout;
+
+/** How one performer films themselves, and what they send (common practice, no source). */
+final class CallAdvice {
+
+  private final TimingSheet timing;
+  private final Film film;
+  private final SoundLayout sound;
+  private final Performer performer;
+  private final List<Appearance> seen;
+
+  CallAdvice(TimingSheet timing, SoundLayout sound, Performer performer, List<Appearance> seen) {
+    this.timing = timing;
+    this.film = timing.plan().film();
+    this.sound = sound;
+    this.performer = performer;
+    this.seen = seen;
+  }
+
+  List<String> playAlong() {
+    String name = FileNames.withoutExtension(timing.plan().file());
+    String handle = Appearance.HANDLE.toDecimal(0) + " s";
+    return List.of(
+        "Play "
+            + FileNames.guide(name)
+            + " (or "
+            + FileNames.click(name)
+            + ") over headphones from its very beginning, on another device than the camera.",
+        countIn(),
+        clap(),
+        "Clap once more, in the picture, after the music has ended.",
+        "Be ready and still "
+            + handle
+            + " before you are seen; keep still "
+            + handle
+            + " after. Do one take in one go, from before the count-in to after the last clap.");
+  }
+
+  private String countIn() {
+    long clicks = sound.clicks().stream().filter(SoundLayout.Click::countIn).count();
+    return "The count-in is "
+        + clicks
+        + (clicks == 1 ? " click" : " clicks")
+        + " and begins at "
+        + inFile(sound.clicks().get(0).at())
+        + "; the music starts at "
+        + inFile(musicStart())
+        + "."
+        + film.pop()
+            .map(pop -> " The beep at " + inFile(Seconds.ZERO.minus(pop)) + " is not counted.")
+            .orElse("");
+  }
+
+  /** A moment of the film in the time of the sound file. */
+  private String inFile(Seconds inFilm) {
+    return FileTime.minutes(inFilm.plus(Seconds.of(sound.headSeconds())));
+  }
+
+  private Seconds musicStart() {
+    FilmClock clock = timing.clock();
+    return clock.rate().startOf(clock.musicStartFrame());
+  }
+
+  /** On the pop or else the first click, unless the plan says where the clap is. */
+  private String clap() {
+    Seconds agreed = film.pop().map(Seconds.ZERO::minus).orElse(sound.clicks().get(0).at());
+    Seconds at = performer.clap().map(Performer.Clap::at).orElse(agreed.minus(musicStart()));
+    return "Clap once, in the picture, "
+        + with()
+        + inFile(at.plus(musicStart()))
+        + ", "
+        + beforeMusic(at)
+        + ".";
+  }
+
+  /** {@code 4 s before the music starts}. */
+  private static String beforeMusic(Seconds at) {
+    BigDecimal seconds = at.toDecimal(3);
+    return seconds.signum() == 0
+        ? "as the music starts"
+        : plain(seconds.abs())
+            + (seconds.signum() < 0 ? " s before the music starts" : " s after the music starts");
+  }
+
+  private String with() {
+    if (performer.clap().isPresent()) {
+      return "at ";
+    }
+    return film.pop().isPresent()
+        ? "together with the beep at "
+        : "together with the first click at ";
+  }
+
+  List<String> picture() {
+    List<String> lines = new ArrayList<>();
+    for (Opening opening : seen.stream().map(Appearance::opening).distinct().toList()) {
+      lines.add(shape(opening));
+      backing(opening).ifPresent(lines::add);
+    }
+    lines.add("Look into the lens unless the director asks for something else.");
+    lines.add("Nothing shiny, no fine stripes or checks.");
+    lines.add("Exposure, white balance and focus set by hand and left alone; " + rate() + ".");
+    return lines.stream().distinct().toList();
+  }
+
+  /** The rate the performer said, for the frames named below are counted at it. */
+  private String rate() {
+    return performer
+        .clipRate()
+        .map(said -> said + " frames a second, as you said, never variable")
+        .orElse(
+            film.rate()
+                + " frames a second if the camera has it, else whatever it has, never variable");
+  }
+
+  private String shape(Opening opening) {
+    double wide = opening.rect().wide();
+    double high = opening.rect().high();
+    String hold = high > wide ? "upright" : high < wide ? "lying" : "either way";
+    return opening.name()
+        + " is "
+        + plain(BigDecimal.valueOf(wide))
+        + " squares of the artwork wide by "
+        + plain(BigDecimal.valueOf(high))
+        + " high: hold the camera "
+        + hold
+        + used(opening)
+        + ".";
+  }
+
+  /** How much of the clip's picture is seen. */
+  private String used(Opening opening) {
+    return ClipCrop.of(performer, opening.rect())
+        .map(
+            crop ->
+                "; of your "
+                    + size(performer.clipWidth(), performer.clipHeight())
+                    + " picture "
+                    + size(Math.round(crop.wide()), Math.round(crop.high()))
+                    + " in the middle is used")
+        .orElse("");
+  }
+
+  private static String size(long wide, long high) {
+    return wide + " × " + high;
+  }
+
+  private Optional<String> backing(Opening opening) {
+    return timing
+        .plan()
+        .artwork()
+        .model(opening.model())
+        .map(Artwork.Model::backing)
+        .filter(backing -> !backing.isEmpty())
+        .map(
+            backing ->
+                "The backing is "
+                    + backing
+                    + ": wear nothing of that colour."
+                    + tooNear(backing).map(CallAdvice::clothes).orElse(""));
+  }
+
+  private Optional<KeyColour> tooNear(String backing) {
+    return KeyColour.backing(backing, performer.clothes()).filter(KeyColour::isTooNear);
+  }
+
+  private static String clothes(KeyColour key) {
+    return " What you noted, "
+        + ColourWords.named(key.nearest())
+        + ", is too near it: wear something else.";
+  }
+
+  List<String> send() {
+    List<String> lines = new ArrayList<>();
+    String clip = performer.clip().isEmpty() ? performer.name() + ".mov" : performer.clip();
+    lines.add("One file named " + FileNames.safe(clip) + ", as the camera recorded it.");
+    for (Appearance appearance : seen) {
+      Shot shot = timing.shots().get(appearance.shot());
+      lines.add("Panel " + shot.panel().name() + ": " + piece(appearance) + ".");
+    }
+    return lines;
+  }
+
+  /** Visible frames and a handle on either side; the clip's frames where the clap is known. */
+  private String piece(Appearance appearance) {
+    FrameSpan frames = appearance.frames();
+    Seconds seenFor = film.rate().startOf(frames.length());
+    String length =
+        seenFor.plus(Appearance.HANDLE).plus(Appearance.HANDLE).toDecimal(1)
+            + " s with the "
+            + Appearance.HANDLE.toDecimal(0)
+            + " s before and after";
+    OptionalLong first = appearance.clipFrameAt(timing.clock(), frames.start());
+    return first.isPresent()
+        ? length + "; you are seen from frame " + first.getAsLong() + " of the clip"
+        : length;
+  }
+
+  /** Without trailing zeros and without an exponent. */
+  private static String plain(BigDecimal number) {
+    return number.stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,100 @@
+package org.barsheet.changes;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.barsheet.changes.PictureChange.Use;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.timing.PanelChange;
+
+/**
+ * What moved between two runs, and which photographed pictures still serve.
+ *
+ * @param rates the two frame rates where they differ: then no frame can be compared
+ * @param bars runs of bars by how much later they begin; none where the rates differ
+ * @param cues returns and marks that are new, gone, elsewhere or numbered anew
+ * @param panels panels that do not lie as they did; none where the rates differ
+ * @param pictures every picture of both runs
+ */
+public record Changes(
+    Optional<RateChange> rates,
+    List<BarShift> bars,
+    List<CueChange> cues,
+    List<PanelChange> panels,
+    List<PictureChange> pictures) {
+
+  public Changes {
+    bars = List.copyOf(bars);
+    cues = List.copyOf(cues);
+    panels = List.copyOf(panels);
+    pictures = List.copyOf(pictures);
+  }
+
+  /**
+   * Two frame rates.
+   *
+   * @param before of the earlier run
+   * @param now of the later one
+   */
+  public record RateChange(FrameRate before, FrameRate now) {}
+
+  /** What lies between two runs. */
+  public static Changes between(LaidFilm before, LaidFilm now) {
+    boolean sameRate = before.rate().equals(now.rate());
+    return new Changes(
+        sameRate ? Optional.empty() : Optional.of(new RateChange(before.rate(), now.rate())),
+        sameRate ? BarShift.between(before.bars(), now.bars()) : List.of(),
+        CueChange.between(before.cues(), now.cues()),
+        sameRate ? PanelChange.between(before.panels(), now.panels()) : List.of(),
+        PictureChange.between(before.shots(), now.shots()));
+  }
+
+  /** Whether everything lies and serves as it did. */
+  public boolean isNone() {
+    return rates.isEmpty()
+        && bars.stream().allMatch(shift -> shift.frames() == 0)
+        && cues.isEmpty()
+        && panels.isEmpty()
+        && count(Use.STILL_SERVES) == pictures.size();
+  }
+
+  /** How many pictures are to be used in a way. */
+  public long count(Use use) {
+    return pictures.stream().filter(picture -> picture.use() == use).count();
+  }
+
+  /** The changes in sentences without closing full stops, the largest first. */
+  public List<String> sentences() {
+    return Stream.of(ofRate(), BarShift.sentences(bars), ofCues(), PanelChange.sentences(panels))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /** The same sentences with panels before bars and cues, for whoever reads the first of many. */
+  public List<String> panelsFirst() {
+    return Stream.of(ofRate(), PanelChange.sentences(panels), BarShift.sentences(bars), ofCues())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private List<String> ofRate() {
+    return rates.stream()
+        .map(
+            change ->
+                "the film runs at "
+                    + change.now()
+                    + " frames a second and ran at "
+                    + change.before()
+                    + ": every frame number is new")
+        .toList();
+  }
+
+  private List<String> ofCues() {
+    return cues.stream().map(CueChange::sentence).toList();
+  }
+
+  /** Everything that moved and every picture, a line each. */
+  public List<ChangeLine> lines() {
+    return ChangeLines.of(this);
+  }
+}

@@ -1,0 +1,193 @@
+package org.barsheet.changes;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.barsheet.align.Kept;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Seconds;
+import org.barsheet.clock.Timecode;
+import org.barsheet.timing.LaidPanel;
+
+/**
+ * What one run laid down, as {@code timing.json} keeps it: what the next run is compared with.
+ *
+ * @param title of the film
+ * @param rate of the film
+ * @param firstFrame label of film frame 0
+ * @param lengthFrames of the film
+ * @param inputs the files it was made from
+ * @param bars in order
+ * @param cues in order of time
+ * @param shots in story order
+ */
+public record LaidFilm(
+    String title,
+    FrameRate rate,
+    Timecode firstFrame,
+    long lengthFrames,
+    List<LaidInput> inputs,
+    List<LaidBar> bars,
+    List<LaidCue> cues,
+    List<LaidShot> shots) {
+
+  public LaidFilm {
+    inputs = List.copyOf(inputs);
+    bars = List.copyOf(bars);
+    cues = List.copyOf(cues);
+    shots = List.copyOf(shots);
+  }
+
+  /** What a later run may not move: the frames of every shot and of every reveal. */
+  public Kept kept() {
+    Map<String, FrameSpan> frames = new LinkedHashMap<>();
+    List<Kept.Run> runs = new ArrayList<>();
+    for (LaidShot shot : shots) {
+      frames.putIfAbsent(shot.panel(), shot.frames());
+      for (LaidReveal reveal : shot.reveals()) {
+        runs.add(
+            new Kept.Run(
+                shot.panel(), reveal.opening(), reveal.firstGapFrame(), reveal.landsFrame()));
+      }
+    }
+    return new Kept(frames, runs);
+  }
+
+  /** Its panels, in story order. */
+  public List<LaidPanel> panels() {
+    Map<String, LaidCue> byId = new HashMap<>();
+    cues.forEach(cue -> byId.put(cue.id(), cue));
+    List<LaidPanel> panels = new ArrayList<>();
+    for (LaidShot shot : shots) {
+      String cue = Optional.ofNullable(byId.get(shot.cue())).map(LaidCue::words).orElse(shot.cue());
+      List<LaidPanel.Landing> landings =
+          shot.reveals().stream()
+              .map(reveal -> new LaidPanel.Landing(reveal.opening(), reveal.landsFrame()))
+              .toList();
+      panels.add(new LaidPanel(shot.panel(), shot.cue(), cue, shot.frames(), landings));
+    }
+    return List.copyOf(panels);
+  }
+
+  /**
+   * A file the run read.
+   *
+   * @param file name without folders
+   * @param sha256 64 lower-case hexadecimal digits
+   */
+  public record LaidInput(String file, String sha256) {}
+
+  /**
+   * A bar.
+   *
+   * @param number printed bar number
+   * @param startFrame film frame it begins on
+   */
+  public record LaidBar(int number, long startFrame) {}
+
+  /**
+   * A cue.
+   *
+   * @param id permanent name within the film
+   * @param kind {@code occurrence}, {@code mark} …
+   * @param name motif or mark it is of, or ""
+   * @param number which return of the motif, from 1; else 0
+   * @param bar printed bar number
+   * @param beat felt beat within the bar, from 1
+   * @param at exact time from tick 0 of the score
+   * @param frame film frame
+   */
+  public record LaidCue(
+      String id,
+      String kind,
+      String name,
+      int number,
+      int bar,
+      BigDecimal beat,
+      Seconds at,
+      long frame) {
+
+    public LaidCue {
+      beat = beat.stripTrailingZeros();
+    }
+
+    /** {@code glimmer 5, bar 33}, {@code mark B, bar 9}, {@code bar 12 beat 3}. */
+    public String words() {
+      if (name.isEmpty()) {
+        return "bar "
+            + bar
+            + (beat.compareTo(BigDecimal.ONE) == 0 ? "" : " beat " + beat.toPlainString());
+      }
+      return title() + ", bar " + bar;
+    }
+
+    /** {@code glimmer 5}, {@code mark B}. */
+    public String title() {
+      if (isOccurrence()) {
+        return number > 0 ? name + " " + number : name + " (possible)";
+      }
+      return kind + " " + name;
+    }
+
+    /** Whether it is a return of a motif. */
+    public boolean isOccurrence() {
+      return kind.equals("occurrence");
+    }
+  }
+
+  /**
+   * A shot.
+   *
+   * @param panel name of its panel
+   * @param cue id of the cue it sits on
+   * @param frames its film frames
+   * @param reveals in order of layer
+   */
+  public record LaidShot(String panel, String cue, FrameSpan frames, List<LaidReveal> reveals) {
+    public LaidShot {
+      reveals = List.copyOf(reveals);
+    }
+  }
+
+  /**
+   * A reveal.
+   *
+   * @param opening what moves
+   * @param model what is under the camera
+   * @param layer from 1
+   * @param accentFrame frame of the sounding accent
+   * @param landsFrame frame of the landing picture
+   * @param firstGapFrame frame of the first moved picture
+   * @param exposures from the shot's first frame to its last
+   */
+  public record LaidReveal(
+      String opening,
+      String model,
+      int layer,
+      long accentFrame,
+      long landsFrame,
+      long firstGapFrame,
+      List<LaidExposure> exposures) {
+    public LaidReveal {
+      exposures = List.copyOf(exposures);
+    }
+  }
+
+  /**
+   * A picture shown for a run of frames.
+   *
+   * @param frames film frames, at least one
+   * @param picture its permanent name
+   * @param progress share of the movement done in it, 0 to 1
+   */
+  public record LaidExposure(FrameSpan frames, String picture, BigDecimal progress) {
+    public LaidExposure {
+      progress = progress.stripTrailingZeros();
+    }
+  }
+}

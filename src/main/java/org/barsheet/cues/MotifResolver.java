@@ -1,0 +1,146 @@
+package org.barsheet.cues;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.Seconds;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Nearest;
+import org.barsheet.input.Problem;
+import org.barsheet.motif.Motif;
+import org.barsheet.motif.MotifHearing;
+import org.barsheet.motif.MotifNote;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.MotifRequest.HeardAt;
+import org.barsheet.plan.MotifRequest.Shape;
+import org.barsheet.plan.MotifRequest.Written;
+import org.barsheet.plan.MotifRequest;
+import org.barsheet.plan.Place.AtTimecode;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.Where;
+import org.barsheet.pulse.Music;
+import org.barsheet.score.Part;
+
+/** Turns the motifs a plan asks for into notes to look for. */
+final class MotifResolver {
+
+  private final Music music;
+  private final MusicRuler ruler;
+  private final FilmClock clock;
+  private final PlaceResolver places;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private MotifResolver(Plan plan, Music music, FilmClock clock, long filmFrames) {
+    this.music = music;
+    this.clock = clock;
+    this.ruler = new MusicRuler(music, clock);
+    Cues marksOnly = new Cues(music, ruler, List.of());
+    this.places = new PlaceResolver(music, plan.film(), clock, marksOnly, filmFrames);
+  }
+
+  /**
+   * The plan's motifs, in its order.
+   *
+   * @throws InputException with every motif that cannot be heard where the plan says, or is too
+   *     plain to look for
+   */
+  static List<Motif> motifs(Plan plan, Music music, FilmClock clock, long filmFrames) {
+    MotifResolver resolver = new MotifResolver(plan, music, clock, filmFrames);
+    List<Motif> motifs = new ArrayList<>();
+    for (MotifRequest request : plan.motifs()) {
+      resolver.resolve(request).ifPresent(motifs::add);
+    }
+    if (!resolver.problems.isEmpty()) {
+      throw new InputException(resolver.problems);
+    }
+    return List.copyOf(motifs);
+  }
+
+  private Optional<Motif> resolve(MotifRequest request) {
+    List<List<MotifNote>> shapes = new ArrayList<>();
+    for (Shape shape : request.shapes()) {
+      List<MotifNote> notes = notes(request, shape);
+      if (!notes.isEmpty()) {
+        shapes.add(notes);
+      }
+    }
+    return shapes.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Motif(request.name(), shapes, request.accent(), request.match(), request.forms()));
+  }
+
+  /** The notes of a shape; none, with a problem noted, if they cannot be had. */
+  private List<MotifNote> notes(MotifRequest request, Shape shape) {
+    Where where = shape instanceof HeardAt heard ? heard.where() : request.where();
+    List<MotifNote> notes =
+        shape instanceof HeardAt heard ? heard(heard) : ((Written) shape).notes();
+    Optional<Problem> plain = notes.isEmpty() ? Optional.empty() : MotifHearing.refusal(notes);
+    plain.ifPresent(problem -> note(where, "motif " + request.name() + ": ", problem));
+    return plain.isPresent() ? List.of() : notes;
+  }
+
+  private List<MotifNote> heard(HeardAt shape) {
+    List<Cue> found = places.resolve(shape.place(), shape.where());
+    problems.addAll(places.takeProblems());
+    Optional<Part> part = part(shape);
+    if (found.isEmpty() || part.isEmpty()) {
+      return List.of();
+    }
+    try {
+      Seconds from = found.get(0).at();
+      Length length = shape.length();
+      Seconds to = ruler.advance(from, length.unit(), length.most());
+      return MotifHearing.hear(
+          music.score(), part.get(), firstTick(shape, from), firstTick(shape, to));
+    } catch (InputException unheard) {
+      unheard.problems().forEach(problem -> note(shape.where(), "", problem));
+      return List.of();
+    }
+  }
+
+  /** A timecode means its frame, and a note counts for the frame nearest to it. */
+  private long firstTick(HeardAt shape, Seconds at) {
+    Seconds half = clock.rate().frameDuration().times(BigFraction.of(1, 2));
+    Seconds from = shape.place() instanceof AtTimecode ? at.minus(half) : at;
+    BigFraction tick = music.tempo().tickAt(from);
+    var parts = tick.getNumerator().divideAndRemainder(tick.getDenominator());
+    return parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);
+  }
+
+  private Optional<Part> part(HeardAt shape) {
+    List<Part> parts = music.score().parts();
+    for (Part part : parts) {
+      if (part.name().equalsIgnoreCase(shape.part().strip())) {
+        return Optional.of(part);
+      }
+    }
+    String names =
+        String.join(
+            ", ",
+            Nearest.ranked(
+                shape.part(),
+                parts.stream().map(Part::name).toList(),
+                PlaceResolver.NAMES_OFFERED));
+    String remedy =
+        names.isEmpty() ? "the score has no parts" : "parts that look like it: " + names;
+    problems.add(
+        Problem.at(
+            shape.where().file(),
+            shape.where().position(),
+            "the score has no part '" + shape.part() + "'",
+            remedy));
+    return Optional.empty();
+  }
+
+  private void note(Where where, String before, Problem problem) {
+    problems.add(
+        new Problem(
+            where.file(),
+            where.position(),
+            before + problem.sentence(),
+            problem.remedy(),
+            problem.excerpt()));
+  }
+}

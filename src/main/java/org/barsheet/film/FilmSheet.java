@@ -1,0 +1,135 @@
+package org.barsheet.film;
+
+import java.util.List;
+import java.util.Optional;
+import org.barsheet.changes.Changes;
+import org.barsheet.changes.LaidFilm;
+import org.barsheet.calls.Call;
+import org.barsheet.calls.Calls;
+import org.barsheet.plan.Performer;
+import org.barsheet.plan.Plan;
+import org.barsheet.received.ClipVerdict;
+import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.OpeningState;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.exposure.Uncovering;
+import org.barsheet.received.ReceivedClip;
+import org.barsheet.shooting.ShootingPlan;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.TimingSheet;
+
+/**
+ * The one result everything is printed from.
+ *
+ * @param inputs the files it was made from: the plan, then the score, then the panels' own table
+ * @param timing panels on frames
+ * @param reveals every reveal on its frames, in order of shot and layer
+ * @param movements what has to be photographed, in story order
+ * @param shooting the movements in the order of work
+ * @param states every opening in every shot, in order of shot
+ * @param appearances in order of shot
+ * @param clips what has come of the performers' clips, in the plan's order; empty where nobody
+ *     looked
+ * @param notes what is written beside the frames, in order of frame and column
+ * @param findings all findings about the film, worst first
+ * @param changes what moved since an earlier run, where it is compared with one
+ */
+public record FilmSheet(
+    List<InputFile> inputs,
+    TimingSheet timing,
+    List<PlannedReveal> reveals,
+    List<Movement> movements,
+    ShootingPlan shooting,
+    List<OpeningState> states,
+    List<Appearance> appearances,
+    List<ReceivedClip> clips,
+    List<SheetNote> notes,
+    List<Finding> findings,
+    Optional<Changes> changes) {
+
+  public FilmSheet {
+    inputs = List.copyOf(inputs);
+    reveals = List.copyOf(reveals);
+    movements = List.copyOf(movements);
+    states = List.copyOf(states);
+    appearances = List.copyOf(appearances);
+    clips = List.copyOf(clips);
+    notes = List.copyOf(notes);
+    findings = List.copyOf(findings);
+  }
+
+  /** The movement of a permanent name. */
+  public Movement movement(String name) {
+    return movements.stream()
+        .filter(movement -> movement.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no movement is called " + name));
+  }
+
+  /** How much of an opening's hole is uncovered, frame by frame. */
+  public Uncovering uncovering(String opening) {
+    return Uncovering.of(reveals, movements, opening);
+  }
+
+  /** What this run laid down, for a later one to be compared with. */
+  public LaidFilm laidDown() {
+    return LaidDown.of(this);
+  }
+
+  /** A call for each performer, in the plan's order. */
+  public List<Call> calls() {
+    return Calls.of(timing, reveals, appearances);
+  }
+
+  /**
+   * What is said of a performer's clip.
+   *
+   * @param heldAgainst the appearances it is held against; none for a performer who is only heard
+   * @return nothing where nobody looked for their clip
+   */
+  public Optional<ClipVerdict> verdictOn(Performer performer, List<Appearance> heldAgainst) {
+    return clips.stream()
+        .filter(clip -> clip.performer().name().equals(performer.name()))
+        .findFirst()
+        .map(clip -> ClipVerdict.of(clip, timing, heldAgainst));
+  }
+
+  /** The plan it was made from. */
+  public Plan plan() {
+    return timing.plan();
+  }
+
+  /** The same film, compared with what an earlier run laid down. */
+  public FilmSheet since(LaidFilm earlier) {
+    Changes since = Changes.between(earlier, laidDown());
+    return new FilmSheet(
+        inputs,
+        timing,
+        reveals,
+        movements,
+        shooting,
+        states,
+        appearances,
+        clips,
+        notes,
+        findings,
+        Optional.of(since));
+  }
+
+  /** The same sheet with other findings. */
+  public FilmSheet withFindings(List<Finding> others) {
+    return new FilmSheet(
+        inputs,
+        timing,
+        reveals,
+        movements,
+        shooting,
+        states,
+        appearances,
+        clips,
+        notes,
+        others,
+        changes);
+  }
+}

@@ -1,0 +1,121 @@
+package org.barsheet.film;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.barsheet.artwork.Framing;
+import org.barsheet.artwork.PictureCrop;
+import org.barsheet.artwork.Rects;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Film;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Rect;
+import org.barsheet.shooting.ArtworkPlate;
+import org.barsheet.shooting.SetUp;
+import org.barsheet.timing.Shot;
+
+/**
+ * Which photographs a film's pictures are parts of, and which part each frame shows: one photograph
+ * may serve several panels, and a camera that moves in the film stands still on the copy stand.
+ */
+public final class Photographs {
+
+  private final FilmSheet sheet;
+  private final Rect wholeArtwork;
+  private final Map<String, Rect> views = new HashMap<>();
+  private final Map<String, Opening> firstOpenings = new HashMap<>();
+
+  public Photographs(FilmSheet sheet) {
+    this.sheet = sheet;
+    Artwork artwork = sheet.timing().plan().artwork();
+    Film film = sheet.timing().plan().film();
+    this.wholeArtwork =
+        Rects.shaped(
+            new Rect(0, 0, artwork.squaresWide(), artwork.squaresHigh()),
+            (double) film.height() / film.width());
+    for (SetUp setUp : sheet.shooting().setUps()) {
+      setUp
+          .view()
+          .ifPresent(
+              view -> setUp.runs().forEach(run -> views.put(run.movement().name(), view.field())));
+    }
+    sheet.reveals().forEach(one -> firstOpenings.putIfAbsent(one.movement(), one.opening()));
+  }
+
+  /**
+   * The photograph that a shot's plate is cut out of, by its permanent name: one of the whole
+   * artwork at rest or, where the artwork itself moves in the shot, the picture it begins with;
+   * empty where the plate is photographed by itself.
+   */
+  public String ofPlate(Shot shot) {
+    return atRest(shot)
+        .map(ArtworkPlate::name)
+        .or(() -> movingArtwork(shot).map(Photographs::firstPicture))
+        .orElse("");
+  }
+
+  private Optional<ArtworkPlate> atRest(Shot shot) {
+    return sheet.shooting().atRest().stream()
+        .filter(picture -> picture.panels().contains(shot.panel().name()))
+        .findFirst();
+  }
+
+  private Optional<PlannedReveal> movingArtwork(Shot shot) {
+    return sheet.reveals().stream()
+        .filter(reveal -> reveal.shot() == shot.index() && isOfArtwork(reveal))
+        .findFirst();
+  }
+
+  private static String firstPicture(PlannedReveal reveal) {
+    return reveal.exposures().get(0).picture().name();
+  }
+
+  private boolean isOfArtwork(PlannedReveal reveal) {
+    return sheet
+        .timing()
+        .plan()
+        .artwork()
+        .model(reveal.opening().model())
+        .map(model -> model.enlarged() == 1)
+        .orElse(true);
+  }
+
+  /**
+   * The part of a shot's plate's photograph that a film frame of the shot shows; empty where the
+   * panel does not say what the camera sees.
+   */
+  public Optional<PictureCrop> plateCrop(Shot shot, long frame) {
+    Optional<Rect> field = field(shot, frame);
+    if (atRest(shot).isPresent()) {
+      return field.map(seen -> PictureCrop.of(seen, wholeArtwork));
+    }
+    return movingArtwork(shot).flatMap(reveal -> crop(reveal, field));
+  }
+
+  /**
+   * The part of a reveal's pictures that a film frame of its shot shows; empty where the panel does
+   * not say what the camera sees.
+   */
+  public Optional<PictureCrop> crop(PlannedReveal reveal, long frame) {
+    List<Shot> shots = sheet.timing().shots();
+    return crop(reveal, field(shots.get(reveal.shot()), frame));
+  }
+
+  private Optional<Rect> field(Shot shot, long frame) {
+    return Framing.of(sheet.timing(), shot).map(framing -> framing.fieldAt(frame));
+  }
+
+  /** The view lies about the opening the movement is first shown for. */
+  private Optional<PictureCrop> crop(PlannedReveal reveal, Optional<Rect> field) {
+    Rect view = views.get(reveal.movement());
+    Opening first = firstOpenings.get(reveal.movement());
+    if (view == null || first == null || field.isEmpty()) {
+      return Optional.empty();
+    }
+    double right = first.rect().left() - reveal.opening().rect().left();
+    double down = first.rect().top() - reveal.opening().rect().top();
+    return Optional.of(PictureCrop.of(Rects.moved(field.get(), right, down), view));
+  }
+}

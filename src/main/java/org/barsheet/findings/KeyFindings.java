@@ -1,0 +1,95 @@
+package org.barsheet.findings;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.barsheet.artwork.ColourWords;
+import org.barsheet.artwork.KeyColour;
+import org.barsheet.exposure.Appearance;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Plan;
+import org.barsheet.timing.Finding.Concerns;
+import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.Findings;
+
+/** Backings that lie near a colour which has to stay when they are keyed out. */
+public final class KeyFindings {
+
+  private final Plan plan;
+  private final List<Appearance> appearances;
+  private final Findings findings = new Findings();
+
+  public KeyFindings(Plan plan, List<Appearance> appearances) {
+    this.plan = plan;
+    this.appearances = appearances;
+  }
+
+  /** All of them, worst first. */
+  public List<Finding> all() {
+    plan.artwork().models().forEach(this::addPalette);
+    Set<List<String>> told = new LinkedHashSet<>();
+    for (Appearance appearance : appearances) {
+      Artwork.Model model = plan.artwork().model(appearance.opening().model()).orElseThrow();
+      if (told.add(List.of(appearance.performer().name(), model.backing()))) {
+        addClothes(appearance, model);
+      }
+    }
+    return findings.worstFirst();
+  }
+
+  private void addPalette(Artwork.Model model) {
+    Optional<KeyColour> key = KeyColour.backing(model.backing(), plan.artwork().palette());
+    if (key.isEmpty() || !key.get().isTooNear()) {
+      return;
+    }
+    KeyColour best = KeyColour.candidates(plan.artwork().palette()).get(0);
+    findings.add(
+        Severity.WARNING,
+        Concerns.ANIMATOR,
+        "",
+        "the backing of "
+            + model.name()
+            + ", "
+            + model.backing()
+            + ", lies near the palette's "
+            + ColourWords.named(key.get().nearest())
+            + ": "
+            + tenths(key.get().distance())
+            + " steps of colour difference",
+        best.isTooNear()
+            ? "no backing keys well with this palette: cut mattes by hand, or change the palette"
+            : "back it with " + best.word() + ", which lies " + tenths(best.distance()) + " away");
+  }
+
+  private void addClothes(Appearance appearance, Artwork.Model model) {
+    KeyColour.backing(model.backing(), appearance.performer().clothes())
+        .filter(KeyColour::isTooNear)
+        .ifPresent(key -> addClothes(appearance, model, key));
+  }
+
+  private void addClothes(Appearance appearance, Artwork.Model model, KeyColour key) {
+    String name = appearance.performer().name();
+    findings.add(
+        Severity.WARNING,
+        Concerns.PLAYERS,
+        "",
+        name
+            + " wears "
+            + ColourWords.named(key.nearest())
+            + ", near the "
+            + model.backing()
+            + " that is keyed out of "
+            + appearance.opening().name()
+            + ": "
+            + tenths(key.distance())
+            + " steps of colour difference",
+        "ask " + name + " to wear another colour, or take another backing there");
+  }
+
+  private static String tenths(double distance) {
+    return String.format(Locale.ROOT, "%.1f", distance);
+  }
+}

@@ -1,0 +1,161 @@
+package org.barsheet.findings;
+
+import java.util.List;
+import java.util.Objects;
+import org.barsheet.artwork.Measure;
+import org.barsheet.exposure.LargestStep;
+import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement;
+import org.barsheet.input.Prose;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Plan;
+import org.barsheet.timing.Finding.Concerns;
+import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.Findings;
+
+/** What is doubtful about the movements to photograph, whichever shots show them. */
+public final class MovementFindings {
+
+  /** A thread from above the hinge pulls a flap no further than upright. */
+  private static final double UPRIGHT = 90;
+
+  /** Names told one by one; the cards mark all of them. */
+  private final Plan plan;
+
+  private final Findings findings = new Findings();
+
+  public MovementFindings(Plan plan) {
+    this.plan = plan;
+  }
+
+  /** All of them, worst first. */
+  public List<Finding> of(List<Movement> movements) {
+    for (Movement movement : movements) {
+      addLargestStep(movement);
+      addUnheld(movement);
+      addThread(movement);
+      addUnlike(movement);
+    }
+    addStandstills(movements);
+    return findings.worstFirst();
+  }
+
+  private void add(Severity severity, String sentence, String remedy) {
+    findings.add(severity, Concerns.ANIMATOR, "", sentence, remedy);
+  }
+
+  private void addLargestStep(Movement movement) {
+    LargestStep largest = LargestStep.of(movement, plan.hand());
+    if (largest.isWithin()) {
+      return;
+    }
+    String remedy =
+        largest.enough().isPresent()
+            ? "take " + largest.enough().getAsInt() + " pictures to keep every step within it"
+            : "no number of pictures keeps it within that: choose another limit";
+    add(
+        plan.hand().largestStep().isPresent() ? Severity.WARNING : Severity.NOTE,
+        movement.name()
+            + " jumps "
+            + largest.words()
+            + " to picture "
+            + largest.picture()
+            + "; its limit is "
+            + largest.limitWords()
+            + (plan.hand().largestStep().isPresent() ? "" : ", an eighth of its way"),
+        remedy);
+  }
+
+  /** Some picture is higher than anything that holds it reaches. */
+  private void addUnheld(Movement movement) {
+    if (first(movement).heldBy().isEmpty()) {
+      return;
+    }
+    movement.moved().stream()
+        .filter(picture -> picture.measures().heldBy().isEmpty())
+        .findFirst()
+        .ifPresent(
+            picture ->
+                add(
+                    Severity.WARNING,
+                    "nothing holds "
+                        + movement.name()
+                        + " from picture "
+                        + picture.picture().number()
+                        + ", "
+                        + picture.measures().height().map(mm -> mm + " mm").orElse("")
+                        + " above the table",
+                    "add what holds it there to held-by: thread from 200 mm above the hinge"));
+  }
+
+  private void addThread(Movement movement) {
+    boolean past =
+        movement.measure() instanceof Measure.Turn turn
+            && turn.whole() > UPRIGHT
+            && movement.moved().stream().anyMatch(picture -> picture.measures().pull().isPresent());
+    if (past) {
+      add(
+          Severity.WARNING,
+          movement.name()
+              + " opens past upright, and a thread from above the hinge pulls it no further than"
+              + " 90 deg",
+          "hold it from the other side past 90 deg, or open it to 90 deg");
+    }
+  }
+
+  /** Where a movement is slow, the hand may have nothing to move. */
+  private void addStandstills(List<Movement> movements) {
+    List<String> still =
+        movements.stream()
+            .filter(movement -> !(movement.measure() instanceof Measure.Listed))
+            .flatMap(movement -> movement.moved().stream())
+            .filter(MovedPicture::isLikeBefore)
+            .map(picture -> picture.picture().name())
+            .toList();
+    if (!still.isEmpty()) {
+      add(
+          Severity.NOTE,
+          Prose.count(still.size(), "picture")
+              + (still.size() == 1 ? " moves" : " move")
+              + " less than a hand can set and look"
+              + (still.size() == 1 ? "s" : "")
+              + " like the one before: "
+              + Prose.listed(still),
+          "show the one before longer, take fewer pictures, or set a smaller unit under hand");
+    }
+  }
+
+  /** One model cannot be flaps of several sizes, or be held in several ways. */
+  private void addUnlike(Movement movement) {
+    Opening first = first(movement);
+    List<String> unlike =
+        movement.openings().stream()
+            .map(name -> plan.opening(name).orElseThrow())
+            .filter(other -> !isLike(first, other))
+            .map(Opening::name)
+            .toList();
+    if (!unlike.isEmpty()) {
+      add(
+          Severity.NOTE,
+          movement.name()
+              + " is measured by "
+              + first.name()
+              + "; "
+              + String.join(", ", unlike)
+              + (unlike.size() == 1 ? " has" : " have")
+              + " another size or support",
+          "give it a model of its own if its pictures are to be taken apart");
+    }
+  }
+
+  private static boolean isLike(Opening one, Opening other) {
+    return one.rect().wide() == other.rect().wide()
+        && one.rect().high() == other.rect().high()
+        && Objects.equals(one.heldBy(), other.heldBy());
+  }
+
+  private Opening first(Movement movement) {
+    return plan.opening(movement.openings().get(0)).orElseThrow();
+  }
+}

@@ -1,0 +1,47 @@
+package org.barsheet.findings;
+
+import java.util.List;
+import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.ShootingPlan;
+import org.barsheet.timing.Finding.Concerns;
+import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.Findings;
+
+/** What cannot be photographed as the set-ups stand. */
+public final class SetUpFindings {
+
+  private SetUpFindings() {}
+
+  /** Flaps and pieces that would stand in the lens. */
+  public static List<Finding> of(ShootingPlan shooting) {
+    Findings findings = new Findings();
+    for (SetUp setUp : shooting.setUps()) {
+      setUp
+          .view()
+          .ifPresent(
+              view ->
+                  view.distanceMillimetres()
+                      .ifPresent(
+                          distance -> setUp.runs().forEach(run -> add(findings, run, distance))));
+    }
+    return findings.worstFirst();
+  }
+
+  private static void add(Findings findings, SetUp.Run run, double distance) {
+    double highest = run.movement().highest();
+    if (highest >= distance) {
+      findings.add(
+          Severity.WARNING,
+          Concerns.ANIMATOR,
+          "",
+          run.movement().name()
+              + " stands "
+              + Math.round(highest)
+              + " mm up, and the lens is about "
+              + Math.round(distance)
+              + " mm away",
+          "take a longer lens, a wider field or a smaller model");
+    }
+  }
+}

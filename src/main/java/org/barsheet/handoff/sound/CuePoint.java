@@ -1,9 +1,0 @@
-package org.barsheet.handoff.sound;
-
-/**
- * A named moment of a sound file.
- *
- * @param sample its sample in the file
- * @param label what it is
- */
-record CuePoint(long sample, String label) {}

@@ -1,0 +1,170 @@
+package org.barsheet.plan.source;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.IntStream;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+
+/** Reads a file of text whole, within a limit. */
+public final class PlanFile {
+
+  /** Bytes of a plan or table written as text: a plan of 10,000 panels has a tenth of this. */
+  public static final int MOST_BYTES = 8_000_000;
+
+  /** Characters of one line: reading time grows with its square. */
+  static final int LONGEST_LINE = 200_000;
+
+  private PlanFile() {}
+
+  /**
+   * The file's bytes.
+   *
+   * @param most bytes it may have
+   * @throws InputException if there is no such file, it cannot be read, or it is larger
+   */
+  public static byte[] bytes(Path file, int most) {
+    byte[] bytes = start(file, most + 1);
+    if (bytes.length > most) {
+      throw tooLarge(file, most);
+    }
+    return bytes;
+  }
+
+  /**
+   * The file's first bytes, fewer where it has fewer.
+   *
+   * @throws InputException if there is no such file or it cannot be read
+   */
+  public static byte[] start(Path file, int count) {
+    String name = file.toString();
+    if (Files.isDirectory(file)) {
+      throw problem(name, "this is a folder, not a plan", "name the plan's file");
+    }
+    if (!Files.exists(file)) {
+      throw problem(name, "there is no such file", "check the name and the folder");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.readNBytes(count);
+    } catch (IOException unreadable) {
+      throw problem(name, "the file cannot be read", "check that you may read it");
+    }
+  }
+
+  /**
+   * Makes sure that a file is there and no larger than a limit.
+   *
+   * @throws InputException if it is not
+   */
+  public static void check(Path file, int most) {
+    start(file, 0);
+    try {
+      if (Files.size(file) > most) {
+        throw tooLarge(file, most);
+      }
+    } catch (IOException unreadable) {
+      throw problem(file.toString(), "the file cannot be read", "check that you may read it");
+    }
+  }
+
+  private static InputException tooLarge(Path file, int most) {
+    String limit = "the limit is " + most / 1_000_000 + " MB";
+    String sentence = "the file is too large for a plan; " + limit;
+    return problem(file.toString(), sentence, "check the file");
+  }
+
+  private static InputException problem(String name, String sentence, String remedy) {
+    return new InputException(Problem.ofFile(name, sentence, remedy));
+  }
+
+  /**
+   * The text of a file in UTF-8, or in UTF-16 where its byte order mark says so; line ends become
+   * line feeds.
+   *
+   * @throws InputException if the bytes are no text
+   */
+  public static String text(Path file, byte[] bytes) {
+    if (startsWith(bytes, 'M', 'T', 'h', 'd')) {
+      throw problem(
+          file.toString(),
+          "this is a MIDI file, not a plan",
+          "write a plan for it: barsheet begin " + file);
+    }
+    Charset charset = StandardCharsets.UTF_8;
+    if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
+      charset = StandardCharsets.UTF_16;
+    }
+    String text;
+    try {
+      text = charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException wrong) {
+      throw new InputException(
+          Problem.at(
+              file.toString(),
+              "line " + firstWrongLine(bytes),
+              "the text is not written in UTF-8",
+              "save the file again as UTF-8"));
+    }
+    String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    String lines = whole.replace("\r\n", "\n").replace('\r', '\n');
+    checkLines(file, lines);
+    return lines;
+  }
+
+  private static boolean startsWith(byte[] bytes, int... start) {
+    return bytes.length >= start.length
+        && IntStream.range(0, start.length).allMatch(i -> (bytes[i] & 0xFF) == start[i]);
+  }
+
+  /** Lines whose bytes decode alone come before the first that does not. */
+  private static int firstWrongLine(byte[] bytes) {
+    int line = 1;
+    int start = 0;
+    for (int i = 0; i <= bytes.length; i++) {
+      if (i == bytes.length || bytes[i] == '\n') {
+        if (!decodes(bytes, start, i)) {
+          return line;
+        }
+        line++;
+        start = i + 1;
+      }
+    }
+    return line - 1;
+  }
+
+  private static boolean decodes(byte[] bytes, int from, int to) {
+    try {
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes, from, to - from));
+      return true;
+    } catch (CharacterCodingException wrong) {
+      return false;
+    }
+  }
+
+  private static void checkLines(Path file, String text) {
+    int line = 1;
+    int start = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '\n') {
+        line++;
+        start = i + 1;
+      } else if (Character.isISOControl(c) && c != '\t' && c != '\u0085') {
+        throw atLine(file, line, "a control character stands in the text");
+      } else if (i - start >= LONGEST_LINE) {
+        throw atLine(file, line, "the line is longer than " + LONGEST_LINE + " characters");
+      }
+    }
+  }
+
+  private static InputException atLine(Path file, int line, String sentence) {
+    String remedy = "check that this is a plan";
+    return new InputException(Problem.at(file.toString(), "line " + line, sentence, remedy));
+  }
+}

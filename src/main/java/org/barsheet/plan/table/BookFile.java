@@ -1,0 +1,139 @@
+package org.barsheet.plan.table;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Enumeration;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.poi.util.XMLHelper;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** The parts of a workbook's file (Office Open XML, ECMA-376), unpacked within limits. */
+public final class BookFile implements AutoCloseable {
+
+  /** Bytes of a workbook that holds a plan. */
+  public static final int MOST_BYTES = 64_000_000;
+
+  /** Bytes of all its XML once unpacked. */
+  static final int MOST_UNPACKED = 32_000_000;
+
+  /** Parts in the archive. */
+  static final int MOST_PARTS = 2000;
+
+  private final Path file;
+  private final ZipFile zip;
+
+  private BookFile(Path file, ZipFile zip) {
+    this.file = file;
+    this.zip = zip;
+  }
+
+  /**
+   * Opens a workbook and measures what it unpacks to.
+   *
+   * @throws InputException if it is no archive, or beyond a limit
+   */
+  static BookFile open(Path file) {
+    ZipFile zip;
+    try {
+      zip = new ZipFile(file.toFile());
+    } catch (IOException | IllegalArgumentException wrong) {
+      throw problem(file, "this is not a whole .xlsx workbook", "save it again as .xlsx");
+    }
+    BookFile book = new BookFile(file, zip);
+    try {
+      book.measure();
+      return book;
+    } catch (InputException wrong) {
+      book.close();
+      throw wrong;
+    }
+  }
+
+  private static InputException problem(Path file, String sentence, String remedy) {
+    return new InputException(Problem.ofFile(file.toString(), sentence, remedy));
+  }
+
+  private void measure() {
+    if (zip.size() > MOST_PARTS) {
+      throw tooLarge("the workbook has more than " + MOST_PARTS + " parts");
+    }
+    long unpacked = 0;
+    byte[] buffer = new byte[64 * 1024];
+    Enumeration<? extends ZipEntry> entries = zip.entries();
+    while (entries.hasMoreElements()) {
+      ZipEntry entry = entries.nextElement();
+      String name = entry.getName().toLowerCase(Locale.ROOT);
+      if (name.endsWith(".xml") || name.endsWith(".rels")) {
+        unpacked = measure(entry, unpacked, buffer);
+      }
+    }
+  }
+
+  private long measure(ZipEntry entry, long before, byte[] buffer) {
+    long unpacked = before;
+    try (InputStream in = zip.getInputStream(entry)) {
+      for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+        unpacked += read;
+        if (unpacked > MOST_UNPACKED) {
+          throw tooLarge("the workbook unpacks to more than " + MOST_UNPACKED / 1_000_000 + " MB");
+        }
+      }
+    } catch (IOException wrong) {
+      throw damaged(entry.getName());
+    }
+    return unpacked;
+  }
+
+  private InputException tooLarge(String sentence) {
+    return problem(file, sentence, "this is the limit for a plan; check the file");
+  }
+
+  private InputException damaged(String part) {
+    return problem(
+        file, "the part " + part + " of the workbook is damaged", "save it again as .xlsx");
+  }
+
+  boolean has(String part) {
+    return zip.getEntry(part) != null;
+  }
+
+  /** Reads a part's XML; document types and what they could include are refused. */
+  void read(String part, DefaultHandler handler) {
+    ZipEntry entry = zip.getEntry(part);
+    if (entry == null) {
+      throw damaged(part);
+    }
+    try (InputStream in = zip.getInputStream(entry)) {
+      XMLReader reader = XMLHelper.newXMLReader();
+      reader.setContentHandler(handler);
+      reader.setErrorHandler(handler);
+      reader.parse(new InputSource(in));
+    } catch (IOException | SAXException | ParserConfigurationException wrong) {
+      throw damaged(part);
+    }
+  }
+
+  /** The part of a kind that a part refers to, if there is one. */
+  Optional<String> related(String part, String kind) {
+    return Relations.of(this, part).ofKind(kind);
+  }
+
+  @Override
+  public void close() {
+    try {
+      zip.close();
+    } catch (IOException ignored) {
+      // Everything wanted has been read.
+    }
+  }
+}

@@ -1,0 +1,205 @@
+package org.barsheet.plan.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.plan.Where;
+import org.jspecify.annotations.Nullable;
+import org.xml.sax.Attributes;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** Collects the cells of one worksheet that are not blank. */
+final class SheetCells extends DefaultHandler {
+
+  /** Cells of one worksheet. */
+  static final int MOST_CELLS = 200_000;
+
+  /** Areas of merged cells of one worksheet. */
+  static final int MOST_MERGED = 1000;
+
+  private record Area(int firstRow, int lastRow, int column) {}
+
+  private final String file;
+  private final String sheet;
+  private final BookReader.SharedTexts shared;
+  private final CellFormats formats;
+  private final TreeMap<Integer, TreeMap<Integer, Grid.Cell>> rows = new TreeMap<>();
+  private final List<Area> merged = new ArrayList<>();
+  private final StringBuilder text = new StringBuilder();
+  private boolean inText;
+  private boolean inline;
+  private boolean pronounced;
+  private int row = -1;
+  private int column = -1;
+  private String type = "";
+  private int style;
+  private int cells;
+
+  SheetCells(String file, String sheet, BookReader.SharedTexts shared, CellFormats formats) {
+    this.file = file;
+    this.sheet = sheet;
+    this.shared = shared;
+    this.formats = formats;
+  }
+
+  @Override
+  public void startElement(String uri, String name, String qualified, Attributes attributes) {
+    switch (name) {
+      case "row" -> beginRow(attributes);
+      case "c" -> beginCell(attributes);
+      case "rPh" -> pronounced = true;
+      case "v" -> inText = !inline;
+      case "t" -> inText = inline && !pronounced;
+      case "mergeCell" -> merge(attributes.getValue("ref"));
+      default -> {}
+    }
+  }
+
+  private void beginRow(Attributes attributes) {
+    int stated = whole(attributes.getValue("r"));
+    row = stated > 0 ? stated - 1 : row + 1;
+    column = -1;
+  }
+
+  private void beginCell(Attributes attributes) {
+    String reference = attributes.getValue("r");
+    int stated = reference == null ? -1 : columnOf(reference);
+    column = stated >= 0 ? stated : column + 1;
+    String given = attributes.getValue("t");
+    type = given == null ? "n" : given;
+    inline = type.equals("inlineStr");
+    style = whole(attributes.getValue("s"));
+    text.setLength(0);
+  }
+
+  @Override
+  public void endElement(String uri, String name, String qualified) {
+    switch (name) {
+      case "v", "t" -> inText = false;
+      case "rPh" -> pronounced = false;
+      case "c" -> endCell();
+      default -> {}
+    }
+  }
+
+  @Override
+  public void characters(char[] characters, int start, int length) {
+    if (inText) {
+      text.append(characters, start, length);
+    }
+  }
+
+  private void endCell() {
+    Grid.Value value = value();
+    if (value instanceof Grid.Written written && written.text().isBlank()) {
+      return;
+    }
+    cells++;
+    refuseOver(MOST_CELLS, cells, "cells");
+    put(row, column, value, false);
+    refuseOver(CsvTable.MOST_ROWS, rows.size(), "rows");
+  }
+
+  private void refuseOver(int most, int count, String what) {
+    if (count > most) {
+      throw new InputException(
+          Problem.at(
+              file,
+              "sheet " + sheet,
+              "the sheet has more than " + most + " " + what,
+              "this is the limit for a plan; check the file"));
+    }
+  }
+
+  private Grid.Value value() {
+    String raw = text.toString();
+    return switch (type) {
+      case "s" -> new Grid.Written(shared.text(raw));
+      case "b" -> new Grid.Written(raw.equals("1") ? "true" : "false");
+      case "e" -> new Grid.Faulty(raw);
+      case "d" -> new Grid.Moment(0, true, raw);
+      case "n" -> number(raw);
+      default -> new Grid.Written(raw);
+    };
+  }
+
+  private Grid.Value number(String raw) {
+    try {
+      double number = Double.parseDouble(raw);
+      return Double.isFinite(number) ? formats.value(number, style) : new Grid.Faulty(raw);
+    } catch (NumberFormatException none) {
+      return new Grid.Written(raw);
+    }
+  }
+
+  private void put(int atRow, int atColumn, Grid.Value value, boolean covered) {
+    String position = "sheet " + sheet + ", cell " + letters(atColumn) + (atRow + 1);
+    Grid.Cell cell = new Grid.Cell(atColumn, value, covered, new Where(file, position));
+    rows.computeIfAbsent(atRow, none -> new TreeMap<>()).put(atColumn, cell);
+  }
+
+  private void merge(@Nullable String reference) {
+    refuseOver(MOST_MERGED, merged.size() + 1, "areas of merged cells");
+    String[] corners = reference == null ? new String[0] : reference.split(":", -1);
+    if (corners.length == 2) {
+      int column = columnOf(corners[0]);
+      merged.add(new Area(rowOf(corners[0]), rowOf(corners[1]), column));
+    }
+  }
+
+  /** The cells, those that an area of merged cells reaches from above filled in. */
+  Grid grid() {
+    merged.forEach(this::fill);
+    List<Grid.Row> filled = new ArrayList<>();
+    for (Map.Entry<Integer, TreeMap<Integer, Grid.Cell>> entry : rows.entrySet()) {
+      Where where = new Where(file, "sheet " + sheet + ", row " + (entry.getKey() + 1));
+      filled.add(new Grid.Row(where, List.copyOf(entry.getValue().values())));
+    }
+    return new Grid(new Where(file, "sheet " + sheet), filled);
+  }
+
+  private void fill(Area area) {
+    TreeMap<Integer, Grid.Cell> first = rows.get(area.firstRow());
+    Grid.Cell source = first == null ? null : first.get(area.column());
+    if (source == null || area.lastRow() <= area.firstRow()) {
+      return;
+    }
+    for (int covered : rows.subMap(area.firstRow(), false, area.lastRow(), true).keySet()) {
+      put(covered, area.column(), source.value(), true);
+    }
+  }
+
+  /** A whole number of 0 or more, or −1 where the text is none. */
+  static int whole(@Nullable String text) {
+    boolean digits = text != null && text.matches("\\d{1,8}");
+    return digits ? Integer.parseInt(text) : -1;
+  }
+
+  /** TableColumn of a cell's name, from 0, or −1: 2 for C7. */
+  private static int columnOf(String reference) {
+    int column = 0;
+    int letters = 0;
+    while (letters < reference.length() && isLetter(reference.charAt(letters))) {
+      column = column * 26 + reference.charAt(letters) - 'A' + 1;
+      letters++;
+    }
+    return letters > 3 ? -1 : column - 1;
+  }
+
+  private static boolean isLetter(char c) {
+    return c >= 'A' && c <= 'Z';
+  }
+
+  private static int rowOf(String reference) {
+    return whole(reference.replaceAll("^[A-Z]+", "")) - 1;
+  }
+
+  /** The name of a column: A, B … Z, AA … */
+  private static String letters(int column) {
+    String last = Character.toString((char) ('A' + column % 26));
+    return column < 26 ? last : letters(column / 26 - 1) + last;
+  }
+}

@@ -1,0 +1,77 @@
+package org.barsheet.production;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.barsheet.changes.Changes;
+import org.barsheet.changes.LaidFilm;
+import org.barsheet.handoff.TimingJsonReader;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.MusicChange;
+import org.barsheet.pulse.MusicChanges;
+import org.barsheet.pulse.TempoRequest;
+
+/**
+ * Two versions laid side by side.
+ *
+ * @param film what moved in the film; nothing where two scores are compared
+ * @param parts parts that only one score has, in sentences
+ * @param bars the bars of two scores, bars of the same fate together
+ */
+public record VersionComparison(Optional<Changes> film, List<String> parts, List<MusicChange> bars) {
+
+  private static final String TIMING = "timing.json";
+
+  public VersionComparison {
+    parts = List.copyOf(parts);
+    bars = List.copyOf(bars);
+  }
+
+  static VersionComparison of(Path before, Path now) {
+    if (isScore(before) != isScore(now)) {
+      throw new InputException(
+          Problem.ofFile(
+              (isScore(before) ? now : before).toString(),
+              "a score is compared with a score only",
+              "give two MIDI files, or two plans, folders or timing.json files"));
+    }
+    return isScore(before) ? scores(before, now) : films(before, now);
+  }
+
+  private static VersionComparison scores(Path before, Path now) {
+    Music was = Production.music(before, TempoRequest.DEFAULT);
+    Music is = Production.music(now, TempoRequest.DEFAULT);
+    return new VersionComparison(
+        Optional.empty(), MusicChanges.parts(was, is), MusicChanges.between(was, is));
+  }
+
+  private static VersionComparison films(Path before, Path now) {
+    Changes changes = Changes.between(laid(before), laid(now));
+    return new VersionComparison(Optional.of(changes), List.of(), List.of());
+  }
+
+  private static LaidFilm laid(Path path) {
+    if (Files.isDirectory(path)) {
+      return TimingJsonReader.read(path.resolve(TIMING));
+    }
+    return ending(path, ".json")
+        ? TimingJsonReader.read(path)
+        : Production.film(path, Progress.SILENT).laidDown();
+  }
+
+  private static boolean isScore(Path path) {
+    return ending(path, ".mid")
+        || ending(path, ".midi")
+        || ending(path, ".smf")
+        || ending(path, ".rmi")
+        || ending(path, ".kar");
+  }
+
+  private static boolean ending(Path path, String ending) {
+    return path.toString().toLowerCase(Locale.ROOT).endsWith(ending);
+  }
+}

@@ -1,0 +1,196 @@
+package org.barsheet.received;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.clock.Seconds;
+import org.barsheet.cues.FilmClock;
+import org.barsheet.exposure.Appearance;
+import org.barsheet.input.Prose;
+import org.barsheet.plan.Performer;
+import org.barsheet.plan.Rect;
+import org.barsheet.timing.Finding.Severity;
+
+/** Holds a received clip against the plan and against what the film needs of it. */
+public final class ClipCheck {
+
+  private final ReceivedClip clip;
+  private final FilmClock clock;
+  private final String name;
+  private final List<ClipFault> faults = new ArrayList<>();
+
+  private ClipCheck(ReceivedClip clip, FilmClock clock) {
+    this.clip = clip;
+    this.clock = clock;
+    this.name = clip.performer().clip();
+  }
+
+  /** What is wrong with the clip wherever it is seen; nothing for a clip that is not there. */
+  public static List<ClipFault> ofWhole(ReceivedClip clip, FilmClock clock, List<Appearance> seen) {
+    ClipCheck check = new ClipCheck(clip, clock);
+    switch (clip.state()) {
+      // A clip nobody said had come is told once with all that are missing.
+      case MISSING, UNREADABLE -> check.notRead();
+      case RECEIVED -> check.whole(seen);
+    }
+    return List.copyOf(check.faults);
+  }
+
+  /** What keeps the clip from an appearance; nothing for a clip that was not read. */
+  public static List<ClipFault> ofAppearance(ReceivedClip clip, FilmClock clock, Appearance seen) {
+    ClipCheck check = new ClipCheck(clip, clock);
+    clip.picture().ifPresent(picture -> check.appearance(picture, seen));
+    return List.copyOf(check.faults);
+  }
+
+  /** Whether a received clip serves as it is: nothing worse than a note is said of it. */
+  public static boolean isUsable(List<ClipFault> faults) {
+    return faults.stream().allMatch(fault -> fault.severity() == Severity.NOTE);
+  }
+
+  private void add(Severity severity, String sentence, String remedy) {
+    faults.add(new ClipFault(severity, sentence, remedy));
+  }
+
+  private void notRead() {
+    if (!clip.reason().isEmpty()) {
+      add(Severity.WARNING, name + " " + clip.reason(), clip.remedy());
+    }
+  }
+
+  private void whole(List<Appearance> seen) {
+    Optional<Picture> picture = clip.picture();
+    if (picture.isEmpty()) {
+      if (!seen.isEmpty()) {
+        add(Severity.WARNING, name + " has sound but no picture", "ask for the picture too");
+      }
+      return;
+    }
+    if (!picture.get().steady()) {
+      add(
+          Severity.WARNING,
+          name + " does not show its frames equally long: " + mean() + " a second in the mean",
+          "convert it to a steady rate before it is cut; ask for a steady one next time");
+    } else if (clip.rate().isEmpty()) {
+      add(
+          Severity.WARNING,
+          name
+              + " has "
+              + mean()
+              + " frames a second, which no film here has: which of them belong to the film is not"
+              + " known",
+          "convert it to " + plain(clock.rate()) + " frames a second before it is cut");
+    }
+    clip.performer().clipRate().ifPresent(said -> rate(said, seen));
+    size(picture.get());
+  }
+
+  private String mean() {
+    return clip.framesPerSecond().map(rate -> String.format(Locale.ROOT, "%.3f", rate)).orElse("?");
+  }
+
+  /** A rate other than the plan says drifts from the clap on. */
+  private void rate(FrameRate said, List<Appearance> seen) {
+    Optional<FrameRate> has = clip.rate();
+    if (has.isEmpty() || has.get().framesPerSecond().equals(said.framesPerSecond())) {
+      return;
+    }
+    long last = seen.stream().mapToLong(a -> a.frames().endExclusive()).max().orElse(0);
+    double perSecond =
+        has.get().framesPerSecond().doubleValue() - said.framesPerSecond().doubleValue();
+    long off = Math.round(Math.abs(perSecond * sinceClap(last).toDouble()));
+    add(
+        off > 0 ? Severity.WARNING : Severity.NOTE,
+        name
+            + " has "
+            + plain(has.get())
+            + " frames a second, not "
+            + plain(said)
+            + " as the plan says: the difference grows to "
+            + Prose.count(off, "frame")
+            + " of the clip; the file's own rate is used",
+        "write clip-rate: " + plain(has.get()));
+  }
+
+  private Seconds sinceClap(long filmFrame) {
+    Seconds musicStart = clock.rate().startOf(clock.musicStartFrame());
+    Seconds clap =
+        clip.performer().tie().map(Performer.Clap::at).orElse(Seconds.ZERO.minus(musicStart));
+    return clock.rate().startOf(filmFrame).minus(musicStart).minus(clap);
+  }
+
+  private static String plain(FrameRate rate) {
+    return rate.toString().replace("df", "");
+  }
+
+  private void size(Picture picture) {
+    Performer said = clip.performer();
+    boolean other =
+        said.clipWidth() > 0
+            && (said.clipWidth() != picture.width() || said.clipHeight() != picture.height());
+    if (other) {
+      String has = picture.width() + "x" + picture.height();
+      String sentence =
+          name + " is " + has + " pixels, not " + said.clipWidth() + "x" + said.clipHeight();
+      add(Severity.NOTE, sentence + " as the plan says", "write clip-size: " + has);
+    }
+  }
+
+  private void appearance(Picture picture, Appearance seen) {
+    orientation(picture, seen.opening().rect(), seen.opening().name());
+    Optional<FrameSpan> asked = seen.clipFramesAsked(clock);
+    OptionalLong first = seen.clipFrameAt(clock, seen.frames().start());
+    OptionalLong last = seen.clipFrameAt(clock, seen.frames().endExclusive() - 1);
+    if (asked.isPresent() && first.isPresent() && last.isPresent()) {
+      begins(asked.get().start(), first.getAsLong());
+      ends(picture.frames(), asked.get().endExclusive(), last.getAsLong());
+    }
+  }
+
+  private void begins(long asked, long first) {
+    if (first < 0) {
+      add(
+          Severity.ERROR,
+          name + " begins " + Prose.count(-first, "frame") + " too late",
+          "ask for a take that begins before the count-in, or look at the clap again");
+    } else if (asked < 0) {
+      add(
+          Severity.NOTE,
+          name + " begins " + Prose.count(-asked, "frame") + " after its handle would",
+          "");
+    }
+  }
+
+  private void ends(long frames, long asked, long last) {
+    if (last >= frames) {
+      add(
+          Severity.ERROR,
+          name + " is " + Prose.count(last + 1 - frames, "frame") + " too short",
+          "ask for a take that runs on, or look at the clap again");
+    } else if (asked > frames) {
+      add(
+          Severity.NOTE,
+          name + " ends " + Prose.count(asked - frames, "frame") + " before its handle would",
+          "");
+    }
+  }
+
+  private void orientation(Picture picture, Rect opening, String where) {
+    boolean upright = opening.high() > opening.wide() && picture.width() > picture.height();
+    boolean lying = opening.wide() > opening.high() && picture.height() > picture.width();
+    if (upright || lying) {
+      add(
+          Severity.WARNING,
+          name
+              + (upright ? " lies, but " : " stands upright, but ")
+              + where
+              + (upright ? " is higher than wide" : " is wider than high"),
+          "ask for a take with the camera " + (upright ? "upright" : "lying"));
+    }
+  }
+}

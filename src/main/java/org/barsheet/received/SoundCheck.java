@@ -1,0 +1,248 @@
+package org.barsheet.received;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clips.ClipFacts.Sound;
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
+import org.barsheet.clock.Timecode;
+import org.barsheet.cues.FilmClock;
+import org.barsheet.input.Prose;
+import org.barsheet.plan.Performer;
+import org.barsheet.score.Note;
+import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.TimingSheet;
+
+/**
+ * Holds a recording of sound alone against the part its performer plays: whether it covers the part
+ * and runs at the rate of the film's sound. All times are in the film, from film frame 0.
+ */
+public final class SoundCheck {
+
+  /** Samples a second that sound for pictures has (common practice, no source). */
+  private static final int FILM_SOUND = 48_000;
+
+  private final TimingSheet timing;
+  private final FilmClock clock;
+  private final Performer performer;
+  private final Seconds length;
+  private final Sound sound;
+  private final Optional<Sounding> part;
+  private final List<ClipFault> faults = new ArrayList<>();
+
+  /** From a part's first note to the end of its last. */
+  private record Sounding(Seconds from, Seconds until) {}
+
+  private SoundCheck(TimingSheet timing, Performer performer, Seconds length, Sound sound) {
+    this.timing = timing;
+    this.clock = timing.clock();
+    this.performer = performer;
+    this.length = length;
+    this.sound = sound;
+    this.part = sounding();
+  }
+
+  /** What is wrong with a sound file; nothing for a film, or for what was not read. */
+  public static List<ClipFault> of(ReceivedClip clip, TimingSheet timing) {
+    if (clip.facts().isEmpty() || clip.sound().isEmpty()) {
+      return List.of();
+    }
+    Seconds length = clip.facts().get().length();
+    SoundCheck check = new SoundCheck(timing, clip.performer(), length, clip.sound().get());
+    check.check();
+    return List.copyOf(check.faults);
+  }
+
+  private void add(Severity severity, String sentence, String remedy) {
+    faults.add(new ClipFault(severity, performer.clip() + " " + sentence, remedy));
+  }
+
+  private Optional<Sounding> sounding() {
+    List<Note> notes =
+        timing.music().score().parts().stream()
+            .filter(one -> one.name().equals(performer.part()))
+            .findFirst()
+            .map(timing.music().score()::notesOf)
+            .orElse(List.of());
+    if (notes.isEmpty()) {
+      return Optional.empty();
+    }
+    long on = notes.stream().mapToLong(Note::onTick).min().orElseThrow();
+    long off = notes.stream().mapToLong(Note::offTick).max().orElseThrow();
+    return Optional.of(new Sounding(filmTime(on), filmTime(off)));
+  }
+
+  private Seconds filmTime(long tick) {
+    return clock.filmTime(timing.music().tempo().secondsAt(tick));
+  }
+
+  private void check() {
+    Optional<Seconds> start = startAsTold().or(this::startByHeader);
+    rate(start);
+    part.ifPresent(
+        sounding -> {
+          if (start.isPresent()) {
+            begins(start.get(), sounding);
+            ends(start.get().plus(length), sounding);
+          } else {
+            startUnknown();
+            lasts(sounding);
+          }
+        });
+    if (startAsTold().isPresent() && startByHeader().isPresent()) {
+      agree(startAsTold().get(), startByHeader().get());
+    }
+  }
+
+  /** By its start or its clap in the plan; a clap on a later frame needs the clip's rate too. */
+  private Optional<Seconds> startAsTold() {
+    Seconds musicStart = clock.rate().startOf(clock.musicStartFrame());
+    return performer
+        .tie()
+        .flatMap(tie -> beforeTie(tie).map(before -> tie.at().plus(musicStart).minus(before)));
+  }
+
+  private Optional<Seconds> beforeTie(Performer.Clap tie) {
+    return tie.clipFrame() == 0
+        ? Optional.of(Seconds.ZERO)
+        : performer.clipRate().map(rate -> rate.startOf(tie.clipFrame()));
+  }
+
+  /**
+   * By the file's own time since midnight, where that is a time of this film: recorders without the
+   * film's timecode write the time of day.
+   */
+  private Optional<Seconds> startByHeader() {
+    return sound
+        .sinceMidnight()
+        .map(this::sinceFilmFrame0)
+        .filter(
+            start ->
+                start.plus(length).signum() > 0
+                    && start.compareTo(clock.rate().startOf(timing.lengthFrames())) < 0);
+  }
+
+  /** Within half a day of film frame 0, before it or after it. */
+  private Seconds sinceFilmFrame0(Seconds sinceMidnight) {
+    FrameRate rate = clock.rate();
+    Seconds day = rate.startOf(rate.framesPerDay());
+    Timecode first = timing.plan().film().firstFrame();
+    Seconds since = sinceMidnight.minus(rate.startOf(first.frame()));
+    BigFraction days = since.dividedBy(day).add(BigFraction.of(1, 2));
+    BigInteger[] parts = days.getNumerator().divideAndRemainder(days.getDenominator());
+    long whole = parts[0].longValueExact() - (parts[1].signum() < 0 ? 1 : 0);
+    return since.minus(day.times(whole));
+  }
+
+  private long frames(Seconds time) {
+    return clock.rate().nearestFrame(time);
+  }
+
+  private static String filmFrames(long count) {
+    return Prose.count(count, "frame") + " of the film";
+  }
+
+  private String timecode(Seconds inFilm) {
+    long frame = timing.plan().film().firstFrame().frame() + frames(inFilm);
+    return Timecode.ofFrame(clock.rate(), Math.floorMod(frame, clock.rate().framesPerDay()))
+        .toString();
+  }
+
+  /** Read as 48000 samples a second, other rates last longer or shorter than they did. */
+  private void rate(Optional<Seconds> start) {
+    if (sound.samplesPerSecond() == FILM_SOUND) {
+      return;
+    }
+    Seconds until = part.map(s -> s.until().minus(start.orElse(s.from()))).orElse(length);
+    BigFraction faster = BigFraction.of(sound.samplesPerSecond(), FILM_SOUND).subtract(1);
+    long late = frames(until.times(faster));
+    String drift =
+        late == 0
+            ? ""
+            : ": laid in as it is, it comes "
+                + filmFrames(Math.abs(late))
+                + (late > 0 ? " late" : " early")
+                + " at the end"
+                + (part.isPresent() ? " of the part" : "");
+    add(
+        late == 0 ? Severity.NOTE : Severity.WARNING,
+        "has " + sound.samplesPerSecond() + " samples a second, not " + FILM_SOUND + drift,
+        "convert it to " + FILM_SOUND + " samples a second, at the speed it has");
+  }
+
+  private void begins(Seconds start, Sounding sounding) {
+    long late = frames(start.minus(sounding.from()));
+    if (late > 0) {
+      add(
+          Severity.WARNING,
+          "begins "
+              + filmFrames(late)
+              + " too late: "
+              + performer.part()
+              + " plays from "
+              + timecode(sounding.from()),
+          "ask for a take that begins before the count-in, or look at its start again");
+    }
+  }
+
+  private void ends(Seconds end, Sounding sounding) {
+    long early = frames(sounding.until().minus(end));
+    if (early > 0) {
+      add(
+          Severity.WARNING,
+          "is "
+              + filmFrames(early)
+              + " too short: "
+              + performer.part()
+              + " plays until "
+              + timecode(sounding.until()),
+          "ask for a take that runs on, or look at its start again");
+    }
+  }
+
+  /** Without a start, a file shorter than the part is too short wherever it lies. */
+  private void lasts(Sounding sounding) {
+    long early = frames(sounding.until().minus(sounding.from()).minus(length));
+    if (early > 0) {
+      add(
+          Severity.WARNING,
+          "is at least "
+              + filmFrames(early)
+              + " too short: "
+              + performer.part()
+              + " plays for "
+              + sounding.until().minus(sounding.from()).toDecimal(1)
+              + " s",
+          "ask for a take that runs on");
+    }
+  }
+
+  private void startUnknown() {
+    add(
+        Severity.NOTE,
+        sound.sinceMidnight().isPresent()
+            ? "begins at a time of day, not at one of the film's timecode: where it lies in the"
+                + " film is not known"
+            : "does not say when it begins: where it lies in the film is not known",
+        "write clips: {" + performer.name() + ": {file: …, start: -10 s}}, from the music's start");
+  }
+
+  private void agree(Seconds told, Seconds byHeader) {
+    long apart = Math.abs(frames(told.minus(byHeader)));
+    if (apart > 0) {
+      add(
+          Severity.WARNING,
+          "says it begins at "
+              + timecode(byHeader)
+              + ", the plan at "
+              + timecode(told)
+              + ": "
+              + filmFrames(apart)
+              + " apart; the plan is followed",
+          "look at the clap or the start again");
+    }
+  }
+}

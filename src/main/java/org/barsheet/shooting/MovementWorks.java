@@ -1,0 +1,137 @@
+package org.barsheet.shooting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.barsheet.artwork.Rects;
+import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.OpeningState;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Field;
+import org.barsheet.plan.Opening.Hinged;
+import org.barsheet.plan.Opening.Slides;
+import org.barsheet.plan.Opening;
+import org.barsheet.plan.Plan;
+import org.barsheet.shooting.SetUp.Standing;
+import org.barsheet.timing.Shot;
+import org.barsheet.timing.TimingSheet;
+
+/** Gathers the movements of a film as work to do. */
+final class MovementWorks {
+
+  private final TimingSheet timing;
+  private final Plan plan;
+  private final List<PlannedReveal> reveals;
+  private final List<OpeningState> states;
+
+  MovementWorks(TimingSheet timing, List<PlannedReveal> reveals, List<OpeningState> states) {
+    this.timing = timing;
+    this.plan = timing.plan();
+    this.reveals = reveals;
+    this.states = states;
+  }
+
+  /** One for each movement, in the order given. */
+  List<MovementWork> of(List<Movement> movements) {
+    return movements.stream().map(this::work).toList();
+  }
+
+  /** Shots in which nothing of the artwork itself is moved, in story order. */
+  List<Shot> atRest() {
+    return timing.shots().stream()
+        .filter(shot -> reveals.stream().noneMatch(r -> r.shot() == shot.index() && isArtwork(r)))
+        .toList();
+  }
+
+  private boolean isArtwork(PlannedReveal reveal) {
+    return plan.artwork().model(reveal.opening().model()).orElseThrow().enlarged() == 1;
+  }
+
+  private MovementWork work(Movement movement) {
+    List<PlannedReveal> shown =
+        reveals.stream().filter(reveal -> reveal.movement().equals(movement.name())).toList();
+    PlannedReveal first = shown.get(0);
+    Artwork.Model model = plan.artwork().model(movement.model()).orElseThrow();
+    Set<String> panels = new LinkedHashSet<>();
+    List<Field> fields = new ArrayList<>();
+    for (PlannedReveal reveal : shown) {
+      panels.add(shot(reveal).panel().name());
+      shot(reveal)
+          .panel()
+          .field()
+          .ifPresent(field -> fields.add(about(first.opening(), reveal.opening(), field)));
+    }
+    return new MovementWork(
+        movement,
+        model,
+        first.opening(),
+        flap(first.opening(), model),
+        List.copyOf(panels),
+        fields,
+        model.enlarged() == 1 ? standing(shot(first)) : List.of());
+  }
+
+  /** A field that lies about one opening as another field lies about another. */
+  private static Field about(Opening opening, Opening other, Field field) {
+    double right = opening.rect().left() - other.rect().left();
+    double down = opening.rect().top() - other.rect().top();
+    boolean same = right == 0 && down == 0;
+    return same
+        ? field
+        : new Field(
+            Rects.moved(field.from(), right, down),
+            Rects.moved(field.to(), right, down),
+            field.slow());
+  }
+
+  private Shot shot(PlannedReveal reveal) {
+    return timing.shots().get(reveal.shot());
+  }
+
+  /**
+   * What moves on a model. In the artwork itself it is the opening; on a larger model, which stands
+   * for several openings, whatever turns about the same edge or slides the same way.
+   */
+  private static String flap(Opening opening, Artwork.Model model) {
+    if (model.enlarged() == 1) {
+      return opening.name();
+    }
+    if (opening.motion() instanceof Hinged hinged) {
+      return "hinge " + hinged.hinge().name().toLowerCase(Locale.ROOT);
+    }
+    if (opening.motion() instanceof Slides slides) {
+      return "slides " + slides.towards().name().toLowerCase(Locale.ROOT);
+    }
+    return opening.motion().getClass().getSimpleName().toLowerCase(Locale.ROOT);
+  }
+
+  /** Openings seen in a shot that do not move in it, and how far they stand open. */
+  List<Standing> standing(Shot shot) {
+    Optional<Field> field = shot.panel().field();
+    List<Standing> standing = new ArrayList<>();
+    for (OpeningState state : states) {
+      Opening opening = plan.opening(state.opening()).orElseThrow();
+      if (state.shot() == shot.index() && !moves(opening, shot) && isSeen(opening, field)) {
+        standing.add(new Standing(opening.name(), state.atFirstFrame()));
+      }
+    }
+    return standing;
+  }
+
+  private boolean moves(Opening opening, Shot shot) {
+    return reveals.stream()
+        .anyMatch(
+            reveal ->
+                reveal.shot() == shot.index() && reveal.opening().name().equals(opening.name()));
+  }
+
+  private static boolean isSeen(Opening opening, Optional<Field> field) {
+    return field.isEmpty()
+        || Rects.meet(opening.rect(), field.get().from())
+        || Rects.meet(opening.rect(), field.get().to());
+  }
+}

@@ -1,0 +1,45 @@
+package org.barsheet.shooting;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.barsheet.plan.Opening.Brightens;
+import org.barsheet.plan.Opening.LiftsOff;
+import org.barsheet.plan.Opening;
+
+/** What to mind in a set-up: the usual reminders that fit its work. They allow nothing. */
+final class SetUpCautions {
+
+  /** A run of so many pictures without a rest is long for eyes and back. */
+  private static final int LONG_RUN = 40;
+
+  private SetUpCautions() {}
+
+  static List<String> of(List<MovementWork> works, int pictures) {
+    List<String> cautions = new ArrayList<>();
+    boolean brightens = works.stream().anyMatch(w -> w.opening().motion() instanceof Brightens);
+    boolean lifts = works.stream().anyMatch(w -> w.opening().motion() instanceof LiftsOff);
+    if (brightens || works.stream().anyMatch(work -> !work.model().light().isEmpty())) {
+      cautions.add(
+          "Lamps stay hot: let them cool before you move or cover them; no paper on them.");
+    }
+    if (holds(works, "thread") || holds(works, "wire")) {
+      cautions.add("Thread and wire under tension: mind your eyes, weight what holds them.");
+    }
+    if (lifts) {
+      cautions.add("Blades and glue for fresh pieces: cut away from the hand, air the room.");
+    }
+    if (pictures > LONG_RUN) {
+      cautions.add("A long run: rest eyes and back; leave no lamp on unattended while you do.");
+    }
+    cautions.add("Cables taped down, ways out clear; local codes and licensed trades come first.");
+    return cautions;
+  }
+
+  private static boolean holds(List<MovementWork> works, String kind) {
+    return works.stream()
+        .map(MovementWork::opening)
+        .map(Opening::heldBy)
+        .flatMap(List::stream)
+        .anyMatch(support -> support.kind().equals(kind));
+  }
+}

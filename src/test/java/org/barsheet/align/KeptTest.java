@@ -1,0 +1,111 @@
+package org.barsheet.align;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.util.List;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.input.InputException;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.MusicBuilder;
+import org.barsheet.timing.PlanBuilder;
+import org.barsheet.timing.Reveals;
+import org.barsheet.timing.TimingSheet;
+import org.junit.jupiter.api.Test;
+
+/** Locked panels and photographed reveals never move. A bar has 60 frames, a beat 15. */
+class KeptTest {
+
+  private static PlanBuilder plan(int tempo, String cue, int pictures) {
+    MusicBuilder music =
+        new MusicBuilder()
+            .tempo(tempo)
+            .bars(16)
+            .motif("glimmer", 7, 1)
+            .motif("glimmer", 9, 1)
+            .motif("glimmer", 11, 1);
+    return new PlanBuilder(music)
+        .opening("lamp-1", "small-lamp")
+        .panel("", "")
+        .panel(cue, "", List.of(Reveals.reveal("lamp-1", pictures, 2)));
+  }
+
+  private static String told(PlanBuilder plan) {
+    return catchThrowableOfType(InputException.class, plan::time).problems().get(0).toString();
+  }
+
+  @Test
+  void a_photographed_reveal_stays_where_it_lands_though_another_return_suits_as_well() {
+    // Every return lands on its last note, a bar after its first: glimmer 3 on frame 11 x 60.
+    TimingSheet free = plan(96, "glimmer", 20).panel("bar 14", "").time();
+    assertThat(free.shots().get(1).reveals().get(0).landsFrame()).isNotEqualTo(660);
+    TimingSheet kept = plan(96, "glimmer", 20).photographed(622, 660).panel("bar 14", "").time();
+    assertThat(kept.shots().get(1).reveals().get(0).landsFrame()).isEqualTo(660);
+  }
+
+  @Test
+  void a_photographed_reveal_is_shown_as_it_was_though_there_is_room_for_more() {
+    // 20 pictures on ones go before the landing for 19 frames.
+    TimingSheet kept = plan(96, "glimmer 3", 20).photographed(641, 660).time();
+    assertThat(kept.shots().get(1).reveals().get(0).way().framesPerPicture()).isEqualTo(1);
+  }
+
+  @Test
+  void music_that_moved_under_a_photographed_reveal_is_an_error_that_names_it() {
+    assertThat(told(plan(90, "glimmer 3", 20).photographed(622, 660)))
+        .isEqualTo(
+            """
+            quay.yaml, reveals: lamp-1 in panel 2 is photographed to land on frame 660, and would \
+            land on frame 704 now
+              take its pictures again (photographed: no), or put the panel where it lands on \
+            bar 11 beat 2.25\
+            """);
+  }
+
+  @Test
+  void other_pictures_of_a_photographed_reveal_are_an_error_that_names_it() {
+    assertThat(told(plan(96, "glimmer 3", 12).photographed(622, 660)))
+        .isEqualTo(
+            """
+            quay.yaml, reveals: lamp-1 in panel 2 is photographed with other pictures
+              take its pictures again (photographed: no), or ask for them as they were\
+            """);
+  }
+
+  @Test
+  void neighbours_that_leave_a_photographed_reveal_no_room_are_told_with_it() {
+    assertThat(
+            told(
+                plan(96, "glimmer 3", 20)
+                    .photographed(622, 660)
+                    .panel("bar 11 beat 4", "")
+                    .panel("bar 14", "")))
+        .startsWith(
+            "quay.yaml, line 12: panel 2 (line 11, on glimmer 3 at bar 11, with 20 pictures of"
+                + " lamp-1, photographed) and panel 3 (line 12, on bar 11 beat 4) cannot stand"
+                + " together:");
+  }
+
+  @Test
+  void music_that_moved_under_a_locked_panel_is_told() {
+    MusicBuilder music = new MusicBuilder().tempo(96).bars(16);
+    TimingSheet sheet =
+        new PlanBuilder(music)
+            .panel("", "")
+            .panel("bar 5", "")
+            .locked(230, 400)
+            .panel("", "")
+            .time();
+    assertThat(sheet.shots().get(1).frames()).isEqualTo(new FrameSpan(230, 400));
+    assertThat(sheet.findings())
+        .extracting(Finding::sentence)
+        .contains("is locked on its frames, and bar 5 lies 10 frames after its first");
+  }
+
+  @Test
+  void a_locked_panel_keeps_its_frames_whatever_the_music_does() {
+    PlanBuilder plan = plan(90, "glimmer 3", 20).locked(600, 800).panel("", "");
+    TimingSheet sheet = plan.time();
+    assertThat(sheet.shots().get(1).frames()).isEqualTo(new FrameSpan(600, 800));
+  }
+}

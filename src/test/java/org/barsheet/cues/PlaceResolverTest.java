@@ -1,0 +1,137 @@
+package org.barsheet.cues;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
+import org.barsheet.input.InputException;
+import org.barsheet.motif.Certainty;
+import org.barsheet.timing.Finding;
+import org.barsheet.timing.MusicBuilder;
+import org.barsheet.timing.PlanBuilder;
+import org.barsheet.timing.TimingSheet;
+import org.junit.jupiter.api.Test;
+
+/** Places of a plan, found or refused with what would be right. */
+class PlaceResolverTest {
+
+  private static MusicBuilder music() {
+    MusicBuilder music = new MusicBuilder().tempo(96).bars(8).again(3, 6);
+    return music
+        .motif("glimmer", 1, 3)
+        .motif("glimmer", 7, 1, Certainty.LIKELY, 0.82)
+        .motif("glimmer", 8, 1, Certainty.POSSIBLE, 0.6)
+        .mark("Chorus", 2)
+        .mark("Coda", 7)
+        .mark("Coda", 8);
+  }
+
+  private static long cut(String place) {
+    TimingSheet sheet = new PlanBuilder(music()).panel("", "").panel(place, "").time();
+    return sheet.shots().get(1).frames().start();
+  }
+
+  private static String refusal(String place) {
+    PlanBuilder plan = new PlanBuilder(music()).panel("", "").panel(place, "");
+    InputException refused = catchThrowableOfType(InputException.class, plan::time);
+    return refused.problems().get(0).toString();
+  }
+
+  @Test
+  void bars_and_beats() {
+    assertThat(cut("bar 2")).isEqualTo(60);
+    assertThat(cut("bar 2 beat 3")).isEqualTo(90);
+    assertThat(cut("bar 2 beat 2.5")).isEqualTo(83); // 22½ frames into the bar, and the tie goes up
+  }
+
+  @Test
+  void a_bar_played_twice_by_its_time() {
+    assertThat(cut("bar 3 time 1")).isEqualTo(120);
+    assertThat(cut("bar 3 time 2")).isEqualTo(480);
+    assertThat(refusal("bar 3"))
+        .isEqualTo(
+            """
+            quay.yaml, line 11: bar 3 is played twice
+              write 'bar 3 time 1' (01:00:05:00) or 'bar 3 time 2' (01:00:20:00)\
+            """);
+  }
+
+  @Test
+  void a_bar_or_a_beat_that_is_not_there() {
+    assertThat(refusal("bar 120")).contains("there is no bar 120", "bars 1 to 6");
+    assertThat(refusal("bar 2 beat 5")).contains("bar 2 has 4 beats");
+  }
+
+  @Test
+  void marks_by_name() {
+    assertThat(cut("mark chorus")).isEqualTo(60);
+    assertThat(refusal("mark Chrous")).contains("no mark 'Chrous'", "nearest to that: Chorus");
+    assertThat(refusal("mark Chorus two")).contains("nearest to that: Chorus");
+    assertThat(refusal("mark Coda")).contains("2 marks 'Coda': at bar 7, bar 8", "name the bar");
+  }
+
+  @Test
+  void timecodes_within_the_film() {
+    assertThat(cut("01:00:10:12")).isEqualTo(252);
+    assertThat(refusal("00:59:00:00"))
+        .contains("lies outside the film", "01:00:00:00 to 01:00:29:23");
+  }
+
+  @Test
+  void returns_by_number_and_by_bar() {
+    assertThat(cut("glimmer 1")).isEqualTo(30);
+    assertThat(cut("glimmer 2")).isEqualTo(360);
+    assertThat(cut("glimmer near bar 8")).isEqualTo(360);
+    assertThat(refusal("glimmer 19"))
+        .contains("glimmer 19 asked, 2 found", "the last one is glimmer 2 in bar 7");
+    assertThat(refusal("tide")).contains("no return of tide was found");
+  }
+
+  @Test
+  void a_likely_return_chosen_is_a_finding() {
+    TimingSheet sheet = new PlanBuilder(music()).panel("", "").panel("glimmer 2", "").time();
+    assertThat(sheet.findings())
+        .anySatisfy(
+            finding -> {
+              assertThat(finding.severity()).isEqualTo(Finding.Severity.WARNING);
+              assertThat(finding.sentence()).isEqualTo("glimmer 2 is only likely (as given)");
+            });
+  }
+
+  @Test
+  void two_panels_on_one_cue_are_refused() {
+    PlanBuilder plan = new PlanBuilder(music()).panel("", "").panel("bar 7", "").panel("bar 7", "");
+    InputException refused = catchThrowableOfType(InputException.class, plan::time);
+    assertThat(refused.problems()).hasSize(1);
+    assertThat(refused.problems().get(0).sentence()).isEqualTo("panels 2 and 3 both sit on bar 7");
+  }
+
+  @Test
+  void the_music_starts_on_a_whole_frame_and_is_measured_from_it() {
+    // 2 s at 24000/1001 is frame 47.95: the music starts on frame 48, at 2.002 s.
+    TimingSheet sheet =
+        new PlanBuilder(music())
+            .rate(FrameRate.FPS_23_976)
+            .musicStarts(Seconds.of(2))
+            .panel("", "")
+            .panel("bar 2", "")
+            .time();
+    assertThat(sheet.clock().musicStartFrame()).isEqualTo(48);
+    assertThat(sheet.clock().filmTime(Seconds.ZERO)).isEqualTo(Seconds.of(2002, 1000));
+    assertThat(sheet.shots().get(1).frames().start()).isEqualTo(48 + 60);
+  }
+
+  @Test
+  void music_measured_from_its_first_note() {
+    MusicBuilder music = new MusicBuilder().tempo(96).bars(8).note(0, 72, 2, 1, 1);
+    TimingSheet sheet =
+        new PlanBuilder(music)
+            .fromFirstNote()
+            .musicStarts(Seconds.of(1))
+            .panel("", "")
+            .panel("bar 3", "")
+            .time();
+    assertThat(sheet.shots().get(1).frames().start()).isEqualTo(24 + 60);
+  }
+}
