@@ -2,7 +2,6 @@ package org.barsheet.align;
 
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.timing.Shot.Rival;
 
 /**
  * The aligner's answer with what there is to say about it.

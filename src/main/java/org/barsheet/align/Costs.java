@@ -1,6 +1,5 @@
 package org.barsheet.align;
 
-
 /**
  * What the soft rules cost, in millionths: whole numbers add up exactly, so equal answers are
  * equal. A cost of 1 is about what a shot half or nearly double as long as asked costs (its

@@ -9,9 +9,9 @@ import org.barsheet.cues.MusicRuler;
 import org.barsheet.cues.PlaceResolver;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Place.IntoPanel;
+import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Reveal.OnNotes;
 import org.barsheet.plan.Reveal.OnPlace;
-import org.barsheet.plan.Reveal;
 
 /** Where the reveals of one panel land. */
 final class LandingPlaces {

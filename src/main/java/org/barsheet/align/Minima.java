@@ -1,6 +1,5 @@
 package org.barsheet.align;
 
-
 /** The least of a row of costs, up to and from each place. */
 final class Minima {
 

@@ -14,7 +14,6 @@ import org.barsheet.input.Problem;
 import org.barsheet.input.Prose;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
-import org.barsheet.timing.Shot.Rival;
 
 /**
  * Puts panels on cues: of all answers that keep the hard rules the one that costs least, found

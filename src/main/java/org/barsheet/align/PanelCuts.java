@@ -9,12 +9,11 @@ import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBeat;
-import org.barsheet.cues.Places;
 import org.barsheet.plan.Length;
+import org.barsheet.plan.Panel;
 import org.barsheet.plan.Panel.AtPlace;
 import org.barsheet.plan.Panel.AutoCut;
 import org.barsheet.plan.Panel.Before;
-import org.barsheet.plan.Panel;
 import org.barsheet.plan.Place.Anywhere;
 
 /** Where one panel's shot can begin, for each moment it could sit on. */
@@ -179,7 +178,11 @@ final class PanelCuts {
   }
 
   private long beatAtOrBefore(long frame) {
-    return input.ruler().latestBeatAtOrBefore(frame).map(FilmBeat::frame).orElse(Math.max(0, frame));
+    return input
+        .ruler()
+        .latestBeatAtOrBefore(frame)
+        .map(FilmBeat::frame)
+        .orElse(Math.max(0, frame));
   }
 
   /**

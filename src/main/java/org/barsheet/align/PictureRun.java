@@ -2,8 +2,8 @@ package org.barsheet.align;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.plan.Reveal.Lands;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.Lands;
 
 /**
  * One way of showing a reveal: how many of its pictures, and each for how many frames.

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.MusicRuler;
-import org.barsheet.plan.Reveal.OnNotes;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.OnNotes;
 
 /**
  * The room a reveal needs in its shot.

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.barsheet.timing.Shot.Rival;
 
 /** The second-best place of each panel, and what it would cost. */
 final class Rivals {

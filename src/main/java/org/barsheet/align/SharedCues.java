@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.barsheet.cues.Cue;
-import org.barsheet.cues.Cues;
 
 /**
  * Keeps panels that are not neighbours from sitting on one cue. That can only happen on a long

@@ -9,12 +9,12 @@ import java.util.function.IntPredicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.cues.Cue;
 import org.barsheet.input.Prose;
-import org.barsheet.plan.Length.Unit;
 import org.barsheet.plan.Length;
+import org.barsheet.plan.Length.Unit;
 import org.barsheet.plan.Panel;
+import org.barsheet.plan.Place;
 import org.barsheet.plan.Place.AtBar;
 import org.barsheet.plan.Place.OfMotif;
-import org.barsheet.plan.Place;
 import org.barsheet.plan.Reveal;
 
 /** What would free a conflict, each way tried before it is offered, with its price. */

@@ -1,6 +1,5 @@
 package org.barsheet.align;
 
-
 /**
  * One hard thing a plan asks for.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.artwork;
 
-
 /**
  * What a keyer sees of a colour: its two colour differences, without its brightness. They are those
  * of ITU-R BT.709 in 8 bits, {@code Cb = 224·(B′ − Y′)/1.8556} and {@code Cr = 224·(R′ −

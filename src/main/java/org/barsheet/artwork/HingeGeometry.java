@@ -1,6 +1,5 @@
 package org.barsheet.artwork;
 
-
 /**
  * A flap on a hinge, lying on the table at 0 degrees. All of it is plain trigonometry.
  *

@@ -3,6 +3,7 @@ package org.barsheet.artwork;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Brightens;
 import org.barsheet.plan.Opening.Hinged;
 import org.barsheet.plan.Opening.Iris;
@@ -10,7 +11,6 @@ import org.barsheet.plan.Opening.LiftsOff;
 import org.barsheet.plan.Opening.Side;
 import org.barsheet.plan.Opening.Slides;
 import org.barsheet.plan.Opening.Values;
-import org.barsheet.plan.Opening;
 import org.barsheet.plan.Reveal.EvenIn;
 
 /** How far a movement goes, in the unit a hand sets it by and at the size of its model. */

@@ -2,13 +2,13 @@ package org.barsheet.artwork;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Brightens;
 import org.barsheet.plan.Opening.Hinged;
 import org.barsheet.plan.Opening.Iris;
 import org.barsheet.plan.Opening.LiftsOff;
 import org.barsheet.plan.Opening.Side;
 import org.barsheet.plan.Opening.Slides;
-import org.barsheet.plan.Opening;
 import org.barsheet.plan.Rect;
 
 /**

@@ -1,6 +1,5 @@
 package org.barsheet.artwork;
 
-
 /**
  * A rectangle of the film's picture in pixels, not rounded; it may lie partly or wholly outside.
  *

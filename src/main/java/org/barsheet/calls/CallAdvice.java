@@ -13,13 +13,13 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.cues.FilmClock;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.timing.TimingSheet;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.SoundLayout;
+import org.barsheet.timing.TimingSheet;
 
 /** How one performer films themselves, and what they send (common practice, no source). */
 final class CallAdvice {

@@ -6,13 +6,13 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.cues.MusicRuler;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.timing.TimingSheet;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.SoundLayout;
+import org.barsheet.timing.TimingSheet;
 
 /** Works out everybody's call. */
 public final class Calls {
@@ -24,8 +24,7 @@ public final class Calls {
   private final MusicRuler ruler;
   private final SoundLayout sound;
 
-  private Calls(
-      TimingSheet timing, List<PlannedReveal> reveals, List<Appearance> appearances) {
+  private Calls(TimingSheet timing, List<PlannedReveal> reveals, List<Appearance> appearances) {
     this.timing = timing;
     this.reveals = reveals;
     this.appearances = appearances;

@@ -8,12 +8,12 @@ import java.util.function.Supplier;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.production.Watcher;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine;
 
 /** The program: one command for each thing a person wants to know or to have made. */
 @Command(

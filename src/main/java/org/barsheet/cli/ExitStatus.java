@@ -1,6 +1,5 @@
 package org.barsheet.cli;
 
-
 /** What the program tells the shell when it ends. */
 final class ExitStatus {
 

@@ -3,9 +3,9 @@ package org.barsheet.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 
 /** Findings as text, grouped by who must act. */
 final class FindingsText {

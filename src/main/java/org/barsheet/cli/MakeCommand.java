@@ -13,6 +13,7 @@ import org.barsheet.production.Placed;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.barsheet.timing.Finding;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,7 +21,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine;
 
 /** Makes every sheet and file of a film. */
 @Command(

@@ -1,6 +1,5 @@
 package org.barsheet.clips;
 
-
 /** A recording whose headers say too little, or do not hold together. */
 public final class UnreadableClipException extends Exception {
 

@@ -1,6 +1,5 @@
 package org.barsheet.clock;
 
-
 /**
  * A count of frames as feet and frames of four-perforation 35 mm film, 16 frames to the foot.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.clock;
 
-
 /**
  * A run of film frames.
  *

@@ -3,10 +3,13 @@ package org.barsheet.cues;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
 import org.barsheet.motif.Certainty;
@@ -14,9 +17,6 @@ import org.barsheet.motif.Occurrence;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.BarBeat;
 import org.barsheet.score.Mark;
-import java.util.Set;
-import java.util.HashSet;
-import java.util.stream.Collectors;
 
 /** The moments of the music that panels can sit on, and how new ones are made. */
 public final class Cues {

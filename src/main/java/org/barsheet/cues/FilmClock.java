@@ -2,12 +2,12 @@ package org.barsheet.cues;
 
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
-import org.barsheet.plan.Film.MusicFrom;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Film.MusicFrom;
+import org.barsheet.plan.Recording;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Score;
 import org.barsheet.score.TempoMap;
-import org.barsheet.plan.Recording;
 
 /**
  * Ties the music to the film. The music's start is put on a whole frame, because editors lay sound

@@ -1,9 +1,9 @@
 package org.barsheet.exposure;
 
 import org.barsheet.plan.Opening;
+import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Reveal.EvenIn;
 import org.barsheet.plan.Reveal.Way;
-import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Slow;
 
 /**

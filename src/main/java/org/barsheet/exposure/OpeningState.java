@@ -1,6 +1,5 @@
 package org.barsheet.exposure;
 
-
 /**
  * How far an opening stands open in a shot.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.exposure;
 
-
 /**
  * One photograph.
  *

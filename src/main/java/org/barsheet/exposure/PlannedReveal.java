@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.plan.Opening;
-import org.barsheet.plan.Reveal.Way;
 import org.barsheet.plan.Reveal;
+import org.barsheet.plan.Reveal.Way;
 
 /**
  * A reveal spread over the frames of its shot.

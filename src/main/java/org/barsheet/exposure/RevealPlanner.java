@@ -10,9 +10,9 @@ import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.PlannedReveal.Squeeze;
 import org.barsheet.exposure.Steps.Step;
 import org.barsheet.plan.Opening;
+import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Reveal.Cycle;
 import org.barsheet.plan.Reveal.Way;
-import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 
 /** Spreads one reveal over the frames of its shot. */
@@ -26,7 +26,8 @@ public final class RevealPlanner {
   private final PictureRun way;
   private final List<Step> steps;
 
-  public RevealPlanner(Shot shot, RevealRoom room, PictureRun way, Opening opening, Movement movement) {
+  public RevealPlanner(
+      Shot shot, RevealRoom room, PictureRun way, Opening opening, Movement movement) {
     this.shot = shot;
     this.room = room;
     this.reveal = room.reveal();

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.barsheet.plan.Hand;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 import org.barsheet.timing.TimingSheet;
 

@@ -1,4 +1,7 @@
-/** Pictures of a reveal, frame by frame; entry class {@link org.barsheet.exposure.FilmSheet}. */
+/**
+ * How photographs of a reveal fall on frames; entry class {@link
+ * org.barsheet.exposure.RevealPlanner}.
+ */
 @NullMarked
 package org.barsheet.exposure;
 

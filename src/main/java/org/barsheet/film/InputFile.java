@@ -1,6 +1,5 @@
 package org.barsheet.film;
 
-
 /**
  * A file the film sheet was made from.
  *

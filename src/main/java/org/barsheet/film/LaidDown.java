@@ -28,9 +28,9 @@ final class LaidDown {
   /** What this run laid down. */
   static LaidFilm of(FilmSheet sheet) {
     return new LaidFilm(
-        sheet.timing().plan().title(),
+        sheet.plan().title(),
         sheet.timing().clock().rate(),
-        sheet.timing().plan().film().firstFrame(),
+        sheet.plan().film().firstFrame(),
         sheet.timing().lengthFrames(),
         sheet.inputs().stream().map(in -> new LaidInput(in.name(), in.sha256())).toList(),
         sheet.timing().bars().stream().map(LaidDown::bar).toList(),

@@ -29,8 +29,8 @@ public final class Photographs {
 
   public Photographs(FilmSheet sheet) {
     this.sheet = sheet;
-    Artwork artwork = sheet.timing().plan().artwork();
-    Film film = sheet.timing().plan().film();
+    Artwork artwork = sheet.plan().artwork();
+    Film film = sheet.plan().film();
     this.wholeArtwork =
         Rects.shaped(
             new Rect(0, 0, artwork.squaresWide(), artwork.squaresHigh()),
@@ -74,7 +74,6 @@ public final class Photographs {
 
   private boolean isOfArtwork(PlannedReveal reveal) {
     return sheet
-        .timing()
         .plan()
         .artwork()
         .model(reveal.opening().model())

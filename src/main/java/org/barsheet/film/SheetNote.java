@@ -1,6 +1,5 @@
 package org.barsheet.film;
 
-
 /**
  * Something written beside a frame of the exposure sheet.
  *

@@ -9,9 +9,9 @@ import org.barsheet.artwork.ModelScale;
 import org.barsheet.artwork.Rects;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 
 /**

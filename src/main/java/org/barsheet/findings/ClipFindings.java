@@ -5,12 +5,12 @@ import java.util.List;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.received.ClipCheck;
 import org.barsheet.received.ClipFault;
-import org.barsheet.received.ReceivedClip.State;
 import org.barsheet.received.ReceivedClip;
+import org.barsheet.received.ReceivedClip.State;
 import org.barsheet.received.SoundCheck;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 import org.barsheet.timing.TimingSheet;
 

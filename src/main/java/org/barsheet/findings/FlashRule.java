@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.changes.Changes;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 

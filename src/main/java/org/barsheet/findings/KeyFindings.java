@@ -10,9 +10,9 @@ import org.barsheet.artwork.KeyColour;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Plan;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 
 /** Backings that lie near a colour which has to stay when they are keyed out. */

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Objects;
 import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.LargestStep;
-import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.input.Prose;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 
 /** What is doubtful about the movements to photograph, whichever shots show them. */

@@ -14,9 +14,9 @@ import org.barsheet.plan.Rect;
 import org.barsheet.shooting.CameraView;
 import org.barsheet.shooting.SetUp;
 import org.barsheet.shooting.ShootingPlan;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
@@ -40,7 +40,8 @@ public final class RevealFramingFindings {
   private final ShootingPlan shooting;
   private final Findings findings = new Findings();
 
-  public RevealFramingFindings(TimingSheet timing, List<PlannedReveal> reveals, ShootingPlan shooting) {
+  public RevealFramingFindings(
+      TimingSheet timing, List<PlannedReveal> reveals, ShootingPlan shooting) {
     this.timing = timing;
     this.plan = timing.plan();
     this.film = plan.film();

@@ -10,14 +10,14 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.input.Prose;
+import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Hinged;
 import org.barsheet.plan.Opening.Side;
 import org.barsheet.plan.Opening.Slides;
-import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
@@ -34,7 +34,8 @@ public final class SamenessFindings {
   private final List<Movement> movements;
   private final Findings findings = new Findings();
 
-  public SamenessFindings(TimingSheet timing, List<PlannedReveal> reveals, List<Movement> movements) {
+  public SamenessFindings(
+      TimingSheet timing, List<PlannedReveal> reveals, List<Movement> movements) {
     this.timing = timing;
     this.plan = timing.plan();
     this.reveals = reveals;

@@ -3,9 +3,9 @@ package org.barsheet.findings;
 import java.util.List;
 import org.barsheet.shooting.SetUp;
 import org.barsheet.shooting.ShootingPlan;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 
 /** What cannot be photographed as the set-ups stand. */

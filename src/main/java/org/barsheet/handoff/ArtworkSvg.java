@@ -6,9 +6,9 @@ import java.nio.charset.StandardCharsets;
 import org.barsheet.artwork.ArtworkMap;
 import org.barsheet.artwork.MapMark;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.handoff.text.Html;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
+import org.barsheet.text.Html;
 
 /**
  * The map of the artwork as one printable page in SVG 1.1 (W3C), in black and greys, with a bar of
@@ -31,7 +31,7 @@ final class ArtworkSvg {
 
   private ArtworkSvg(FilmSheet sheet) {
     this.sheet = sheet;
-    boolean a4 = sheet.timing().plan().film().paper() == Film.Paper.A4;
+    boolean a4 = sheet.plan().film().paper() == Film.Paper.A4;
     this.wide = a4 ? 297 : 279.4;
     this.high = a4 ? 210 : 215.9;
   }
@@ -41,19 +41,18 @@ final class ArtworkSvg {
   }
 
   private String page() {
-    Artwork artwork = sheet.timing().plan().artwork();
+    Artwork artwork = sheet.plan().artwork();
     ArtworkMap map =
         ArtworkMap.within(
             artwork,
-            sheet.timing().plan().openings(),
+            sheet.plan().openings(),
             wide - 2 * MARGIN,
             high - 2 * MARGIN - HEADING - FOOT);
     svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm(wide) + "mm\" height=\"");
     svg.append(mm(high) + "mm\" viewBox=\"0 0 " + mm(wide) + " " + mm(high) + "\"");
     svg.append(" font-family=\"Arial, 'Liberation Sans', sans-serif\" fill=\"#000000\">\n");
-    svg.append(
-        "<title>" + Html.escaped(sheet.timing().plan().title() + ": artwork") + "</title>\n");
+    svg.append("<title>" + Html.escaped(sheet.plan().title() + ": artwork") + "</title>\n");
     svg.append("<rect width=\"" + mm(wide) + "\" height=\"" + mm(high) + "\" fill=\"#FFFFFF\"/>\n");
     heading(artwork, map);
     svg.append("<g transform=\"translate(" + mm((wide - map.wide()) / 2) + " ");
@@ -66,7 +65,7 @@ final class ArtworkSvg {
 
   private void heading(Artwork artwork, ArtworkMap map) {
     left(MARGIN, MARGIN + 5, "Artwork", 16, true);
-    left(MARGIN, MARGIN + 10.5, sheet.timing().plan().title(), 9, false);
+    left(MARGIN, MARGIN + 10.5, sheet.plan().title(), 9, false);
     String paper =
         FilmWords.decimal(artwork.squaresWide())
             + " by "

@@ -4,7 +4,7 @@ import java.util.List;
 import org.barsheet.calls.Call;
 import org.barsheet.calls.CallAppearance;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.handoff.text.Html;
+import org.barsheet.text.Html;
 
 /** One performer's call as a page to print. */
 final class CallPage {
@@ -33,8 +33,8 @@ final class CallPage {
   private CallPage() {}
 
   static String of(FilmSheet sheet, Call call) {
-    String title = call.performer().name() + " · " + sheet.timing().plan().title();
-    String subtitle = call.about() + " · " + FilmWords.counting(sheet.timing().plan().film());
+    String title = call.performer().name() + " · " + sheet.plan().title();
+    String subtitle = call.about() + " · " + FilmWords.counting(sheet.plan().film());
     Html html = new Html();
     html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
     html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");

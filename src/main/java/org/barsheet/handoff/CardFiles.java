@@ -22,8 +22,8 @@ final class CardFiles {
     }
     files.add(file("shooting-cards.html", ShootingCards.page(sheet)));
     for (Movement movement : sheet.movements()) {
-      String title = sheet.timing().plan().title();
-      Film.Paper paper = sheet.timing().plan().film().paper();
+      String title = sheet.plan().title();
+      Film.Paper paper = sheet.plan().film().paper();
       List<String> pages = Gauge.pages(movement, title, paper);
       for (int page = 0; page < pages.size(); page++) {
         String number = page == 0 ? "" : "-" + (page + 1);

@@ -10,7 +10,7 @@ final class ChaptersVtt {
 
   static byte[] bytes(FilmSheet sheet) {
     WebVtt vtt = new WebVtt(sheet.timing().clock().rate());
-    vtt.note("Chapters are shots; " + FilmWords.counting(sheet.timing().plan().film()));
+    vtt.note("Chapters are shots; " + FilmWords.counting(sheet.plan().film()));
     for (Shot shot : sheet.timing().shots()) {
       String action = shot.panel().action();
       vtt.cue(

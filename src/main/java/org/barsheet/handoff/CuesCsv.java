@@ -39,7 +39,7 @@ final class CuesCsv {
   private CuesCsv() {}
 
   static void write(FilmSheet sheet, OutputStream out) throws IOException {
-    Film film = sheet.timing().plan().film();
+    Film film = sheet.plan().film();
     try (CsvFile table = new CsvFile(out, film.rate(), COLUMNS)) {
       for (Cue cue : sheet.timing().cues()) {
         table.row(
@@ -62,7 +62,7 @@ final class CuesCsv {
   }
 
   private static String landings(FilmSheet sheet, Cue cue) {
-    Film film = sheet.timing().plan().film();
+    Film film = sheet.plan().film();
     return CueWords.shots(sheet, cue).stream()
         .flatMap(shot -> CueWords.reveals(sheet, shot).stream())
         .map(reveal -> CueWords.landing(film, reveal))

@@ -16,9 +16,7 @@ final class CuesVtt {
 
   static byte[] bytes(FilmSheet sheet) {
     WebVtt vtt = new WebVtt(sheet.timing().clock().rate());
-    vtt.note(
-        "Times run from the film's first frame; "
-            + FilmWords.counting(sheet.timing().plan().film()));
+    vtt.note("Times run from the film's first frame; " + FilmWords.counting(sheet.plan().film()));
     List<Cue> inOrder =
         sheet.timing().cues().stream().sorted(Comparator.comparingLong(Cue::frame)).toList();
     for (Cue cue : inOrder) {
@@ -47,7 +45,7 @@ final class CuesVtt {
     if (CueWords.certainty(cue).equals("likely") || CueWords.certainty(cue).equals("possible")) {
       line.append(" (").append(CueWords.certainty(cue)).append(')');
     }
-    Film film = sheet.timing().plan().film();
+    Film film = sheet.plan().film();
     CueWords.accent(film, cue).ifPresent(accent -> line.append(" · ").append(accent));
     for (Shot shot : CueWords.shots(sheet, cue)) {
       line.append(" · panel ").append(shot.panel().name());

@@ -10,8 +10,8 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Timecode;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.handoff.text.Ascii;
 import org.barsheet.plan.Film;
+import org.barsheet.text.Ascii;
 import org.barsheet.timing.Shot;
 
 /**
@@ -36,9 +36,9 @@ final class EditDecisionList {
 
   private EditDecisionList(FilmSheet sheet) {
     this.sheet = sheet;
-    this.film = sheet.timing().plan().film();
+    this.film = sheet.plan().film();
     this.shots = sheet.timing().shots();
-    this.title = Ascii.line(sheet.timing().plan().title());
+    this.title = Ascii.line(sheet.plan().title());
     this.reels = reels(shots);
   }
 

@@ -45,7 +45,7 @@ final class InsertsCsv {
 
   private InsertsCsv(FilmSheet sheet) {
     this.sheet = sheet;
-    this.film = sheet.timing().plan().film();
+    this.film = sheet.plan().film();
   }
 
   static void write(FilmSheet sheet, OutputStream out) throws IOException {

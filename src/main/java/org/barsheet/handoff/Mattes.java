@@ -9,8 +9,8 @@ import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.Insert;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.handoff.text.Html;
 import org.barsheet.plan.Film;
+import org.barsheet.text.Html;
 
 /**
  * A matte for each opening that somebody is seen in: an SVG of the film's size, white where the
@@ -23,7 +23,7 @@ final class Mattes {
 
   private Mattes(FilmSheet sheet) {
     this.sheet = sheet;
-    this.film = sheet.timing().plan().film();
+    this.film = sheet.plan().film();
   }
 
   /** One matte a shot and opening, in {@code mattes/}. */

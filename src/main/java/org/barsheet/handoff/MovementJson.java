@@ -5,8 +5,8 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
-import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.PictureMeasures;
 import org.barsheet.plan.Opening.Support;
 

@@ -49,7 +49,7 @@ final class OtioMarkers {
               words.add(CueWords.certainty(cue));
               words.add(String.join("; ", CueWords.parts(sheet, cue)));
             });
-    CueWords.accent(sheet.timing().plan().film(), cue).ifPresent(words::add);
+    CueWords.accent(sheet.plan().film(), cue).ifPresent(words::add);
     CueWords.panels(sheet, cue).forEach(panel -> words.add("panel " + panel));
     return String.join(" · ", words);
   }

@@ -81,11 +81,11 @@ final class OtioTimeline {
     }
     tracks.addAll(performers());
     tracks.add(guide(guide));
-    sheet.timing().plan().recording().flatMap(this::recording).ifPresent(tracks::add);
-    String title = sheet.timing().plan().title();
+    sheet.plan().recording().flatMap(this::recording).ifPresent(tracks::add);
+    String title = sheet.plan().title();
     return Otio.timeline(
         title,
-        Otio.time(rate, sheet.timing().plan().film().firstFrame().frame()),
+        Otio.time(rate, sheet.plan().film().firstFrame().frame()),
         Otio.stack(title, tracks),
         ours(filmData()));
   }
@@ -94,7 +94,7 @@ final class OtioTimeline {
     JsonObject data = new JsonObject();
     data.addProperty("frameRate", rate.exactName());
     data.addProperty("dropFrame", rate.dropFrame());
-    data.addProperty("firstFrame", sheet.timing().plan().film().firstFrame().toString());
+    data.addProperty("firstFrame", sheet.plan().film().firstFrame().toString());
     JsonObject inputs = new JsonObject();
     for (InputFile input : sheet.inputs()) {
       inputs.addProperty(input.role(), input.sha256());
@@ -270,7 +270,7 @@ final class OtioTimeline {
   /** The file says its own timecode, so its ranges count from that. */
   private JsonObject guide(String file) {
     SoundLayout layout = SoundLayout.of(sheet.timing());
-    long first = layout.samplesSinceMidnight(sheet.timing().plan().film());
+    long first = layout.samplesSinceMidnight(sheet.plan().film());
     JsonObject available = Otio.range(samples(first), samples(layout.lengthSamples()));
     JsonObject range =
         Otio.range(

@@ -1,7 +1,7 @@
 package org.barsheet.handoff;
 
-import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.drawing.Canvas;
 import org.barsheet.handoff.drawing.OpeningDrawing;
@@ -21,7 +21,7 @@ final class PictureDrawing {
 
   PictureDrawing(FilmSheet sheet, Movement movement, PictureParts parts) {
     this.movement = movement;
-    this.opening = sheet.timing().plan().opening(movement.openings().get(0)).orElseThrow();
+    this.opening = sheet.plan().opening(movement.openings().get(0)).orElseThrow();
     this.parts = parts;
   }
 
@@ -50,7 +50,8 @@ final class PictureDrawing {
   private void amongItsFellows(Canvas canvas, PixelRect part, int line, MovedPicture picture) {
     PixelRect name = part.part(0, 0, 1, 0.1);
     paper(canvas, name, line);
-    canvas.text(movement.name() + ", 0 to " + last(), name.part(0.03, 0.2, 0.97, 0.8), PaperColor.INK);
+    canvas.text(
+        movement.name() + ", 0 to " + last(), name.part(0.03, 0.2, 0.97, 0.8), PaperColor.INK);
     int columns = (int) Math.ceil(Math.sqrt(last() + 1));
     int rows = (last() + columns) / columns;
     PixelRect cell =

@@ -23,7 +23,7 @@ final class PicturesCsv {
   private PicturesCsv() {}
 
   static void write(FilmSheet sheet, OutputStream out) throws IOException {
-    Film film = sheet.timing().plan().film();
+    Film film = sheet.plan().film();
     int layers = layers(sheet);
     Photographs photographs = new Photographs(sheet);
     try (CsvFile table = new CsvFile(out, film.rate(), columns(layers))) {

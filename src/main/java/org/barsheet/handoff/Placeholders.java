@@ -8,8 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.drawing.Canvas;
 import org.barsheet.plan.Film;
@@ -33,7 +33,7 @@ public final class Placeholders {
 
   /** A plate a shot, and every picture of every movement, in {@code pictures/}. */
   public static List<HandoffFile> files(FilmSheet sheet) {
-    Film film = sheet.timing().plan().film();
+    Film film = sheet.plan().film();
     List<HandoffFile> files = new ArrayList<>();
     for (Shot shot : sheet.timing().shots()) {
       files.add(

@@ -29,7 +29,8 @@ final class PlateDrawing {
     PixelRect heading = whole.part(0, 0, 1, 0.16);
     canvas.fill(heading, PaperColor.PAPER);
     canvas.text(PicturePaths.plate(shot), heading.part(0.02, 0.12, 0.98, 0.56), PaperColor.INK);
-    canvas.text(caption(sheet, shot, framing), heading.part(0.02, 0.66, 0.98, 0.9), PaperColor.PENCIL);
+    canvas.text(
+        caption(sheet, shot, framing), heading.part(0.02, 0.66, 0.98, 0.9), PaperColor.PENCIL);
     canvas.outline(whole, line, PaperColor.PENCIL);
   }
 
@@ -47,7 +48,7 @@ final class PlateDrawing {
 
   private static void openings(
       Canvas canvas, FilmSheet sheet, Shot shot, Framing framing, int line) {
-    for (Opening opening : sheet.timing().plan().openings()) {
+    for (Opening opening : sheet.plan().openings()) {
       PixelRect box = box(framing.inPicture(opening.rect(), shot.frames().start()));
       canvas.fill(box, openAtFirst(sheet, shot, opening) > 0 ? PaperColor.LAMP : PaperColor.PAPER);
       canvas.outline(box, line, PaperColor.INK);

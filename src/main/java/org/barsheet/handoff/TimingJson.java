@@ -81,7 +81,7 @@ public final class TimingJson {
     array("bars", sheet.timing().bars(), this::bar);
     array("cues", sheet.timing().cues(), this::cue);
     array("shots", sheet.timing().shots(), this::shot);
-    array("openings", sheet.timing().plan().openings(), this::opening);
+    array("openings", sheet.plan().openings(), this::opening);
     array("movements", sheet.movements(), movement -> MovementJson.write(json, movement));
     array("appearances", sheet.appearances(), this::appearance);
     shooting(sheet.shooting());
@@ -103,17 +103,17 @@ public final class TimingJson {
   }
 
   private void film() throws IOException {
-    Film film = sheet.timing().plan().film();
+    Film film = sheet.plan().film();
     json.name("film").beginObject();
-    json.name("title").value(sheet.timing().plan().title());
+    json.name("title").value(sheet.plan().title());
     json.name("frameRate").value(film.rate().exactName());
     json.name("dropFrame").value(film.rate().dropFrame());
     json.name("firstFrame").value(film.firstFrame().toString());
     json.name("musicStartFrame").value(sheet.timing().clock().musicStartFrame());
     json.name("lengthFrames").value(sheet.timing().lengthFrames());
     json.name("pictureLead").value(film.pictureLead());
-    if (sheet.timing().plan().recording().isPresent()) {
-      recording(sheet.timing().plan().recording().get());
+    if (sheet.plan().recording().isPresent()) {
+      recording(sheet.plan().recording().get());
     }
     json.endObject();
   }
@@ -209,7 +209,7 @@ public final class TimingJson {
   }
 
   private void shot(Shot shot) throws IOException {
-    Film film = sheet.timing().plan().film();
+    Film film = sheet.plan().film();
     json.beginObject();
     json.name("panel").value(shot.panel().name());
     json.name("action").value(shot.panel().action());

@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /**
  * The note of a motif that the picture must land on.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /** How much a find may be relied upon. */
 public enum Certainty {
   /** Right, as a trained listener would say. */

@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /**
  * A pattern laid over a score: which note of the field stands for which note of the pattern.
  *

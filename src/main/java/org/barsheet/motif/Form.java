@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /** How a return of a motif is changed against the motif itself. */
 public enum Form {
   AS_GIVEN("as given"),

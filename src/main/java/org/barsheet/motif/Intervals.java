@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /** Intervals between pitches in scale steps. */
 final class Intervals {
 

@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /** How far a search lets a chain stray, at what cost the rules say. */
 enum Leeway {
   /** Every note on time, one after another at most missing. */

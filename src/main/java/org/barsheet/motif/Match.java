@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /** How near a return must be to count: each kind includes those before it. */
 public enum Match {
   /** Same pitches (in any octave), same rhythm. */

@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /**
  * What a change of a motif costs, in thousandths of a lost inner note.
  *

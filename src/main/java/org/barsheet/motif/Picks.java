@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /** For each note of a pattern the note of the field that stands for it, or none. */
 final class Picks {
 

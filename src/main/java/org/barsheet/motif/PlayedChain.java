@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /**
  * A chain found in free playing.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.motif;
 
-
 /**
  * A part that plays a return.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.plan;
 
-
 /**
  * The camera that photographs the models.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.plan;
 
-
 /**
  * What the camera sees of the artwork in a shot. Its height follows from the film's picture.
  *

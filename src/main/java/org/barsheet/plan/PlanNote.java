@@ -1,6 +1,5 @@
 package org.barsheet.plan;
 
-
 /**
  * Something a person should know about how their plan was read; nothing is wrong with it.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.plan;
 
-
 /**
  * A rectangle of the artwork, in squares from its top left corner.
  *

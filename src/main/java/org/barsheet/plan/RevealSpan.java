@@ -1,6 +1,5 @@
 package org.barsheet.plan;
 
-
 /**
  * How many frames a reveal takes, seen from the frame it lands on.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.plan;
 
-
 /**
  * Where a movement is slow. With t from 0 to 1 the share of the movement done is: none t, start t²,
  * end 1 − (1 − t)², both 3t² − 2t³.

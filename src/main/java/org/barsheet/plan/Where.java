@@ -1,6 +1,5 @@
 package org.barsheet.plan;
 
-
 /**
  * A place in the plan's own files, for messages.
  *

@@ -1,4 +1,4 @@
-/** What the director asks for; entry class {@link org.barsheet.plan.PlanReader}. */
+/** What the director asks for: the model of a plan; entry class {@link org.barsheet.plan.Plan}. */
 @NullMarked
 package org.barsheet.plan;
 

@@ -7,10 +7,10 @@ import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.workbook.CarriedOver;
 import org.barsheet.workbook.FinishedWorkbook;
-import org.barsheet.workbook.TypedCells;
 import org.barsheet.workbook.WorkbookWriter;
+import org.barsheet.workbook.typed.CarriedOver;
+import org.barsheet.workbook.typed.TypedCells;
 
 /** A workbook that is made while the other files are written: it takes as long as all of them. */
 final class MeanwhileWorkbook implements AutoCloseable {

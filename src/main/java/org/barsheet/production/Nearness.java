@@ -7,8 +7,8 @@ import org.barsheet.cues.Cue;
 import org.barsheet.motif.Motif;
 import org.barsheet.motif.NearMiss;
 import org.barsheet.motif.Occurrence;
-import org.barsheet.plan.Place.AtBar;
 import org.barsheet.plan.Place;
+import org.barsheet.plan.Place.AtBar;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Bar;
 

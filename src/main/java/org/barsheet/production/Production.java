@@ -47,8 +47,8 @@ import org.barsheet.sound.SoundBank;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
 import org.barsheet.timing.WholeAnswer;
-import org.barsheet.workbook.CarriedOver;
 import org.barsheet.workbook.WorkbookWriter;
+import org.barsheet.workbook.typed.CarriedOver;
 
 /** The whole road from files to files. Every method throws {@link InputException} on bad input. */
 public final class Production {

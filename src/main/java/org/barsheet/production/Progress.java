@@ -1,6 +1,5 @@
 package org.barsheet.production;
 
-
 /** Hears what is being done, for whoever waits. */
 @FunctionalInterface
 public interface Progress {

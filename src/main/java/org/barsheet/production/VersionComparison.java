@@ -22,7 +22,8 @@ import org.barsheet.pulse.TempoRequest;
  * @param parts parts that only one score has, in sentences
  * @param bars the bars of two scores, bars of the same fate together
  */
-public record VersionComparison(Optional<Changes> film, List<String> parts, List<MusicChange> bars) {
+public record VersionComparison(
+    Optional<Changes> film, List<String> parts, List<MusicChange> bars) {
 
   private static final String TIMING = "timing.json";
 

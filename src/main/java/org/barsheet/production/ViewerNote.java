@@ -1,6 +1,5 @@
 package org.barsheet.production;
 
-
 /**
  * A note that a viewer wrote on the review page.
  *

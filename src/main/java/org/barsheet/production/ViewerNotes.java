@@ -11,9 +11,9 @@ import org.barsheet.cues.MusicRuler;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Finding;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 

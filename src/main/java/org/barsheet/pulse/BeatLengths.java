@@ -1,6 +1,5 @@
 package org.barsheet.pulse;
 
-
 /**
  * The beat lengths that are searched, 0.24 to 1.6 s in steps of one search frame, how likely each
  * is, and what a change from one to the next costs.

@@ -1,6 +1,5 @@
 package org.barsheet.pulse;
 
-
 /**
  * One way to hear the beats and bars of a score.
  *

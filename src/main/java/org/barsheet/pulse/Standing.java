@@ -1,6 +1,5 @@
 package org.barsheet.pulse;
 
-
 /** How far values stand out among their neighbours, in standard deviations. */
 final class Standing {
 

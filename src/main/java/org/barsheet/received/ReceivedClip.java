@@ -1,9 +1,9 @@
 package org.barsheet.received;
 
 import java.util.Optional;
+import org.barsheet.clips.ClipFacts;
 import org.barsheet.clips.ClipFacts.Picture;
 import org.barsheet.clips.ClipFacts.Sound;
-import org.barsheet.clips.ClipFacts;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.plan.Performer;
 

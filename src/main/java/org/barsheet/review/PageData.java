@@ -24,7 +24,7 @@ final class PageData {
   private PageData(FilmSheet sheet, Path folder) {
     this.sheet = sheet;
     this.folder = folder;
-    this.plan = sheet.timing().plan();
+    this.plan = sheet.plan();
   }
 
   static String json(FilmSheet sheet, String name, Path folder) {

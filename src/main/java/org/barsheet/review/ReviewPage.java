@@ -36,8 +36,8 @@ public final class ReviewPage {
     String script = PageParts.script();
     Map<String, String> fillings =
         Map.of(
-            "policy", policy(style, script, sheet.timing().plan().recording().isPresent()),
-            "title", PageParts.escaped(sheet.timing().plan().title()),
+            "policy", policy(style, script, sheet.plan().recording().isPresent()),
+            "title", PageParts.escaped(sheet.plan().title()),
             "style", style,
             "data", PageData.json(sheet, name, folder),
             "script", script);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.barsheet.align.Rival;
 import org.barsheet.artwork.Framing;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
@@ -32,9 +33,9 @@ final class ShotData {
     this.sheet = sheet;
     this.drawings = drawings;
     this.json = json;
-    sheet.timing().plan().openings().forEach(o -> openings.put(o.name(), openings.size()));
+    sheet.plan().openings().forEach(o -> openings.put(o.name(), openings.size()));
     sheet.movements().forEach(m -> movements.put(m.name(), movements.size()));
-    sheet.timing().plan().performers().forEach(p -> performers.put(p.name(), performers.size()));
+    sheet.plan().performers().forEach(p -> performers.put(p.name(), performers.size()));
     sheet.timing().cues().forEach(c -> cues.put(c.id(), cues.size()));
     sheet.reveals().forEach(r -> reveals.computeIfAbsent(r.shot(), i -> new ArrayList<>()).add(r));
     sheet.states().forEach(s -> states.computeIfAbsent(s.shot(), i -> new ArrayList<>()).add(s));
@@ -42,7 +43,7 @@ final class ShotData {
 
   void write() {
     json.objects("shots", sheet.timing().shots(), this::shot);
-    json.objects("performers", sheet.timing().plan().performers(), this::performer);
+    json.objects("performers", sheet.plan().performers(), this::performer);
     json.objects("appearances", sheet.appearances(), this::appearance);
   }
 
@@ -67,7 +68,7 @@ final class ShotData {
     json.list("open", states.getOrDefault(shot.index(), List.of()), this::standing);
   }
 
-  private void rival(Shot.Rival rival) {
+  private void rival(Rival rival) {
     json.text("rival", rival.sentence()).yes("free", rival.isFreeChoice());
   }
 

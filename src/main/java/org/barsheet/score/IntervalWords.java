@@ -1,6 +1,5 @@
 package org.barsheet.score;
 
-
 /** Intervals in the words of musicians. */
 public final class IntervalWords {
 

@@ -1,6 +1,5 @@
 package org.barsheet.score;
 
-
 /**
  * A marker (FF 06) or cue point (FF 07) of the file.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.score;
 
-
 /** Meta events of the Standard MIDI File that a score is read from. */
 final class MetaType {
 

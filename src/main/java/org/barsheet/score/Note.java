@@ -1,6 +1,5 @@
 package org.barsheet.score;
 
-
 /**
  * One sounding note.
  *

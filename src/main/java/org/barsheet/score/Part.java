@@ -1,6 +1,5 @@
 package org.barsheet.score;
 
-
 /**
  * One player's line: the notes of one channel in one track.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.score;
 
-
 /**
  * Something odd in a score file that did not keep it from being read.
  *

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.barsheet.exposure.Movement;
-import org.barsheet.film.Photographs;
 import org.barsheet.plan.Artwork;
 
 /**

@@ -2,9 +2,9 @@ package org.barsheet.shooting;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Brightens;
 import org.barsheet.plan.Opening.LiftsOff;
-import org.barsheet.plan.Opening;
 
 /** What to mind in a set-up: the usual reminders that fit its work. They allow nothing. */
 final class SetUpCautions {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.film.Photographs;
 import org.barsheet.timing.TimingSheet;
 
 /**

@@ -1,8 +1,8 @@
 package org.barsheet.sound;
 
 import java.util.List;
-import org.barsheet.timing.SoundLayout.Click;
 import org.barsheet.timing.SoundLayout;
+import org.barsheet.timing.SoundLayout.Click;
 
 /**
  * Short clicks, each from its full strength so that its onset is one sample; downbeats are higher

@@ -1,6 +1,5 @@
 package org.barsheet.sound;
 
-
 /**
  * A named moment of a sound file.
  *

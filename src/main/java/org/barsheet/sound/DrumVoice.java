@@ -1,6 +1,5 @@
 package org.barsheet.sound;
 
-
 /** A stroke on a drum, from its beginning to its end; it takes no notice of the note's length. */
 final class DrumVoice implements SoundingNote {
 

@@ -1,6 +1,5 @@
 package org.barsheet.sound;
 
-
 /** A sound that is made block by block, in order. */
 interface SampleSource {
 

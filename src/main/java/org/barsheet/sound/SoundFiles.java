@@ -10,8 +10,8 @@ import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmClock;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Film;
-import org.barsheet.timing.SoundLayout.Click;
 import org.barsheet.timing.SoundLayout;
+import org.barsheet.timing.SoundLayout.Click;
 
 /**
  * The sound players hear: 48 kHz, 16 bits, the same bytes for the same film. Both files have the
@@ -24,7 +24,7 @@ public final class SoundFiles {
   /** Writes the click track: count-in and every felt beat, downbeats accented, one channel. */
   public static void writeClick(FilmSheet sheet, OutputStream out) throws IOException {
     SoundLayout layout = SoundLayout.of(sheet.timing());
-    Pop pop = new Pop(layout, sheet.timing().plan().film());
+    Pop pop = new Pop(layout, sheet.plan().film());
     ClickTrack clicks = new ClickTrack(layout, layout.clicks());
     file(sheet, layout, 1, "click track")
         .write(
@@ -52,7 +52,7 @@ public final class SoundFiles {
   private static void writeGuide(
       FilmSheet sheet, SoundLayout layout, SampleSource orchestra, OutputStream out)
       throws IOException {
-    Pop pop = new Pop(layout, sheet.timing().plan().film());
+    Pop pop = new Pop(layout, sheet.plan().film());
     List<Click> countIn = layout.clicks().stream().filter(Click::countIn).toList();
     ClickTrack clicks = new ClickTrack(layout, countIn);
     file(sheet, layout, 2, "guide")
@@ -66,7 +66,7 @@ public final class SoundFiles {
   }
 
   private static WaveFile file(FilmSheet sheet, SoundLayout layout, int channels, String what) {
-    Film film = sheet.timing().plan().film();
+    Film film = sheet.plan().film();
     String description =
         what
             + ", head "
@@ -76,7 +76,7 @@ public final class SoundFiles {
             + " fps, film frame 0 is "
             + film.firstFrame()
             + ": "
-            + sheet.timing().plan().title();
+            + sheet.plan().title();
     return new WaveFile(
         channels,
         layout.lengthSamples(),
@@ -89,7 +89,7 @@ public final class SoundFiles {
     FilmClock clock = sheet.timing().clock();
     List<CuePoint> points = new ArrayList<>();
     points.add(new CuePoint(layout.sampleAt(layout.clicks().get(0).at()), "count-in"));
-    new Pop(layout, sheet.timing().plan().film())
+    new Pop(layout, sheet.plan().film())
         .start()
         .ifPresent(sample -> points.add(new CuePoint(sample, "pop")));
     points.add(new CuePoint(layout.sampleAt(Seconds.ZERO), "film frame 0"));

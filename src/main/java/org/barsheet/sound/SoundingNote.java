@@ -1,6 +1,5 @@
 package org.barsheet.sound;
 
-
 /** One note while it sounds. */
 interface SoundingNote {
 

@@ -8,9 +8,9 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import org.barsheet.handoff.text.Ascii;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.text.Ascii;
 import org.barsheet.timing.SoundLayout;
 
 /**

@@ -1,6 +1,5 @@
 package org.barsheet.timing;
 
-
 /**
  * How the returns of a motif are used.
  *

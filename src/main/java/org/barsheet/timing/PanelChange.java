@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.barsheet.align.Panels;
 import org.barsheet.input.Prose;
 
 /**

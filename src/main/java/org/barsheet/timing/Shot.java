@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.align.PictureRun;
+import org.barsheet.align.Rival;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.cues.Cue;
 import org.barsheet.plan.Panel;
@@ -39,22 +40,6 @@ public record Shot(
 
   public Shot {
     reveals = List.copyOf(reveals);
-  }
-
-  /**
-   * The second-best place of a panel.
-   *
-   * @param sentence what it is and what it would cost, in words
-   * @param margin how much the whole film's cost would grow, 0 or more
-   */
-  public record Rival(String sentence, double margin) {
-
-    /** Margins below this are a free choice. */
-    public static final double FREE_CHOICE = 0.05;
-
-    public boolean isFreeChoice() {
-      return margin < FREE_CHOICE;
-    }
   }
 
   /**

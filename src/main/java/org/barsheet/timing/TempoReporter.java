@@ -9,14 +9,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FramesPerBeat;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
-import org.barsheet.cues.Cues;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.cues.FilmClock;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.Section;
-import org.barsheet.pulse.TempoAdvice.Piece;
 import org.barsheet.pulse.TempoAdvice;
+import org.barsheet.pulse.TempoAdvice.Piece;
 import org.barsheet.pulse.TempoRequest.Pin;
 
 /** Works out what there is to say of a film's tempo. */
@@ -116,7 +115,6 @@ final class TempoReporter {
 
   private long writtenFrame(Cue cue) {
     Seconds written = music.score().tempo().secondsAt(music.tempo().tickAt(cue.at()));
-    return FilmClock.of(plan.film(), music.score(), music.score().tempo())
-        .frameAt(written);
+    return FilmClock.of(plan.film(), music.score(), music.score().tempo()).frameAt(written);
   }
 }

@@ -21,12 +21,8 @@ import org.barsheet.cues.PlaceResolver;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.motif.Occurrence;
-import org.barsheet.plan.Film;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
-import org.barsheet.score.Bar;
-import org.barsheet.score.Score;
-import org.barsheet.score.TempoMap;
 
 /** Puts a plan's panels on the frames of a film: the front door of this package. */
 public final class TimingPlanner {

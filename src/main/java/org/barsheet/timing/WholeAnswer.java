@@ -1,6 +1,7 @@
 package org.barsheet.timing;
 
 import java.util.List;
+import org.barsheet.align.Rival;
 
 /**
  * One whole answer of the aligner.
@@ -25,7 +26,7 @@ public record WholeAnswer(
 
   /** Whether nothing speaks against taking it instead of the best. */
   public boolean isFreeChoice() {
-    return more < Shot.Rival.FREE_CHOICE;
+    return more < Rival.FREE_CHOICE;
   }
 
   /**

@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.barsheet.artwork.ArtworkMap;
-import org.barsheet.artwork.ArtworkMeasures.OpeningMeasure;
 import org.barsheet.artwork.ArtworkMeasures;
+import org.barsheet.artwork.ArtworkMeasures.OpeningMeasure;
 import org.barsheet.artwork.ColourWords;
 import org.barsheet.artwork.KeyColour;
 import org.barsheet.artwork.ModelScale;
@@ -15,6 +15,17 @@ import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Rect;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Ink;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetPlaces;
+import org.barsheet.workbook.pen.SheetWords;
 
 /**
  * How large everything is, on the artwork, on its models and in the picture; and a map to scale.
@@ -81,7 +92,7 @@ final class ArtworkWorksheet {
 
   private ArtworkWorksheet(Book book) {
     this.book = book;
-    this.plan = book.film().timing().plan();
+    this.plan = book.film().plan();
     this.measures = ArtworkMeasures.of(plan);
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact(plan.artwork()));
     this.pen = frame.pen();
@@ -132,7 +143,7 @@ final class ArtworkWorksheet {
       pen.label(CLOSEST, one.closest().get().name(), WORDS.in(Ink.QUAY).left());
       book.index()
           .shotOf(one.closest().get().name())
-          .ifPresent(shot -> pen.link(CLOSEST, TimelineWorksheet.addressOf(shot)));
+          .ifPresent(shot -> pen.link(CLOSEST, SheetPlaces.ofShot(shot)));
     } else {
       pen.blanks(CLOSEST_PIXELS, ROW_NAME, WORDS);
     }
@@ -260,7 +271,9 @@ final class ArtworkWorksheet {
             book.landscape().width() * MILLIMETRES_PER_POINT,
             high * MILLIMETRES_PER_POINT);
     section(
-        "Map, 1 : " + SheetWords.plain(map.denominator()) + " on paper; the SVG file is true to scale");
+        "Map, 1 : "
+            + SheetWords.plain(map.denominator())
+            + " on paper; the SVG file is true to scale");
     int first = row;
     int rows = (int) Math.ceil(map.high() / MILLIMETRES_PER_POINT / MAP_ROW_POINTS);
     for (int i = 0; i < rows; i++) {

@@ -10,6 +10,17 @@ import org.barsheet.plan.Film;
 import org.barsheet.score.Bar;
 import org.barsheet.score.Mark;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Ink;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetPlaces;
+import org.barsheet.workbook.pen.SheetWords;
 
 /** The bars of the piece as a table, one a line. */
 final class BarsWorksheet {
@@ -62,7 +73,7 @@ final class BarsWorksheet {
 
   private BarsWorksheet(Book book) {
     this.book = book;
-    this.film = book.film().timing().plan().film();
+    this.film = book.film().plan().film();
     String fact = SheetWords.count(book.film().timing().bars().size(), "bar");
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact);
     this.pen = frame.pen();
@@ -133,6 +144,6 @@ final class BarsWorksheet {
       return;
     }
     pen.label(PANEL, shot.get().panel().name(), WORDS.in(Ink.QUAY).left());
-    pen.link(PANEL, TimelineWorksheet.addressOf(shot.get()));
+    pen.link(PANEL, SheetPlaces.ofShot(shot.get()));
   }
 }

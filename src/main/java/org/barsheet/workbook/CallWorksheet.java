@@ -4,6 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.calls.Call;
 import org.barsheet.calls.CallAppearance;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
 
 /** The calls on one sheet: when a performer is seen, what to do, what to send, cautions. */
 final class CallWorksheet {
@@ -94,7 +101,7 @@ final class CallWorksheet {
     for (int column = FIRST; column <= LAST_FACT; column++) {
       pen.text(column, cells.get(column), column == FIRST ? WORDS.inBold() : WORDS);
     }
-    pen.blank(BY, Look.TO_FILL_IN);
+    pen.toFillIn(BY, Look.TO_FILL_IN);
     pen.rowName(
         ROW_NAME,
         "panel "

@@ -6,6 +6,12 @@ import java.util.Map;
 import java.util.Objects;
 import org.barsheet.calls.Call;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetNames;
+import org.barsheet.workbook.pen.SheetWords;
+import org.barsheet.workbook.typed.TypedCells;
 
 /**
  * Where everybody's call stands: a sheet each, as long as their tabs can be overlooked; of a larger
@@ -17,10 +23,10 @@ final class CallWorksheets {
   static final int MOST_SHEETS = 20;
 
   /** What the sheets' names begin with; typed cells are found again by it. */
-  static final String WORD = "Call";
+  static final String WORD = TypedCells.CALL;
 
   /** The one sheet of a larger company. */
-  static final String TOGETHER = "Calls";
+  static final String TOGETHER = TypedCells.CALLS;
 
   private final List<Call> calls;
   private final Map<String, Address> places = new HashMap<>();
@@ -56,7 +62,8 @@ final class CallWorksheets {
   /** Writes all of them. */
   void write(Book book) {
     if (calls.size() > MOST_SHEETS) {
-      CallWorksheet sheet = new CallWorksheet(book, TOGETHER, SheetWords.count(calls.size(), "call"));
+      CallWorksheet sheet =
+          new CallWorksheet(book, TOGETHER, SheetWords.count(calls.size(), "call"));
       calls.forEach(call -> sheet.writeBelow(call, addressOf(call.performer().name()).row()));
       sheet.finish();
       return;

@@ -6,6 +6,15 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.barsheet.changes.ChangeLine;
 import org.barsheet.changes.Changes;
 import org.barsheet.changes.PictureChange.Use;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetWords;
 
 /** What moved since the sheets were last made, and which photographed pictures still serve. */
 final class ChangesWorksheet {

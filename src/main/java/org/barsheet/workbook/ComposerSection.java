@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding;
+import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.MotifTally;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.pen.SheetWords;
 
 /** What the film asks of the music: returns, openings, room for reveals, and who sounds when. */
 final class ComposerSection {
@@ -43,7 +44,8 @@ final class ComposerSection {
 
   private static String sentence(Finding finding) {
     String where = finding.panel().isEmpty() ? finding.place() : panel(finding);
-    return SheetWords.sentence(where.isEmpty() ? finding.sentence() : where + ": " + finding.sentence());
+    return SheetWords.sentence(
+        where.isEmpty() ? finding.sentence() : where + ": " + finding.sentence());
   }
 
   private static String panel(Finding finding) {

@@ -10,6 +10,19 @@ import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.exposure.ExposureSheets;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Ink;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetPlaces;
+import org.barsheet.workbook.pen.SheetWords;
+import org.barsheet.workbook.pen.Signs;
 
 /** Every occurrence, every mark and every other cue a panel sits on, one a line. */
 final class CuesWorksheet {
@@ -60,13 +73,15 @@ final class CuesWorksheet {
   private static final Look NUMBERS = WORDS.number(Look.WHOLE);
 
   private final Book book;
+  private final ExposureSheets exposures;
   private final Film film;
   private final SheetFrame frame;
   private final SheetPen pen;
 
-  private CuesWorksheet(Book book) {
+  private CuesWorksheet(Book book, ExposureSheets exposures) {
     this.book = book;
-    this.film = book.film().timing().plan().film();
+    this.exposures = exposures;
+    this.film = book.film().plan().film();
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact(book.film()));
     this.pen = frame.pen();
   }
@@ -77,8 +92,8 @@ final class CuesWorksheet {
         + SheetWords.count(film.timing().tallies().size(), "motif");
   }
 
-  static void write(Book book) {
-    new CuesWorksheet(book).write();
+  static void write(Book book, ExposureSheets exposures) {
+    new CuesWorksheet(book, exposures).write();
   }
 
   private void write() {
@@ -124,7 +139,7 @@ final class CuesWorksheet {
     pen.text(FORM, occurrence.map(Occurrence::description).orElse(""), WORDS);
     pen.text(PARTS, book.index().parts(cue), WORDS.edged(WORDS.edges().left(Line.HAIR)));
     panel(cue);
-    pen.blank(NOTES, Look.TO_FILL_IN);
+    pen.toFillIn(NOTES, Look.TO_FILL_IN);
     pen.rowName(ROW_NAME, cue.id());
   }
 
@@ -139,7 +154,7 @@ final class CuesWorksheet {
     pen.number(FRAME, cue.frame(), NUMBERS.in(Ink.QUAY));
     pen.number(SECONDS, cue.at().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
     if (book.index().shotAt(cue.frame()).isPresent()) {
-      pen.link(FRAME, book.exposures().addressOf(cue.frame()));
+      pen.link(FRAME, exposures.addressOf(cue.frame()));
     }
   }
 
@@ -163,7 +178,7 @@ final class CuesWorksheet {
     pen.text(ACCENT_TIMECODE, film.timecode(cue.accentFrame()).toString(), WORDS.centred());
     pen.number(ACCENT_FRAME, cue.accentFrame(), NUMBERS.in(Ink.QUAY));
     if (book.index().shotAt(cue.accentFrame()).isPresent()) {
-      pen.link(ACCENT_FRAME, book.exposures().addressOf(cue.accentFrame()));
+      pen.link(ACCENT_FRAME, exposures.addressOf(cue.accentFrame()));
     }
   }
 
@@ -188,6 +203,6 @@ final class CuesWorksheet {
       return;
     }
     pen.label(PANEL, shot.get().panel().name(), WORDS.inBold().in(Ink.QUAY).left());
-    pen.link(PANEL, TimelineWorksheet.addressOf(shot.get()));
+    pen.link(PANEL, SheetPlaces.ofShot(shot.get()));
   }
 }

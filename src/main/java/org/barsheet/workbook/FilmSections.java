@@ -4,6 +4,16 @@ import java.util.List;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
 import org.barsheet.plan.Opening;
+import org.barsheet.workbook.exposure.ExposureSheets;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Ink;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetWords;
+import org.barsheet.workbook.pen.Signs;
 
 /** The sections of the film's sheet below its findings. */
 final class FilmSections {
@@ -21,11 +31,13 @@ final class FilmSections {
   private static final Look WORDS = Look.BODY.edged(Edges.NONE.bottom(Line.HAIR));
 
   private final Book book;
+  private final ExposureSheets exposures;
   private final SheetPen pen;
   private final double pageRoom;
   private int row;
 
-  FilmSections(Book book, SheetPen pen, int firstRow) {
+  FilmSections(Book book, ExposureSheets exposures, SheetPen pen, int firstRow) {
+    this.exposures = exposures;
     this.pageRoom = book.portrait().height();
     this.book = book;
     this.pen = pen;
@@ -50,7 +62,7 @@ final class FilmSections {
   }
 
   void openings() {
-    List<Opening> openings = book.film().timing().plan().openings();
+    List<Opening> openings = book.film().plan().openings();
     if (openings.isEmpty()) {
       return;
     }
@@ -58,7 +70,9 @@ final class FilmSections {
     heading("Openings");
     String text =
         unfilled.isEmpty()
-            ? "Every one of " + SheetWords.count(openings.size(), "opening") + " moves in some panel."
+            ? "Every one of "
+                + SheetWords.count(openings.size(), "opening")
+                + " moves in some panel."
             : SheetWords.count(unfilled.size(), "opening")
                 + " of "
                 + openings.size()
@@ -70,7 +84,7 @@ final class FilmSections {
 
   /** Names of the openings that no panel moves, in the plan's order. */
   static List<String> unfilled(FilmSheet film) {
-    return film.timing().plan().openings().stream()
+    return film.plan().openings().stream()
         .map(Opening::name)
         .filter(name -> film.reveals().stream().noneMatch(r -> r.opening().name().equals(name)))
         .toList();
@@ -94,12 +108,12 @@ final class FilmSections {
   /** Makes the third cell of the last line the frame of a link into the exposures. */
   void linkToFrame(long frame) {
     pen.number(THIRD, frame, WORDS.in(Ink.QUAY).number(Look.WHOLE));
-    pen.link(THIRD, book.exposures().addressOf(frame));
+    pen.link(THIRD, exposures.addressOf(frame));
   }
 
   void settings() {
     heading("Settings in force");
-    for (Settings.Setting setting : Settings.of(book.film().timing().plan())) {
+    for (Settings.Setting setting : Settings.of(book.film().plan())) {
       pen.row(row++, ROW_POINTS);
       Look look = setting.given() ? WORDS : WORDS.in(Ink.PENCIL);
       pen.blanks(FIRST, LAST + 1, WORDS);

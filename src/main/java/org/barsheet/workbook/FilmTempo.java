@@ -12,6 +12,8 @@ import org.barsheet.timing.FilmPin;
 import org.barsheet.timing.PinShift;
 import org.barsheet.timing.TempoReport;
 import org.barsheet.timing.TempoSection;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.SheetWords;
 
 /** What the film's sheet says of tempo: whom it follows, sections, advice, pins. */
 final class FilmTempo {

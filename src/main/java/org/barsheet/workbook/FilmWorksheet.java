@@ -6,14 +6,27 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.barsheet.cues.Cue;
-import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.Finding;
+import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.MotifTally;
+import org.barsheet.workbook.exposure.ExposureSheets;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Ink;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetPlaces;
+import org.barsheet.workbook.pen.SheetWords;
+import org.barsheet.workbook.pen.Signs;
 
 /** Whether everything is well, and what to do first if not; then figures, settings and cautions. */
 final class FilmWorksheet {
 
-  static final String NAME = "Film";
+  private static final String NAME = SheetPlaces.FILM;
 
   private static final int SIGN = FilmSections.SIGN;
   private static final int SEVERITY = 1;
@@ -35,16 +48,18 @@ final class FilmWorksheet {
 
   private static final Look WORDS = Look.BODY.atTop().wrapped().edged(Edges.NONE.bottom(Line.HAIR));
 
-  /** SheetWords beside words, kept apart by a line. */
+  /** Words beside words, kept apart by a line. */
   private static final Look DIVIDED = WORDS.edged(WORDS.edges().left(Line.HAIR));
 
   private final Book book;
+  private final ExposureSheets exposures;
   private final SheetFrame frame;
   private final SheetPen pen;
   private int row = SheetFrame.FIRST_ROW;
 
-  private FilmWorksheet(Book book) {
+  private FilmWorksheet(Book book, ExposureSheets exposures) {
     this.book = book;
+    this.exposures = exposures;
     this.frame = book.frame(NAME, book.portrait(), COLUMNS, fact(book.film().findings()));
     this.pen = frame.pen();
   }
@@ -62,8 +77,8 @@ final class FilmWorksheet {
         + SheetWords.count(counts.getOrDefault(Severity.NOTE, 0L), "note");
   }
 
-  static void write(Book book) {
-    new FilmWorksheet(book).write();
+  static void write(Book book, ExposureSheets exposures) {
+    new FilmWorksheet(book, exposures).write();
   }
 
   private void write() {
@@ -75,7 +90,7 @@ final class FilmWorksheet {
     }
     book.name("Findings", new Address(NAME, SheetFrame.HEADING_ROW, SIGN), row - 1, REMEDY);
     returns();
-    FilmSections sections = new FilmSections(book, pen, row);
+    FilmSections sections = new FilmSections(book, exposures, pen, row);
     sections.openings();
     sections.tempo();
     sections.cautions();
@@ -92,7 +107,7 @@ final class FilmWorksheet {
     pen.label(PANEL, finding.panel(), WORDS.in(Ink.QUAY).left());
     book.index()
         .shotOf(finding.panel())
-        .ifPresent(shot -> pen.link(PANEL, TimelineWorksheet.addressOf(shot)));
+        .ifPresent(shot -> pen.link(PANEL, SheetPlaces.ofShot(shot)));
     place(finding);
     pen.text(SENTENCE, finding.sentence(), WORDS);
     pen.text(REMEDY, finding.remedy(), DIVIDED);
@@ -106,7 +121,7 @@ final class FilmWorksheet {
             : finding.place();
     pen.text(PLACE, place, hasFrame ? WORDS.in(Ink.QUAY) : WORDS);
     if (hasFrame && !place.isEmpty()) {
-      pen.link(PLACE, book.exposures().addressOf(finding.frame().getAsLong()));
+      pen.link(PLACE, exposures.addressOf(finding.frame().getAsLong()));
     }
   }
 

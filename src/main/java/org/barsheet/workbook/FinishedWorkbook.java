@@ -2,6 +2,7 @@ package org.barsheet.workbook;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import org.barsheet.workbook.typed.CarriedOver;
 
 /** A workbook as a file holds it, and what was carried over into it. */
 public final class FinishedWorkbook {
@@ -23,7 +24,7 @@ public final class FinishedWorkbook {
     out.write(bytes);
   }
 
-  byte[] bytes() {
+  public byte[] bytes() {
     return bytes.clone();
   }
 }

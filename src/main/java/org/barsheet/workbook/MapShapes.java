@@ -19,6 +19,8 @@ import org.apache.poi.xssf.usermodel.XSSFTextParagraph;
 import org.apache.poi.xssf.usermodel.XSSFTextRun;
 import org.barsheet.artwork.ArtworkMap;
 import org.barsheet.artwork.MapMark;
+import org.barsheet.workbook.pen.SafeText;
+import org.barsheet.workbook.pen.Styles;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTLineProperties;
 import org.openxmlformats.schemas.drawingml.x2006.main.STLineEndType;
 

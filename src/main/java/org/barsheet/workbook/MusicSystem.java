@@ -9,6 +9,10 @@ import org.barsheet.cues.FilmBar;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.Signs;
+import org.barsheet.workbook.pen.TextWidth;
 
 /** One system of the music: up to four bars and what lies over and under them. */
 final class MusicSystem {

@@ -4,6 +4,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.score.Mark;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Ink;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.Signs;
+import org.barsheet.workbook.pen.TextWidth;
 import org.jspecify.annotations.Nullable;
 
 /** Draws a system line by line: marks, bars, panels, occurrences, reveals. */
@@ -100,7 +108,7 @@ final class MusicSystemWriter {
     Look number = Look.BODY.size(13).inBold().left().edged(top.left(Line.THIN));
     pen.number(cell, bar.bar().number(), number.number(Look.INSET_WHOLE).left());
     pen.blanks(cell + 1, cell + NUMBER_CELLS, look).join(cell, cell + NUMBER_CELLS - 1);
-    String timecode = book.film().timing().plan().film().timecode(bar.startFrame()).toString();
+    String timecode = book.film().plan().film().timecode(bar.startFrame()).toString();
     pen.text(cell + NUMBER_CELLS, timecode, look);
     pen.text(cell + NUMBER_CELLS + 8, "f " + bar.startFrame(), look.in(Ink.PENCIL));
     boolean newMeter = before == null || !before.bar().meter().equals(bar.bar().meter());

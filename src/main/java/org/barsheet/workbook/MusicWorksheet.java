@@ -6,6 +6,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.timing.MotifTally;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.PageSize;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetWords;
+import org.barsheet.workbook.pen.Signs;
 
 /**
  * The piece at a glance: systems of four bars, as on a printed score, with the panels over their
@@ -48,7 +54,7 @@ final class MusicWorksheet {
         + "   music starts on frame "
         + start
         + " ("
-        + book.film().timing().plan().film().timecode(start)
+        + book.film().plan().film().timecode(start)
         + ")";
   }
 

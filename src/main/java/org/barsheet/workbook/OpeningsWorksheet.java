@@ -5,6 +5,16 @@ import java.util.stream.Collectors;
 import org.barsheet.exposure.Movement;
 import org.barsheet.plan.MotionWords;
 import org.barsheet.plan.Opening;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetWords;
+import org.barsheet.workbook.pen.Signs;
 
 /** Every opening, and how far it stands open in every shot. */
 final class OpeningsWorksheet {
@@ -46,7 +56,7 @@ final class OpeningsWorksheet {
 
   private OpeningsWorksheet(Book book) {
     this.book = book;
-    this.openings = book.film().timing().plan().openings();
+    this.openings = book.film().plan().openings();
     this.frame =
         book.frame(NAME, book.landscape(), COLUMNS, SheetWords.count(openings.size(), "opening"));
     this.pen = frame.pen();
@@ -84,7 +94,7 @@ final class OpeningsWorksheet {
     pen.label(PANELS, panels(opening), WORDS);
     pen.text(STATES, OpeningWords.of(book.film(), opening), WORDS);
     pen.text(PERFORMERS, performers(opening), WORDS);
-    pen.blank(NOTES, Look.TO_FILL_IN);
+    pen.toFillIn(NOTES, Look.TO_FILL_IN);
     pen.rowName(ROW_NAME, opening.name());
   }
 

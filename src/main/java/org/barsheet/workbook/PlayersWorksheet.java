@@ -13,6 +13,17 @@ import org.barsheet.plan.Performer;
 import org.barsheet.received.ClipVerdict;
 import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Ink;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetWords;
+import org.barsheet.workbook.pen.Signs;
 
 /** Every appearance in the order of the film, and what has come of the clip it needs. */
 final class PlayersWorksheet {
@@ -49,9 +60,9 @@ final class PlayersWorksheet {
           Column.words("its frames,\nwith handles", 70),
           Column.words("file", 58),
           Column.words("what is wrong with it", 58, 2),
-          Column.toFillIn("called", 36),
-          Column.toFillIn("received", 42),
-          Column.toFillIn("usable", 36),
+          Column.toFillIn("called", 36, 0),
+          Column.toFillIn("received", 42, 0),
+          Column.toFillIn("usable", 36, 0),
           Column.toFillIn("notes", 42, 1),
           Column.rowName());
 
@@ -59,6 +70,7 @@ final class PlayersWorksheet {
   private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
 
   private final Book book;
+  private final CallWorksheets calls;
   private final SheetFrame frame;
   private final SheetPen pen;
   private final Film film;
@@ -66,9 +78,10 @@ final class PlayersWorksheet {
   private final MusicRuler ruler;
   private final List<Appearance> seen;
 
-  private PlayersWorksheet(Book book) {
+  private PlayersWorksheet(Book book, CallWorksheets calls) {
     this.book = book;
-    this.film = book.film().timing().plan().film();
+    this.calls = calls;
+    this.film = book.film().plan().film();
     this.clock = book.film().timing().clock();
     this.ruler = new MusicRuler(book.film().timing().music(), clock);
     this.seen =
@@ -80,8 +93,8 @@ final class PlayersWorksheet {
     this.pen = frame.pen();
   }
 
-  static void write(Book book) {
-    new PlayersWorksheet(book).write();
+  static void write(Book book, CallWorksheets calls) {
+    new PlayersWorksheet(book, calls).write();
   }
 
   private void write() {
@@ -90,7 +103,7 @@ final class PlayersWorksheet {
     for (Appearance appearance : seen) {
       line(row++, appearance);
     }
-    for (Call call : book.calls().all()) {
+    for (Call call : calls.all()) {
       if (call.seen().isEmpty()) {
         notSeen(row++, call.performer());
       }
@@ -118,7 +131,7 @@ final class PlayersWorksheet {
     pen.text(CLIP_FRAMES, clipFrames(appearance), WORDS);
     clip(appearance.performer(), List.of(appearance));
     for (int column = CALLED; column <= NOTES; column++) {
-      pen.blank(column, Look.TO_FILL_IN);
+      pen.toFillIn(column, Look.TO_FILL_IN);
     }
     String name = appearance.performer().name() + " in " + appearance.opening().name();
     pen.rowName(ROW_NAME, "panel " + shot.panel().name() + " " + name);
@@ -127,7 +140,7 @@ final class PlayersWorksheet {
   /** Their name, which leads to their call. */
   private void player(Performer performer) {
     pen.text(PLAYER, performer.name(), WORDS.inBold().in(Ink.QUAY));
-    pen.link(PLAYER, book.calls().addressOf(performer.name()));
+    pen.link(PLAYER, calls.addressOf(performer.name()));
   }
 
   private void notSeen(int row, Performer performer) {
@@ -138,7 +151,7 @@ final class PlayersWorksheet {
     pen.text(CLIP, performer.clip(), WORDS);
     clip(performer, List.of());
     for (int column = CALLED; column <= NOTES; column++) {
-      pen.blank(column, Look.TO_FILL_IN);
+      pen.toFillIn(column, Look.TO_FILL_IN);
     }
     pen.rowName(ROW_NAME, "not seen: " + performer.name());
   }

@@ -14,6 +14,7 @@ import org.barsheet.plan.MotifRequest;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Shoot;
 import org.barsheet.pulse.TempoRequest;
+import org.barsheet.workbook.pen.SheetWords;
 
 /** Every setting in force, under the name the plan gives it. */
 final class Settings {
@@ -75,7 +76,9 @@ final class Settings {
     add("music.first-bar", Integer.toString(music.firstBar()));
     add("music.pickup", words(music.pickup().name()));
     add("music.played-order", music.playedOrder().orElse("as in the file"));
-    add("music.pins", music.pins().isEmpty() ? "none" : SheetWords.count(music.pins().size(), "pin"));
+    add(
+        "music.pins",
+        music.pins().isEmpty() ? "none" : SheetWords.count(music.pins().size(), "pin"));
   }
 
   private void recording() {
@@ -98,7 +101,9 @@ final class Settings {
     add("hand.light", SheetWords.plain(hand.percent()) + " %");
     add(
         "hand.largest-step",
-        hand.largestStep().map(mm -> SheetWords.plain(mm) + " mm").orElse("an eighth of the movement"));
+        hand.largestStep()
+            .map(mm -> SheetWords.plain(mm) + " mm")
+            .orElse("an eighth of the movement"));
   }
 
   private void motif(MotifRequest motif) {

@@ -5,12 +5,23 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.barsheet.shooting.ArtworkPlate;
 import org.barsheet.shooting.CameraView;
+import org.barsheet.shooting.SetUp;
 import org.barsheet.shooting.SetUp.Plate;
 import org.barsheet.shooting.SetUp.Run;
 import org.barsheet.shooting.SetUp.Standing;
-import org.barsheet.shooting.SetUp;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.shooting.WorkTime;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Ink;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetWords;
+import org.barsheet.workbook.pen.TextWidth;
 
 /** What is photographed, set-up by set-up in the order of work, to tick off as it is done. */
 final class ShootingWorksheet {
@@ -39,7 +50,7 @@ final class ShootingWorksheet {
           Column.words("for panels", 52),
           Column.numbers("hours", 38),
           Column.words("day", 80),
-          Column.toFillIn("done", 30),
+          Column.toFillIn("done", 30, 0),
           Column.toFillIn("notes", 60, 1),
           Column.rowName());
 
@@ -273,8 +284,8 @@ final class ShootingWorksheet {
   }
 
   private void toFillIn(String rowName) {
-    pen.blank(DONE, Look.TO_FILL_IN.centred());
-    pen.blank(NOTES, Look.TO_FILL_IN);
+    pen.toFillIn(DONE, Look.TO_FILL_IN.centred());
+    pen.toFillIn(NOTES, Look.TO_FILL_IN);
     pen.rowName(ROW_NAME, rowName);
   }
 
@@ -306,7 +317,8 @@ final class ShootingWorksheet {
     Look look = Look.BODY.wrapped().inBold().edged(Edges.NONE.top(Line.HEAVY));
     pen.row(row, 20);
     pen.blanks(SET_UP, ROW_NAME, look);
-    pen.joined(TAKE, NAMES, "everything, " + SheetWords.count(shooting.setUpCount(), "set-up"), look);
+    pen.joined(
+        TAKE, NAMES, "everything, " + SheetWords.count(shooting.setUpCount(), "set-up"), look);
     pen.number(PICTURES, shooting.pictures(), look.number(Look.WHOLE));
     time(shooting.time(), look);
     shooting

@@ -4,11 +4,26 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.exposure.ExposureSheets;
+import org.barsheet.workbook.pen.Address;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.Column;
+import org.barsheet.workbook.pen.Drawings;
+import org.barsheet.workbook.pen.Edges;
+import org.barsheet.workbook.pen.Ink;
+import org.barsheet.workbook.pen.LengthBar;
+import org.barsheet.workbook.pen.Line;
+import org.barsheet.workbook.pen.Look;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.SheetPen;
+import org.barsheet.workbook.pen.SheetPlaces;
+import org.barsheet.workbook.pen.SheetWords;
+import org.barsheet.workbook.pen.Signs;
 
 /** Where each panel is and why, one line a panel. */
 final class TimelineWorksheet {
 
-  static final String NAME = "Timeline";
+  private static final String NAME = SheetPlaces.TIMELINE;
 
   private static final int PANEL = 0;
   private static final int DRAWING = 1;
@@ -39,7 +54,7 @@ final class TimelineWorksheet {
           Column.words("asked, got", 60, 2),
           Column.words("why here,\nand the rival", 87, 3),
           Column.words("what moves,\nopen at the cut", 88, 2),
-          Column.toFillIn("notes", 28),
+          Column.toFillIn("notes", 28, 0),
           Column.rowName());
 
   private static final double HEADING_POINTS = 26;
@@ -48,19 +63,21 @@ final class TimelineWorksheet {
 
   private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
 
-  /** SheetWords beside words, kept apart by a line. */
+  /** Words beside words, kept apart by a line. */
   private static final Look DIVIDED = WORDS.edged(WORDS.edges().left(Line.HAIR));
 
   private final Book book;
+  private final ExposureSheets exposures;
   private final Film film;
   private final SheetFrame frame;
   private final SheetPen pen;
   private final Drawings drawings;
   private final LengthBar lengthBar;
 
-  private TimelineWorksheet(Book book) {
+  private TimelineWorksheet(Book book, ExposureSheets exposures) {
     this.book = book;
-    this.film = book.film().timing().plan().film();
+    this.exposures = exposures;
+    this.film = book.film().plan().film();
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact(book));
     this.pen = frame.pen();
     this.drawings = new Drawings(book, frame);
@@ -73,18 +90,13 @@ final class TimelineWorksheet {
     long frames = book.film().timing().lengthFrames();
     return SheetWords.count(book.index().shots().size(), "panel")
         + "   "
-        + SheetWords.duration(book.film().timing().plan().film(), frames)
+        + SheetWords.duration(book.film().plan().film(), frames)
         + "   "
         + SheetWords.count(frames, "frame");
   }
 
-  /** Where a shot stands on this sheet. */
-  static Address addressOf(Shot shot) {
-    return new Address(NAME, SheetFrame.FIRST_ROW + shot.index(), PANEL);
-  }
-
-  static void write(Book book) {
-    new TimelineWorksheet(book).write();
+  static void write(Book book, ExposureSheets exposures) {
+    new TimelineWorksheet(book, exposures).write();
   }
 
   private void write() {
@@ -107,7 +119,7 @@ final class TimelineWorksheet {
         SheetFrame.FIRST_ROW + shot.index(),
         drawings.has(shot) ? DRAWN_ROW_POINTS : LEAST_ROW_POINTS);
     pen.label(PANEL, shot.panel().name(), ground.look(WORDS.size(13).inBold().in(Ink.QUAY).left()));
-    pen.link(PANEL, book.exposures().addressOf(shot.frames().start()));
+    pen.link(PANEL, exposures.addressOf(shot.frames().start()));
     pen.blank(DRAWING, ground.look(WORDS));
     pen.text(ACTION, shot.panel().action(), ground.look(WORDS.inBold()));
     pen.text(PLACE, place(shot), ground.look(WORDS));
@@ -117,7 +129,7 @@ final class TimelineWorksheet {
         ASKED, "asked: " + orNothing(shot.asked()) + "\ngot: " + shot.got(), ground.look(DIVIDED));
     pen.text(REASON, reason(shot), ground.look(DIVIDED));
     pen.text(OPEN, openings(shot), ground.look(DIVIDED));
-    pen.blank(NOTES, Look.TO_FILL_IN);
+    pen.toFillIn(NOTES, Look.TO_FILL_IN);
     pen.rowName(ROW_NAME, "panel " + shot.panel().name());
     drawings.place(shot, pen.rowIndex(), DRAWING, pen.rowPoints());
   }
@@ -175,7 +187,8 @@ final class TimelineWorksheet {
     pen.blanks(0, ROW_NAME, look);
     pen.text(ACTION, "whole film, " + SheetWords.duration(film, frames), look);
     pen.text(STARTS, film.timecode(frames).toString(), look.centred());
-    pen.number(SECONDS, SheetWords.seconds(film, frames).doubleValue(), look.number(Look.HUNDREDTHS));
+    pen.number(
+        SECONDS, SheetWords.seconds(film, frames).doubleValue(), look.number(Look.HUNDREDTHS));
     pen.number(FRAMES, frames, look.number(Look.WHOLE));
   }
 

@@ -9,6 +9,15 @@ import org.apache.poi.util.TempFile;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.workbook.exposure.ExposureSheets;
+import org.barsheet.workbook.exposure.ExposureWorksheet;
+import org.barsheet.workbook.pen.Book;
+import org.barsheet.workbook.pen.LibraryLoading;
+import org.barsheet.workbook.typed.CarryingOver;
+import org.barsheet.workbook.typed.SealedWorkbook;
+import org.barsheet.workbook.typed.TypedCells;
+import org.barsheet.workbook.typed.WorkbookKeeper;
+import org.barsheet.workbook.typed.WorkingFiles;
 
 /** Writes the workbook of a film. */
 public final class WorkbookWriter {
@@ -93,16 +102,18 @@ public final class WorkbookWriter {
   private static byte[] raw(FilmSheet film, CarryingOver carrying) {
     ByteArrayOutputStream raw = new ByteArrayOutputStream(1 << 18);
     try (Book book = new Book(film, carrying)) {
-      FilmWorksheet.write(book);
-      TimelineWorksheet.write(book);
+      ExposureSheets exposures = ExposureSheets.of(film, book.index());
+      CallWorksheets calls = new CallWorksheets(film);
+      FilmWorksheet.write(book, exposures);
+      TimelineWorksheet.write(book, exposures);
       MusicWorksheet.write(book);
-      ExposureWorksheet.write(book);
-      CuesWorksheet.write(book);
+      ExposureWorksheet.write(book, exposures);
+      CuesWorksheet.write(book, exposures);
       OpeningsWorksheet.write(book);
       ArtworkWorksheet.write(book);
       ShootingWorksheet.write(book);
-      PlayersWorksheet.write(book);
-      book.calls().write(book);
+      PlayersWorksheet.write(book, calls);
+      calls.write(book);
       BarsWorksheet.write(book);
       ChangesWorksheet.write(book);
       book.writeTo(raw);

@@ -5,9 +5,9 @@ import static org.assertj.core.data.Offset.offset;
 
 import java.util.List;
 import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Motion;
 import org.barsheet.plan.Opening.Side;
-import org.barsheet.plan.Opening;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Where;
 import org.junit.jupiter.api.Test;

@@ -200,7 +200,7 @@ class ReviewPageReadersTest {
     browser.keys("3");
     browser.run("reviewPage.seek(760)");
     Shot shot = demo.film().timing().shots().get(3);
-    Film film = demo.film().timing().plan().film();
+    Film film = demo.film().plan().film();
     assertThat(browser.text("#reader-body"))
         .contains(film.timecode(shot.frames().start()) + " frame " + shot.frames().start())
         .contains(film.timecode(shot.frames().endExclusive()).toString())

@@ -15,7 +15,6 @@ import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.barsheet.changes.LaidFilm;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;

@@ -22,8 +22,8 @@ import org.barsheet.plan.Place;
 import org.barsheet.plan.source.PlanKey;
 import org.barsheet.plan.source.PlanKeys;
 import org.junit.jupiter.api.Test;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** What README, DEVELOPERS and the help texts show is so. */
 class DocsTest {

@@ -1,6 +1,5 @@
 package org.barsheet.demo;
 
-
 /** The percussion of the demo score, by its key in the General MIDI percussion map. */
 enum Drum {
   BASS_DRUM("C2"),

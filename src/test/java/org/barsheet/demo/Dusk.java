@@ -16,7 +16,6 @@ import static org.barsheet.demo.Player.HORN;
 import static org.barsheet.demo.Player.VIOLAS;
 import static org.barsheet.demo.Player.VIOLINS;
 
-
 /**
  * Bars 9 to 24, D major with a mixolydian seventh, at 96: the first lamp, and the dusk theme.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.demo;
 
-
 /** How loud a phrase is played, as a MIDI velocity. */
 enum Dynamic {
   PPP(24),

@@ -15,7 +15,6 @@ import static org.barsheet.demo.Player.HORN;
 import static org.barsheet.demo.Player.VIOLAS;
 import static org.barsheet.demo.Player.VIOLINS;
 
-
 /**
  * Bars 37 to 56, a waltz at 108 in B flat with a lydian fourth: the ferry comes in on the swell;
  * its wake ebbs into G minor and to the edge of D minor.

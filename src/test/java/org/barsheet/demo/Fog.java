@@ -13,7 +13,6 @@ import static org.barsheet.demo.Player.HORN;
 import static org.barsheet.demo.Player.VIOLAS;
 import static org.barsheet.demo.Player.VIOLINS;
 
-
 /**
  * Bars 0 to 8, D dorian at 72: open fifths with no third until the tide turns, a buoy bell, a gull.
  *

@@ -1,6 +1,5 @@
 package org.barsheet.demo;
 
-
 /** How a planted return differs from the motif's first sounding. */
 public enum Form {
   /** The same pitches. */

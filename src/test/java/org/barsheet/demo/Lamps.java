@@ -16,7 +16,6 @@ import static org.barsheet.demo.Player.HORN;
 import static org.barsheet.demo.Player.VIOLAS;
 import static org.barsheet.demo.Player.VIOLINS;
 
-
 /**
  * Bars 25 to 36 at 96: harp and celesta turn like clockwork while lamp follows lamp, by thirds from
  * D to F and back through B flat and C; then three lamps at once, in stretto.

@@ -16,7 +16,6 @@ import static org.barsheet.demo.Player.HORN;
 import static org.barsheet.demo.Player.VIOLAS;
 import static org.barsheet.demo.Player.VIOLINS;
 
-
 /**
  * Bars 57 to 67, D minor at 84: the wind puts the lamps out; glimmer in the minor, then upside down
  * into F; the tide rises, and the music broadens to a held breath.

@@ -1,6 +1,5 @@
 package org.barsheet.demo;
 
-
 /** The two named figures of the demo score, as they first sound. */
 public enum Motif {
   /** A wick catching: it flickers up a fourth, falls, leaps down, and settles on the third. */

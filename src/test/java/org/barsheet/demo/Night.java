@@ -15,7 +15,6 @@ import static org.barsheet.demo.Player.HORN;
 import static org.barsheet.demo.Player.VIOLAS;
 import static org.barsheet.demo.Player.VIOLINS;
 
-
 /**
  * Bars 80 to 87, D major dying away: glimmer broad in a solo cello, once more in the celesta, and
  * the tide going out under a last ritardando.

@@ -1,6 +1,5 @@
 package org.barsheet.demo;
 
-
 /**
  * Who plays in the demo score. Pitches are sounding MIDI keys (60 is middle C). The ranges are
  * those of a professional player (common practice, no source).

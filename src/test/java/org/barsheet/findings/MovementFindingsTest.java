@@ -12,8 +12,8 @@ import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal.EvenIn;
 import org.barsheet.plan.Slow;
 import org.barsheet.plan.read.PlanReader;
-import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.Finding;
+import org.barsheet.timing.Finding.Severity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

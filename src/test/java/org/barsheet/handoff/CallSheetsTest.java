@@ -14,7 +14,6 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.barsheet.calls.Call;
 import org.barsheet.calls.CallAppearance;
-import org.barsheet.calls.Calls;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
 import org.junit.jupiter.api.Test;

@@ -69,7 +69,7 @@ class EditDecisionListTest {
     assertThat(sheet.reveals()).isNotEmpty();
     for (PlannedReveal reveal : sheet.reveals()) {
       Event event = list.events().get(reveal.shot());
-      Timecode lands = sheet.timing().plan().film().timecode(reveal.landsFrame());
+      Timecode lands = sheet.plan().film().timecode(reveal.landsFrame());
       assertThat(comments)
           .contains(
               reveal.opening().name() + " lands on frame " + reveal.landsFrame() + ", " + lands);
@@ -81,7 +81,7 @@ class EditDecisionListTest {
   @MethodSource("rates")
   void every_cut_lands_on_its_film_frame_at_every_rate(FrameRate rate) {
     FilmSheet sheet = SampleFilm.at(rate).sheet();
-    long first = sheet.timing().plan().film().firstFrame().frame();
+    long first = sheet.plan().film().firstFrame().frame();
     List<Event> events = only(sheet).events();
     assertThat(events).hasSameSizeAs(sheet.timing().shots());
     for (int i = 0; i < events.size(); i++) {

@@ -69,7 +69,7 @@ class OtioTimelineTest {
     JsonObject timeline = JsonParser.parseString(json).getAsJsonObject();
     FrameRate rate = sheet.timing().clock().rate();
     double start = time(timeline.getAsJsonObject("global_start_time"), rate);
-    assertThat(start).isEqualTo((double) sheet.timing().plan().film().firstFrame().frame());
+    assertThat(start).isEqualTo((double) sheet.plan().film().firstFrame().frame());
     List<JsonObject> tracks = new ArrayList<>();
     for (JsonElement track : timeline.getAsJsonObject("tracks").getAsJsonArray("children")) {
       checkTrack(track.getAsJsonObject(), rate, sheet.timing().lengthFrames());
@@ -239,7 +239,8 @@ class OtioTimelineTest {
     assertThat(start.get("value").getAsDouble()).isEqualTo((3600 - 8) * 48_000.0);
     assertThat(available.getAsJsonObject("duration").get("value").getAsDouble())
         .isEqualTo(
-            (double) SoundLayout.of(SampleFilm.at(FrameRate.FPS_24).sheet().timing()).lengthSamples());
+            (double)
+                SoundLayout.of(SampleFilm.at(FrameRate.FPS_24).sheet().timing()).lengthSamples());
   }
 
   @Test

@@ -104,8 +104,8 @@ class PicturesCsvTest {
         double top =
             (onPhotograph.top() - number(row, reveal, "top")) / number(row, reveal, "high");
         PictureRect seen = framing.orElseThrow().inPicture(reveal.opening().rect(), frame);
-        assertThat(left * sheet.timing().plan().film().width()).isCloseTo(seen.left(), HALF_PIXEL);
-        assertThat(top * sheet.timing().plan().film().height()).isCloseTo(seen.top(), HALF_PIXEL);
+        assertThat(left * sheet.plan().film().width()).isCloseTo(seen.left(), HALF_PIXEL);
+        assertThat(top * sheet.plan().film().height()).isCloseTo(seen.top(), HALF_PIXEL);
         assertThat(wide).isBetween(0.01, 1.000001);
         checked++;
       }

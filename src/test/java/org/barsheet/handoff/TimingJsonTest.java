@@ -149,7 +149,7 @@ class TimingJsonTest {
     LaidFilm earlier = read(written(sheet));
 
     assertThat(earlier.rate()).isEqualTo(rate);
-    assertThat(earlier.firstFrame()).isEqualTo(sheet.timing().plan().film().firstFrame());
+    assertThat(earlier.firstFrame()).isEqualTo(sheet.plan().film().firstFrame());
     assertThat(earlier.lengthFrames()).isEqualTo(sheet.timing().lengthFrames());
     assertThat(earlier.inputs().get(1).sha256()).isEqualTo(sheet.inputs().get(1).sha256());
     assertThat(earlier.shots())

@@ -14,8 +14,8 @@ import org.barsheet.exposure.FileNames;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.read.PlanReader;
-import org.barsheet.received.ReceivedClip.State;
 import org.barsheet.received.ReceivedClip;
+import org.barsheet.received.ReceivedClip.State;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

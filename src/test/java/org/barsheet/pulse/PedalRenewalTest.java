@@ -3,8 +3,8 @@ package org.barsheet.pulse;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import org.barsheet.score.MidiBytes.Track;
 import org.barsheet.score.MidiBytes;
+import org.barsheet.score.MidiBytes.Track;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

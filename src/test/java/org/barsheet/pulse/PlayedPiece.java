@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
-import org.barsheet.score.MidiBytes.Track;
 import org.barsheet.score.MidiBytes;
+import org.barsheet.score.MidiBytes.Track;
 import org.barsheet.score.Score;
 
 /**

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.clips.ClipFacts.Picture;
 import org.barsheet.clips.ClipFacts;
+import org.barsheet.clips.ClipFacts.Picture;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;

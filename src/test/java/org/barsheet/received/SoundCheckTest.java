@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.clips.ClipFacts.Sound;
 import org.barsheet.clips.ClipFacts;
+import org.barsheet.clips.ClipFacts.Sound;
 import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Performer;
 import org.barsheet.timing.MusicBuilder;

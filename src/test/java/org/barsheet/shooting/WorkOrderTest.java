@@ -9,7 +9,6 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import org.barsheet.exposure.Movements;
 import org.junit.jupiter.api.Test;
 
 /** Movements of one model in order, with as few set-ups as can be and then as few fresh pieces. */

@@ -8,7 +8,6 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.SampleFilm;
 import org.barsheet.timing.SoundLayout.Click;
-import org.barsheet.timing.SoundLayout;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,14 +83,14 @@ class SoundLayoutTest {
   void the_time_reference_is_the_timecode_of_the_file_s_first_sample(
       String rate, String label, long filmStart) {
     FilmSheet sheet = SampleFilm.at(FrameRate.parse(rate)).from(label).sheet();
-    long reference = SoundLayout.of(sheet.timing()).samplesSinceMidnight(sheet.timing().plan().film());
+    long reference = SoundLayout.of(sheet.timing()).samplesSinceMidnight(sheet.plan().film());
     assertThat(reference).isEqualTo(filmStart - 8 * 48_000);
   }
 
   @Test
   void a_head_before_midnight_belongs_to_the_day_before() {
     FilmSheet sheet = SampleFilm.at(FrameRate.FPS_25).from("00:00:00:00").sheet();
-    long reference = SoundLayout.of(sheet.timing()).samplesSinceMidnight(sheet.timing().plan().film());
+    long reference = SoundLayout.of(sheet.timing()).samplesSinceMidnight(sheet.plan().film());
     assertThat(reference).isEqualTo((86_400L - 8) * 48_000);
   }
 }

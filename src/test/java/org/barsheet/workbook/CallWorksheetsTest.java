@@ -18,8 +18,10 @@ import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.barsheet.calls.Call;
 import org.barsheet.calls.CallAppearance;
-import org.barsheet.calls.Calls;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.typed.CarriedOver;
+import org.barsheet.workbook.typed.TypedCells;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

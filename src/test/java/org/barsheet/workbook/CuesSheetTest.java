@@ -11,6 +11,8 @@ import org.barsheet.cues.Cue;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.MotifTally;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.Signs;
 import org.junit.jupiter.api.Test;
 
 class CuesSheetTest {
@@ -61,7 +63,7 @@ class CuesSheetTest {
         if (cue.hasAccentElsewhere()) {
           assertThat((long) WrittenBook.number(row, frame)).isEqualTo(cue.accentFrame());
           assertThat(WrittenBook.text(row, timecode))
-              .isEqualTo(film.timing().plan().film().timecode(cue.accentFrame()).toString());
+              .isEqualTo(film.plan().film().timecode(cue.accentFrame()).toString());
         } else {
           assertThat(row.getCell(frame).toString() + row.getCell(timecode)).isEmpty();
         }

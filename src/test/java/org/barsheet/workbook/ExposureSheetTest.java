@@ -20,6 +20,15 @@ import org.barsheet.film.SheetNote;
 import org.barsheet.handoff.DemoFilm;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.exposure.ExposureColumns;
+import org.barsheet.workbook.exposure.ExposureLayout;
+import org.barsheet.workbook.exposure.ExposureRow;
+import org.barsheet.workbook.exposure.ExposureSheets;
+import org.barsheet.workbook.exposure.FrameNotes;
+import org.barsheet.workbook.pen.FilmIndex;
+import org.barsheet.workbook.pen.PageSize;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.Signs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -53,7 +62,7 @@ class ExposureSheetTest {
           .extracting(row -> WrittenBook.text(row, ExposureColumns.TIMECODE))
           .isEqualTo(
               LongStream.range(0, 660)
-                  .mapToObj(frame -> atRate.timing().plan().film().timecode(frame).toString())
+                  .mapToObj(frame -> atRate.plan().film().timecode(frame).toString())
                   .toList());
     }
   }
@@ -221,9 +230,9 @@ class ExposureSheetTest {
     assertThat(pages).hasSizeGreaterThan(10);
     for (List<ExposureRow> rows : pages) {
       double height = rows.stream().mapToDouble(ExposureRow::height).sum();
-      assertThat(height).isLessThanOrEqualTo(page.height() - ExposureWorksheet.HEADING_POINTS);
+      assertThat(height).isLessThanOrEqualTo(page.height() - ExposureLayout.HEADING_POINTS);
       ExposureRow first = rows.get(2);
-      int frames = film.timing().plan().film().timecode(first.frame()).frames();
+      int frames = film.plan().film().timecode(first.frame()).frames();
       int quarter = frames * 4 % rate.nominal();
       assertThat(first.frame() == 0 || !first.isFrame() || quarter < 4).isTrue();
     }
@@ -233,10 +242,11 @@ class ExposureSheetTest {
   void a_film_too_long_for_one_sheet_goes_on_on_a_second() {
     FilmIndex index = new FilmIndex(FILM);
     ExposureColumns columns = new ExposureColumns(index, FILM.movements());
-    PageSize page = columns.page(FILM.timing().plan().film().paper());
+    PageSize page = columns.page(FILM.plan().film().paper());
     List<List<ExposureRow>> pages = ExposureSheets.pages(FILM, index, columns, page);
     ExposureSheets sheets =
-        new ExposureSheets(FILM, pages, new ExposureSheets.Limits(3, Integer.MAX_VALUE));
+        new ExposureSheets(
+            FILM, columns, page, pages, new ExposureSheets.Limits(3, Integer.MAX_VALUE));
     assertThat(sheets.parts()).hasSize((pages.size() + 2) / 3);
     assertThat(sheets.parts())
         .extracting(ExposureSheets.Part::name)

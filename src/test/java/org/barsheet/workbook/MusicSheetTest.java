@@ -12,6 +12,8 @@ import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.pen.FilmIndex;
+import org.barsheet.workbook.pen.Signs;
 import org.junit.jupiter.api.Test;
 
 class MusicSheetTest {

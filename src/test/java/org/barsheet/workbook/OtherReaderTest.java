@@ -17,6 +17,8 @@ import org.barsheet.cues.Cue;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.input.SafeFile;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.exposure.ExposureColumns;
+import org.barsheet.workbook.pen.SheetFrame;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,7 +82,7 @@ class OtherReaderTest {
         .extracting(row -> row.get(ExposureColumns.TIMECODE))
         .isEqualTo(
             LongStream.range(0, FILM.timing().lengthFrames())
-                .mapToObj(frame -> FILM.timing().plan().film().timecode(frame).toString())
+                .mapToObj(frame -> FILM.plan().film().timecode(frame).toString())
                 .toList());
   }
 

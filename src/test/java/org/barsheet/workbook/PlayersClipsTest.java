@@ -18,6 +18,7 @@ import org.barsheet.film.FilmSheet;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.barsheet.timing.Finding.Severity;
+import org.barsheet.workbook.pen.Signs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -12,6 +12,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.align.PictureRun;
+import org.barsheet.align.Rival;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
@@ -57,7 +58,7 @@ import org.barsheet.timing.TimingSheet;
  * A film sheet made up step by step: shots one after another, reveals in them, and what is written
  * beside the frames.
  */
-final class SampleFilm {
+public final class SampleFilm {
 
   private static final Where NOWHERE = new Where("sample.yaml", "");
   private static final int BEATS_PER_MINUTE = 96;
@@ -86,7 +87,7 @@ final class SampleFilm {
   }
 
   /** Eight shots, two layers, long holds, findings of every severity. */
-  static SampleFilm harbour() {
+  public static SampleFilm harbour() {
     return at(FrameRate.FPS_24)
         .shot("1", "Fog over the quay", 363)
         .shot("2", "The baker's lamp", 198)
@@ -185,7 +186,7 @@ final class SampleFilm {
     return this;
   }
 
-  FilmSheet make() {
+  public FilmSheet make() {
     long length = scenes.stream().mapToLong(Scene::frames).sum();
     FilmClock clock = new FilmClock(rate, 2L * rate.nominal(), Seconds.ZERO);
     int bars = (int) (length * BEATS_PER_MINUTE / 60 / rate.nominal() / 4) + 2;
@@ -366,7 +367,7 @@ final class SampleFilm {
             : "free, on a bar line",
         index % 2 == 0
             ? Optional.empty()
-            : Optional.of(new Shot.Rival("bar 15 would make it 96 f longer", index * 0.02)),
+            : Optional.of(new Rival("bar 15 would make it 96 f longer", index * 0.02)),
         panel.reveals().stream()
             .map(
                 reveal ->

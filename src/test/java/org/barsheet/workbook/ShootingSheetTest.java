@@ -12,6 +12,8 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.typed.TypedCells;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

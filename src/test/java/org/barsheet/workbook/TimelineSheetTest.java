@@ -13,6 +13,8 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.pen.Drawing;
+import org.barsheet.workbook.pen.SheetFrame;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,7 +30,7 @@ class TimelineSheetTest {
       for (Shot shot : film.timing().shots()) {
         Row row = sheet.getRow(SheetFrame.FIRST_ROW + shot.index());
         assertThat(WrittenBook.text(row, book.column("Timeline", "starts")))
-            .isEqualTo(film.timing().plan().film().timecode(shot.frames().start()).toString());
+            .isEqualTo(film.plan().film().timecode(shot.frames().start()).toString());
         assertThat((long) WrittenBook.number(row, book.column("Timeline", "frames")))
             .isEqualTo(shot.frames().length());
         assertThat(WrittenBook.text(row, book.column("Timeline", "asked, got")))

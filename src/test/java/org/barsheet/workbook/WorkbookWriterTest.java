@@ -27,6 +27,9 @@ import org.barsheet.input.SafeFile;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Shot;
+import org.barsheet.workbook.exposure.ExposureColumns;
+import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.Signs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

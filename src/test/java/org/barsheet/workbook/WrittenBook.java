@@ -11,9 +11,11 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.workbook.exposure.ExposureColumns;
+import org.barsheet.workbook.pen.SheetFrame;
 
 /** A workbook read back by the spreadsheet library's reader in memory. */
-final class WrittenBook implements AutoCloseable {
+public final class WrittenBook implements AutoCloseable {
 
   private final XSSFWorkbook book;
 
@@ -21,11 +23,11 @@ final class WrittenBook implements AutoCloseable {
     this.book = book;
   }
 
-  static WrittenBook of(FilmSheet film) {
+  public static WrittenBook of(FilmSheet film) {
     return of(WorkbookWriter.bytes(film));
   }
 
-  static WrittenBook of(byte[] bytes) {
+  public static WrittenBook of(byte[] bytes) {
     try {
       return new WrittenBook(new XSSFWorkbook(new ByteArrayInputStream(bytes)));
     } catch (IOException broken) {
@@ -33,11 +35,11 @@ final class WrittenBook implements AutoCloseable {
     }
   }
 
-  XSSFWorkbook book() {
+  public XSSFWorkbook book() {
     return book;
   }
 
-  XSSFSheet sheet(String name) {
+  public XSSFSheet sheet(String name) {
     XSSFSheet sheet = book.getSheet(name);
     if (sheet == null) {
       throw new AssertionError("there is no sheet " + name);
@@ -55,7 +57,7 @@ final class WrittenBook implements AutoCloseable {
    * The column under a heading in the row of headings; line breaks count as spaces, and what the
    * hidden heading says after its name does not count.
    */
-  int column(String sheet, String heading) {
+  public int column(String sheet, String heading) {
     for (Cell cell : sheet(sheet).getRow(SheetFrame.HEADING_ROW)) {
       String text = cell.getStringCellValue().replace('\n', ' ').strip();
       if (text.equals(heading) || text.startsWith(heading + ";")) {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.barsheet.artwork.Measure;
-import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.PictureMeasures;
 import org.barsheet.plan.Opening.Support;
 

@@ -26,7 +26,7 @@ final class CardFacts {
 
   CardFacts(FilmSheet film, SetUp setUp, SetUp.Run run) {
     this.film = film;
-    this.plan = film.timing().plan();
+    this.plan = film.plan();
     this.setUp = setUp;
     this.run = run;
   }

@@ -2,10 +2,10 @@ package org.barsheet.handoff.card;
 
 import java.util.List;
 import org.barsheet.artwork.Measure;
-import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.Movement;
-import org.barsheet.handoff.text.Html;
+import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.plan.Opening.Support;
+import org.barsheet.text.Html;
 
 /** The rows of a card: a picture each, with what the hand sets for it. */
 final class CardTable {

@@ -8,8 +8,8 @@ import java.util.function.Function;
 import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.PictureMeasures;
-import org.barsheet.handoff.text.Svg;
 import org.barsheet.plan.Film;
+import org.barsheet.text.Svg;
 
 /**
  * The paper gauges of a movement at true size: a protractor for a flap, strips for heights, thread

@@ -1,7 +1,7 @@
 package org.barsheet.handoff.card;
 
 import java.util.List;
-import org.barsheet.handoff.text.Svg;
+import org.barsheet.text.Svg;
 
 /**
  * A protractor to stand at the end of a hinge: the table is its base, the hinge its middle, and

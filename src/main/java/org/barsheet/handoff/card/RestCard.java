@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.handoff.text.Html;
 import org.barsheet.shooting.ArtworkPlate;
 import org.barsheet.shooting.SetUp;
+import org.barsheet.text.Html;
 
 /** The card of the whole artwork at rest: a row for each state that panels stand on. */
 final class RestCard {
@@ -62,7 +62,7 @@ final class RestCard {
     Html html = new Html();
     html.raw("<section class=\"card rest\">\n<header><div>\n");
     html.element("h1", "Card " + card + " · artwork at rest");
-    html.element("p", film.timing().plan().title() + number);
+    html.element("p", film.plan().title() + number);
     html.raw("</div><div class=\"facts\">\n");
     html.element("p", all + (all == 1 ? " picture" : " pictures") + " of the whole artwork");
     html.raw("</div></header>\n<div class=\"how\">\n");

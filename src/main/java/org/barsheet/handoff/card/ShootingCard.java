@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
-import org.barsheet.handoff.text.Html;
 import org.barsheet.plan.Plan;
 import org.barsheet.shooting.SetUp;
+import org.barsheet.text.Html;
 
 /** The cards of one movement in one set-up: as many as its pictures need. */
 final class ShootingCard {
@@ -72,7 +72,7 @@ final class ShootingCard {
 
   /** Height left for rows, from how many lines the words above and below are likely to take. */
   private double room() {
-    Paper paper = Paper.of(film.timing().plan().film().paper());
+    Paper paper = Paper.of(film.plan().film().paper());
     double across = paper.high() / 2 - PADDING;
     int lines =
         lines(facts.lines(), BESIDE * across)
@@ -87,7 +87,7 @@ final class ShootingCard {
   }
 
   private void heading(Html html, String number) {
-    Plan plan = film.timing().plan();
+    Plan plan = film.plan();
     html.raw("<header><div>\n");
     html.element("h1", "Card " + setUp.label(run) + " · " + run.movement().name());
     html.element("p", plan.title() + number);
@@ -97,7 +97,7 @@ final class ShootingCard {
   }
 
   private List<String> how() {
-    CardWords words = new CardWords(film.timing().plan(), run.movement());
+    CardWords words = new CardWords(film.plan(), run.movement());
     List<String> lines = new ArrayList<>();
     lines.add(words.motion());
     lines.add((words.supports() + " " + words.largestStep()).strip());

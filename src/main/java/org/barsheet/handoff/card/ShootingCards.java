@@ -3,8 +3,8 @@ package org.barsheet.handoff.card;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.handoff.text.Html;
 import org.barsheet.shooting.SetUp;
+import org.barsheet.text.Html;
 
 /** Shooting cards to print: each half a sheet of paper, two of them come out of one. */
 public final class ShootingCards {
@@ -65,7 +65,7 @@ public final class ShootingCards {
     add(cards, new RestCard(film).sections());
     Html html = new Html();
     html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
-    html.element("title", "Shooting cards · " + film.timing().plan().title());
+    html.element("title", "Shooting cards · " + film.plan().title());
     html.raw(style(film)).raw("</head>\n<body>\n");
     for (int first = 0; first < cards.size(); first += 2) {
       html.raw("<div class=\"sheet\">\n").raw(cards.get(first));
@@ -84,7 +84,7 @@ public final class ShootingCards {
 
   /** Two cards lie side by side, so the paper lies across. */
   private static String style(FilmSheet film) {
-    Paper paper = Paper.of(film.timing().plan().film().paper());
+    Paper paper = Paper.of(film.plan().film().paper());
     return STYLE
         .replace("PAPER", paper.name())
         .replace("WIDE", Double.toString(paper.high()))

@@ -1,7 +1,7 @@
 package org.barsheet.handoff.card;
 
 import java.util.List;
-import org.barsheet.handoff.text.Svg;
+import org.barsheet.text.Svg;
 
 /**
  * A strip of paper with a mark for each picture, so many millimetres from its end. One longer than

@@ -1,12 +1,12 @@
 package org.barsheet.handoff.drawing;
 
+import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Brightens;
 import org.barsheet.plan.Opening.Hinged;
 import org.barsheet.plan.Opening.Iris;
 import org.barsheet.plan.Opening.LiftsOff;
 import org.barsheet.plan.Opening.Side;
 import org.barsheet.plan.Opening.Slides;
-import org.barsheet.plan.Opening;
 
 /** An opening at one step of its movement, seen from above. */
 public final class OpeningDrawing {

@@ -3,7 +3,7 @@ package org.barsheet.handoff.drawing;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
-import org.barsheet.handoff.text.Ascii;
+import org.barsheet.text.Ascii;
 
 /**
  * Capital letters, digits and signs in 5 by 7 squares of our own: a placeholder looks the same on a

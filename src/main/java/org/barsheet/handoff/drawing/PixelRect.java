@@ -1,6 +1,5 @@
 package org.barsheet.handoff.drawing;
 
-
 /**
  * A part of a canvas in whole pixels.
  *

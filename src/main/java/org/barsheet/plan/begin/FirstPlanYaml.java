@@ -2,7 +2,6 @@ package org.barsheet.plan.begin;
 
 import java.util.List;
 import java.util.Map;
-import org.barsheet.plan.Where;
 import org.barsheet.plan.source.PlanKey;
 import org.barsheet.plan.source.PlanKeys;
 import org.barsheet.plan.source.YamlText;

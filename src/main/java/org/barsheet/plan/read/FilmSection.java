@@ -24,7 +24,8 @@ final class FilmSection {
   private static final Seconds EARLIEST = Seconds.of(-600);
 
   private static final WordChoice<Film.Paper> PAPERS =
-      WordChoice.of(List.of(Film.Paper.values()), paper -> paper == Film.Paper.A4 ? "A4" : "letter");
+      WordChoice.of(
+          List.of(Film.Paper.values()), paper -> paper == Film.Paper.A4 ? "A4" : "letter");
 
   private final PlanSection section;
   private final Optional<FrameRate> rate;

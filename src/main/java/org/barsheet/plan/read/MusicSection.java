@@ -42,7 +42,8 @@ final class MusicSection {
     return new TempoRequest(
         section.read("tempo", TempoRequest.Mode.AUTO, WordChoice.of(TempoRequest.Mode.values())),
         section.read("first-bar", 1, MusicSection::bar),
-        section.read("pickup", TempoRequest.Pickup.AUTO, WordChoice.of(TempoRequest.Pickup.values())),
+        section.read(
+            "pickup", TempoRequest.Pickup.AUTO, WordChoice.of(TempoRequest.Pickup.values())),
         section.read("played-order", MusicSection::playedOrder),
         pins(),
         section.read("meter", MusicSection::meter),

@@ -23,7 +23,8 @@ import org.barsheet.plan.source.Texts;
 /** Reads the storyboard's panels in story order. */
 public final class PanelSection {
 
-  public static final WordChoice<Slow> SLOW = WordChoice.of(Arrays.asList(Slow.values()), Slow::word);
+  public static final WordChoice<Slow> SLOW =
+      WordChoice.of(Arrays.asList(Slow.values()), Slow::word);
 
   private static final String CUTS = "write auto, on cue, 1 beat before, bar 12 or mark Chorus";
 
@@ -37,7 +38,11 @@ public final class PanelSection {
   private final Map<Place, String> taken = new HashMap<>();
 
   PanelSection(
-      PlanReading reading, FilmSection film, FieldSection fields, RevealSection reveals, Known known) {
+      PlanReading reading,
+      FilmSection film,
+      FieldSection fields,
+      RevealSection reveals,
+      Known known) {
     this.reading = reading;
     this.film = film;
     this.fields = fields;
@@ -109,7 +114,8 @@ public final class PanelSection {
   }
 
   /** Reports a place counted into a panel that does not come before it. */
-  static void checkIntoPanel(PlanSection section, String key, Place place, Set<String> panelsSoFar) {
+  static void checkIntoPanel(
+      PlanSection section, String key, Place place, Set<String> panelsSoFar) {
     if (place instanceof Place.IntoPanel into && !panelsSoFar.contains(into.panel())) {
       section.problem(
           key,

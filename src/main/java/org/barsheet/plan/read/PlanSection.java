@@ -35,7 +35,8 @@ final class PlanSection {
    * @param title what messages call them: "film", "panel 12A"
    * @param known every key they may have
    */
-  PlanSection(String path, String title, Entry.Keyed entry, List<PlanKey> known, PlanReading reading) {
+  PlanSection(
+      String path, String title, Entry.Keyed entry, List<PlanKey> known, PlanReading reading) {
     this.path = path;
     this.title = title;
     this.entry = entry;

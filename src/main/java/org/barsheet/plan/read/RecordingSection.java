@@ -15,7 +15,8 @@ final class RecordingSection {
 
   private RecordingSection() {}
 
-  static Optional<Recording> read(PlanSection music, FilmSection section, Film film, PlanReading reading) {
+  static Optional<Recording> read(
+      PlanSection music, FilmSection section, Film film, PlanReading reading) {
     Optional<Seconds> starts =
         music.read(STARTS, text -> section.sinceFirstFrame(text, film)).flatMap(time -> time);
     if (!music.has(FILE) && music.has(STARTS)) {

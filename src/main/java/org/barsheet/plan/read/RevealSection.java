@@ -40,7 +40,8 @@ final class RevealSection {
         .toList();
   }
 
-  private Reveal reveal(PlanSection section, PlanSection panel, Place cue, Set<String> panelsSoFar) {
+  private Reveal reveal(
+      PlanSection section, PlanSection panel, Place cue, Set<String> panelsSoFar) {
     String opening = known.opening(section);
     checkCurve(section, opening);
     Reveal.LandsOn landsOn = section.read("lands-on", new Reveal.OnAccent(), this::landsOn);

@@ -25,7 +25,8 @@ public final class NamesOnDisk {
    *
    * @param plural what they are: {@code openings}
    */
-  public <T> void check(String plural, List<T> things, Function<T, String> name, Function<T, Where> at) {
+  public <T> void check(
+      String plural, List<T> things, Function<T, String> name, Function<T, Where> at) {
     Map<String, String> taken = new HashMap<>();
     for (T thing : things) {
       String own = name.apply(thing);

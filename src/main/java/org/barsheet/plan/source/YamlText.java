@@ -1,6 +1,5 @@
 package org.barsheet.plan.source;
 
-
 /** Writes one text so that YAML reads the same text back. */
 public final class YamlText {
 

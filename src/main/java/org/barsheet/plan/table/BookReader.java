@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
-import org.barsheet.plan.source.Texts;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 

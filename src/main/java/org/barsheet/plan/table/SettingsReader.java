@@ -76,7 +76,8 @@ final class SettingsReader {
     TableColumn known =
         layout
             .column(name)
-            .orElseGet(() -> TableColumn.own(new PlanKey(name, "", ""), layout.root().get(0), name));
+            .orElseGet(
+                () -> TableColumn.own(new PlanKey(name, "", ""), layout.root().get(0), name));
     EntryBuilder above = plan;
     for (String key : known.path().subList(0, known.path().size() - 1)) {
       above = above.at(key, grid.where());

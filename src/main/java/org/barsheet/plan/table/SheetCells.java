@@ -178,7 +178,7 @@ final class SheetCells extends DefaultHandler {
     return digits ? Integer.parseInt(text) : -1;
   }
 
-  /** TableColumn of a cell's name, from 0, or −1: 2 for C7. */
+  /** Column of a cell's name, from 0, or −1: 2 for C7. */
   private static int columnOf(String reference) {
     int column = 0;
     int letters = 0;

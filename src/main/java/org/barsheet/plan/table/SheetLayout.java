@@ -18,7 +18,8 @@ import org.barsheet.plan.source.PlanKeys;
  * @param name heading of the column that begins a new thing; "setting" in a sheet of settings
  * @param columns all columns but that one; in a sheet of settings, its rows
  */
-public record SheetLayout(String sheet, Kind kind, List<String> root, String name, List<TableColumn> columns) {
+public record SheetLayout(
+    String sheet, Kind kind, List<String> root, String name, List<TableColumn> columns) {
 
   /** How the rows of a worksheet are read. */
   public enum Kind {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.barsheet.plan.source.Entry;
-import org.barsheet.plan.source.Texts;
 
 /** The rows of a worksheet that hold what entries say: the way back from {@link TableReader}. */
 public final class TableRows {
@@ -56,7 +55,8 @@ public final class TableRows {
   }
 
   /** Items of a group stand from the first row on, unless that row's cells say something else. */
-  private static void addGroup(List<Map<String, String>> rows, TableColumn column, Entry.Keyed thing) {
+  private static void addGroup(
+      List<Map<String, String>> rows, TableColumn column, Entry.Keyed thing) {
     int row = column.path().isEmpty() ? 0 : 1;
     Entry items =
         at(thing, List.of(column.group())).orElse(new Entry.Items(List.of(), thing.where()));

@@ -1,6 +1,5 @@
 package org.barsheet.demo.drawing;
 
-
 /** The twelve openings of the artwork, in squares, as the plan gives them. */
 public enum Flap {
   CHANDLERS_LAMP(1.5, 7.2, 1.5, 2.2, Way.LEFT, Ink.DEEP_TEAL),

@@ -1,8 +1,7 @@
 package org.barsheet.demo.drawing;
 
-
 /** The few coloured papers the quay is cut from, RRGGBB. */
-final class Ink {
+public final class Ink {
 
   static final int TEAL = 0x28786E;
   static final int DEEP_TEAL = 0x1C554E;

@@ -6,7 +6,6 @@ import static org.barsheet.demo.drawing.Shapes.disc;
 import static org.barsheet.demo.drawing.Shapes.polygon;
 import static org.barsheet.demo.drawing.Shapes.waves;
 
-
 /** The sky, the headland far off, fog and wind. */
 final class Weather {
 

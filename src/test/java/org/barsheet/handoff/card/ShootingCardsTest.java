@@ -12,8 +12,8 @@ import java.util.TreeMap;
 import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
-import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
@@ -67,7 +67,7 @@ class ShootingCardsTest {
   void the_cards_of_one_set_up_are_told_apart_and_share_its_hours() {
     SetUp setUp =
         DEMO.shooting().setUps().stream().filter(one -> one.runs().size() == 3).findFirst().get();
-    double minutes = DEMO.timing().plan().shoot().orElseThrow().minutesASetUp();
+    double minutes = DEMO.plan().shoot().orElseThrow().minutesASetUp();
     double taking = setUp.runs().stream().mapToDouble(run -> run.hours().orElseThrow()).sum();
     assertThat(taking + minutes / 60)
         .isCloseTo(setUp.time().orElseThrow().hours(), Offset.offset(1e-9));

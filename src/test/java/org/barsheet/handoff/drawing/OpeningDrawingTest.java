@@ -9,8 +9,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import javax.imageio.ImageIO;
-import org.barsheet.plan.Opening.Side;
 import org.barsheet.plan.Opening;
+import org.barsheet.plan.Opening.Side;
 import org.junit.jupiter.api.Test;
 
 /** The hole is 200 by 100 pixels at (100, 100), seen from above. */

@@ -1,0 +1,124 @@
+package org.barsheet.workbook.pen;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.barsheet.cues.Cue;
+import org.barsheet.cues.FilmBar;
+import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.timing.MotifTally;
+import org.barsheet.timing.Shot;
+
+/** Finds what belongs together in a film sheet. */
+public final class FilmIndex {
+
+  private final FilmSheet film;
+  private final Map<String, String> letters = new HashMap<>();
+  private final Map<String, Shot> shotOfCue = new HashMap<>();
+  private final Map<String, Shot> shotOfPanel = new HashMap<>();
+  private final List<List<PlannedReveal>> reveals = new ArrayList<>();
+
+  public FilmIndex(FilmSheet film) {
+    this.film = film;
+    for (MotifTally tally : film.timing().tallies()) {
+      letters.put(tally.motif(), tally.letter());
+    }
+    for (Shot shot : shots()) {
+      shotOfCue.put(shot.cue().id(), shot);
+      shotOfPanel.put(shot.panel().name(), shot);
+      reveals.add(new ArrayList<>());
+    }
+    for (PlannedReveal reveal : film.reveals()) {
+      reveals.get(reveal.shot()).add(reveal);
+    }
+    reveals.forEach(list -> list.sort(Comparator.comparingInt(PlannedReveal::layer)));
+  }
+
+  public List<Shot> shots() {
+    return film.timing().shots();
+  }
+
+  public Shot shot(int index) {
+    return shots().get(index);
+  }
+
+  /** The letter of a motif, or "". */
+  public String letter(String motif) {
+    return letters.getOrDefault(motif, "");
+  }
+
+  /** The letter of a cue's motif, or "" where it is of none. */
+  public String letter(Cue cue) {
+    return cue.kind() == Cue.Kind.OCCURRENCE ? letter(cue.name()) : "";
+  }
+
+  public Optional<Shot> shotOn(Cue cue) {
+    return Optional.ofNullable(shotOfCue.get(cue.id()));
+  }
+
+  public Optional<Shot> shotOf(String panel) {
+    return Optional.ofNullable(shotOfPanel.get(panel));
+  }
+
+  /** The shot that shows a film frame, if the film has that frame. */
+  public Optional<Shot> shotAt(long frame) {
+    int low = 0;
+    int high = shots().size() - 1;
+    while (low <= high) {
+      int middle = (low + high) >>> 1;
+      Shot shot = shot(middle);
+      if (shot.frames().contains(frame)) {
+        return Optional.of(shot);
+      }
+      if (shot.frames().start() > frame) {
+        high = middle - 1;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The reveals of a shot, by layer. */
+  public List<PlannedReveal> revealsOf(Shot shot) {
+    return reveals.get(shot.index());
+  }
+
+  /** How many layers the film needs at once, at least one. */
+  public int layers() {
+    return film.reveals().stream().mapToInt(PlannedReveal::layer).max().orElse(1);
+  }
+
+  /** The bar that sounds on a film frame; the first bar before the music, the last after it. */
+  public FilmBar barAt(long frame) {
+    List<FilmBar> bars = film.timing().bars();
+    int low = 0;
+    int high = bars.size() - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (bars.get(middle).startFrame() <= frame) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return bars.get(low);
+  }
+
+  /** Names of the parts that play an occurrence, the leading one first. */
+  public String parts(Cue cue) {
+    return cue.occurrence()
+        .map(
+            occurrence ->
+                String.join(
+                    "; ",
+                    occurrence.parts().stream()
+                        .map(part -> film.timing().music().score().parts().get(part).name())
+                        .toList()))
+        .orElse("");
+  }
+}

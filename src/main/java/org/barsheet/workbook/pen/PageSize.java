@@ -1,0 +1,50 @@
+package org.barsheet.workbook.pen;
+
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.barsheet.plan.Film;
+
+/**
+ * A sheet of paper with margins of 12 mm. A4 is 210 by 297 mm (ISO 216), Letter 8.5 by 11 in.
+ *
+ * @param paper what it is
+ * @param landscape whether it lies on its side
+ */
+public record PageSize(Film.Paper paper, boolean landscape) {
+
+  private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
+  static final double MARGIN_MILLIMETRES = 12;
+
+  /** The lower margin holds the footer. */
+  static final double LOWER_MARGIN_MILLIMETRES = 15;
+
+  static final double FOOTER_MILLIMETRES = 8;
+
+  /** What programs lose to rounding of widths and heights. */
+  private static final double SLACK_POINTS = 6;
+
+  /** Width in points between the margins. */
+  public double width() {
+    double paperWidth = landscape ? longSide() : shortSide();
+    return (paperWidth - 2 * MARGIN_MILLIMETRES) * POINTS_PER_MILLIMETRE - SLACK_POINTS;
+  }
+
+  /** Height in points between the margins. */
+  public double height() {
+    double paperHeight = landscape ? shortSide() : longSide();
+    double margins = MARGIN_MILLIMETRES + LOWER_MARGIN_MILLIMETRES;
+    return (paperHeight - margins) * POINTS_PER_MILLIMETRE - SLACK_POINTS;
+  }
+
+  /** The paper as the file format numbers it. */
+  short code() {
+    return paper == Film.Paper.A4 ? PrintSetup.A4_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE;
+  }
+
+  private double longSide() {
+    return paper == Film.Paper.A4 ? 297 : 11 * 25.4;
+  }
+
+  private double shortSide() {
+    return paper == Film.Paper.A4 ? 210 : 8.5 * 25.4;
+  }
+}

@@ -1,0 +1,233 @@
+package org.barsheet.workbook.pen;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.poi.common.usermodel.HyperlinkType;
+import org.apache.poi.ss.usermodel.Hyperlink;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.streaming.SXSSFCell;
+import org.apache.poi.xssf.streaming.SXSSFRow;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.barsheet.workbook.typed.CarryingOver;
+
+/** Writes one sheet row by row, downwards. */
+public final class SheetPen {
+
+  private final SXSSFSheet sheet;
+  private final Styles styles;
+  private final CarryingOver carrying;
+  private final Map<Integer, Look> leftBlank = new HashMap<>();
+  private final Columns columns;
+  private final double pageRoom;
+  private final double titlePoints;
+  private SXSSFRow row;
+  private double rowPoints;
+  private double pagePoints;
+  private boolean awaitsName;
+  private boolean named;
+
+  /**
+   * A pen for a sheet.
+   *
+   * @param pageRoom height in points of a printed page between its margins
+   * @param titlePoints height in points of the title, which is repeated on each page
+   */
+  SheetPen(
+      SXSSFSheet sheet,
+      Styles styles,
+      CarryingOver carrying,
+      Columns columns,
+      double pageRoom,
+      double titlePoints) {
+    this.pageRoom = pageRoom;
+    this.titlePoints = titlePoints;
+    this.sheet = sheet;
+    this.styles = styles;
+    this.carrying = carrying;
+    this.columns = columns;
+    this.row = sheet.createRow(0);
+  }
+
+  /**
+   * Goes on to a row, at or below the present one. The row grows where text wraps in it.
+   *
+   * @param leastPoints its least height
+   */
+  public SheetPen row(int index, double leastPoints) {
+    if (index != row.getRowNum()) {
+      leaveRow();
+      row = sheet.createRow(index);
+      rowPoints = 0;
+      leftBlank.clear();
+    }
+    setHeight(leastPoints);
+    return this;
+  }
+
+  /** Ends the last row. */
+  void finish() {
+    checkNamed();
+  }
+
+  private void checkNamed() {
+    if (awaitsName && !named) {
+      throw new IllegalStateException(
+          "row " + rowIndex() + " of " + sheet.getSheetName() + " is filled in and has no name");
+    }
+    awaitsName = false;
+    named = false;
+  }
+
+  /** A row that finds no room has gone to a page of its own accord, under the repeated heading. */
+  private void leaveRow() {
+    checkNamed();
+    boolean fits = pagePoints + rowPoints <= pageRoom;
+    pagePoints = (fits ? pagePoints : titlePoints) + rowPoints;
+  }
+
+  private void setHeight(double points) {
+    rowPoints = points;
+    row.setHeightInPoints((float) points);
+  }
+
+  /** Height in points of the rows above the present one, back to where the page begins. */
+  public double pointsOnPage() {
+    return pagePoints;
+  }
+
+  /** Starts a page below the present row, under the repeated heading. */
+  public void breakPage(double headingPoints) {
+    sheet.setRowBreak(rowIndex());
+    pagePoints = headingPoints - rowPoints;
+  }
+
+  /** Height in points that the present row has grown to. */
+  public double rowPoints() {
+    return rowPoints;
+  }
+
+  /** Width of a column in points. */
+  public double points(int column) {
+    return columns.points(column);
+  }
+
+  public SXSSFRow row() {
+    return row;
+  }
+
+  public int rowIndex() {
+    return row.getRowNum();
+  }
+
+  public SheetPen text(int column, String text, Look look) {
+    return text(column, text, look, columns.points(column));
+  }
+
+  private SheetPen text(int column, String text, Look look, double points) {
+    String safe = SafeText.of(text);
+    if (safe.isEmpty()) {
+      return blank(column, look);
+    }
+    if (look.wraps()) {
+      grow(TextWidth.lines(safe, look, points), look);
+    }
+    SXSSFCell cell = row.createCell(column);
+    cell.setCellValue(safe);
+    cell.setCellStyle(styles.of(SafeText.looksLikeFormula(safe) ? look.asText() : look));
+    return this;
+  }
+
+  private void grow(int lines, Look look) {
+    double needed = TextWidth.height(lines, look.points());
+    if (lines > 1 && needed > rowPoints) {
+      setHeight(needed);
+    }
+  }
+
+  public SheetPen number(int column, double number, Look look) {
+    SXSSFCell cell = row.createCell(column);
+    cell.setCellValue(number);
+    cell.setCellStyle(styles.of(look));
+    return this;
+  }
+
+  public SheetPen number(int column, long number, Look look) {
+    return number(column, (double) number, look);
+  }
+
+  /** A name given by people: as a number where it is a plain one, else as text. */
+  public SheetPen label(int column, String name, Look look) {
+    boolean counts = name.matches("[1-9][0-9]{0,8}");
+    return counts ? number(column, Integer.parseInt(name), look) : text(column, name, look);
+  }
+
+  /** A cell without content. */
+  public SheetPen blank(int column, Look look) {
+    leftBlank.put(column, look);
+    row.createCell(column).setCellStyle(styles.of(look));
+    return this;
+  }
+
+  /**
+   * The permanent name of the row, in the hidden column. What people typed into the row's cells in
+   * the workbook before stands in them again.
+   */
+  public SheetPen rowName(int column, String name) {
+    String safe = SafeText.of(name);
+    Map<String, String> texts = carrying.in(sheet.getSheetName(), safe);
+    for (int index = 0; index < columns.count() && !texts.isEmpty(); index++) {
+      Column theirs = columns.at(index);
+      String text = texts.get(theirs.name());
+      if (text != null && theirs.kind() == Column.Kind.TO_FILL_IN) {
+        carrying.foundAgain(sheet.getSheetName(), safe, theirs.name());
+        fillIn(index, text);
+      }
+    }
+    named = true;
+    return text(column, name, Look.PENCIL);
+  }
+
+  private void fillIn(int column, String text) {
+    Look look = leftBlank.get(column);
+    if (look != null) {
+      label(column, text, look);
+    }
+  }
+
+  /** A cell for people to fill in: its row must have a name, by which it is found again. */
+  public SheetPen toFillIn(int column, Look look) {
+    awaitsName = true;
+    return blank(column, look);
+  }
+
+  public SheetPen blanks(int from, int toExclusive, Look look) {
+    for (int column = from; column < toExclusive; column++) {
+      blank(column, look);
+    }
+    return this;
+  }
+
+  /** Text across neighbouring cells, joined to one. */
+  public SheetPen joined(int from, int to, String text, Look look) {
+    return text(from, text, look, columns.points(from, to + 1))
+        .blanks(from + 1, to + 1, look)
+        .join(from, to);
+  }
+
+  /** Joins neighbouring cells of the row; what stands in the first one is shown. */
+  public SheetPen join(int from, int to) {
+    if (to > from) {
+      sheet.addMergedRegionUnsafe(new CellRangeAddress(rowIndex(), rowIndex(), from, to));
+    }
+    return this;
+  }
+
+  /** Makes a written cell of this row lead to another place of the workbook. */
+  public SheetPen link(int column, Address to) {
+    Hyperlink link =
+        sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+    link.setAddress(to.toString());
+    row.getCell(column).setHyperlink(link);
+    return this;
+  }
+}
