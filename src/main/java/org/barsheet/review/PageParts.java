@@ -16,40 +16,6 @@ final class PageParts {
   /** In the order in which one builds on another. */
   private static final List<String> STYLES = List.of("paper.css", "print.css");
 
-  /** In the order in which one builds on another. */
-  private static final List<String> MODULES =
-      List.of(
-          "page.js",
-          "film.js",
-          "timecode.js",
-          "clock.js",
-          "openings.js",
-          "names.js",
-          "scene.js",
-          "veil.js",
-          "facts.js",
-          "transport.js",
-          "notation.js",
-          "timbres.js",
-          "orchestra.js",
-          "sounding.js",
-          "clicking.js",
-          "recording.js",
-          "mixer.js",
-          "compare.js",
-          "systems.js",
-          "boxes.js",
-          "following.js",
-          "reader.js",
-          "findings.js",
-          "notes.js",
-          "director.js",
-          "animator.js",
-          "editor.js",
-          "player.js",
-          "storyboard.js",
-          "main.js");
-
   private PageParts() {}
 
   static String template() {
@@ -60,11 +26,9 @@ final class PageParts {
     return STYLES.stream().map(PageParts::read).collect(Collectors.joining());
   }
 
-  /** All modules in one function, so that nothing of theirs is seen from outside. */
+  /** All modules of {@code src/main/page} in one function, as the build bundled them. */
   static String script() {
-    return MODULES.stream()
-        .map(PageParts::read)
-        .collect(Collectors.joining("\n", "(() => {\n\"use strict\";\n", "})();\n"));
+    return read("script.js");
   }
 
   /**

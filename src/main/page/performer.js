@@ -1,0 +1,9 @@
+/** The performer who reads. */
+
+import { film } from "./film.js";
+import { reader } from "./reader.js";
+
+export const player = { chosen: 0 };
+
+/** When the performer chosen is seen; never unless a performer reads. */
+export const seenByReader = () => (reader.view === "player" ? film.appearances.filter((each) => each.performer === player.chosen) : []);

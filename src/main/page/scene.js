@@ -1,0 +1,177 @@
+/** The picture: the artwork through the camera, the panel's drawing, or the whole artwork. */
+
+import { film, shotAt } from "./film.js";
+import { openingNames } from "./names.js";
+import { amountsAt, box, coverOf } from "./openings.js";
+import { byId, drawn, element, say } from "./page.js";
+
+export const scene = { mode: "camera", svg: null, parts: {}, covers: [], shot: null, asDrawn: new Set() };
+
+const WHOLE = [0, 0, film.artwork.wide, film.artwork.high];
+
+/** The field that the camera sees on a frame: left, top, wide, high in squares. */
+function fieldAt(shot, frame) {
+  if (!shot.from) {
+    return WHOLE;
+  }
+  const at = 4 * (frame - shot.start);
+  return shot.fields ? shot.fields.slice(at, at + 4) : shot.from;
+}
+
+const isWhole = (field) => !field || WHOLE.every((value, i) => Math.abs(value - field[i]) < 0.05);
+
+/** The shot nearest in the story whose drawing shows the whole artwork, or undefined. */
+function wholeShot(shot) {
+  const whole = film.shots.filter((each) => each.drawing !== undefined && isWhole(each.from) && !each.fields);
+  whole.sort((one, other) => Math.abs(one.index - shot.index) - Math.abs(other.index - shot.index));
+  return whole[0];
+}
+
+/** The shot whose drawing the camera looks at: its own, unless the camera moves over the artwork. */
+const drawnShot = (shot) => (shot.fields || shot.drawing === undefined ? wholeShot(shot) : shot);
+
+/** How an opening stands throughout a shot; undefined where it moves. */
+function standsAt(shot, opening) {
+  const moves = shot.reveals.some((reveal) => reveal.opening === opening);
+  return moves ? undefined : new Map(shot.open).get(opening) || 0;
+}
+
+/** The openings that the drawing shows as they are planned: they stand still, and stood so there. */
+function leftAsDrawn(shot) {
+  const there = drawnShot(shot);
+  const stands = film.openings.map((_, opening) => standsAt(shot, opening));
+  return new Set(there ? [...stands.keys()].filter((opening) => stands[opening] !== undefined && stands[opening] === standsAt(there, opening)) : []);
+}
+
+function image(id) {
+  return drawn("image", { id, preserveAspectRatio: "none", class: "drawing" });
+}
+
+function place(node, drawing, [left, top, wide, high]) {
+  if (drawing === undefined) {
+    node.setAttribute("visibility", "hidden");
+    return;
+  }
+  node.setAttribute("visibility", "visible");
+  if (node.dataset.drawing !== String(drawing)) {
+    node.dataset.drawing = drawing;
+    node.setAttribute("href", film.drawings[drawing]);
+  }
+  Object.entries({ x: left, y: top, width: wide, height: high })
+    .forEach(([name, value]) => node.setAttribute(name, value));
+}
+
+function cover(opening, index, name) {
+  const parts = {
+    hole: drawn("path", { d: box(opening.rect), class: "hole" }),
+    who: drawn("text", { class: "who", x: opening.rect[0] + opening.rect[2] / 2, y: opening.rect[1] + opening.rect[3] * 0.58 }),
+    shadow: drawn("path", { class: "shadow" }),
+    flap: drawn("path", { class: "flap", "fill-rule": "evenodd" }),
+  };
+  parts.group = drawn("g", { "data-opening": index }, parts.hole, parts.who, parts.shadow, parts.flap, name);
+  scene.covers.push(parts);
+  return parts.group;
+}
+
+/** Builds the picture once. */
+export function buildScene() {
+  const paper = drawn("path", { d: box(WHOLE), class: "sheet" });
+  const squares = drawn("path", { d: graphPaper(), class: "squares" });
+  scene.parts = { whole: image("whole-drawing"), own: image("own-drawing"), panel: image("panel-drawing") };
+  scene.parts.openings = drawn("g", {}, ...openingNames().map((name, index) => cover(film.openings[index], index, name)));
+  scene.parts.shade = drawn("path", { class: "shade", "fill-rule": "evenodd" });
+  scene.parts.field = drawn("path", { class: "field" });
+  scene.parts.artwork = drawn("g", {}, paper, scene.parts.whole, squares, scene.parts.own,
+    scene.parts.openings, scene.parts.shade, scene.parts.field);
+  const light = drawn("radialGradient", { id: "light" },
+    drawn("stop", { offset: "0", "stop-color": "#FFF3CF" }), drawn("stop", { offset: "1", class: "light-edge" }));
+  scene.svg = drawn("svg", { role: "img", preserveAspectRatio: "xMidYMid meet" }, light,
+    scene.parts.artwork, scene.parts.panel);
+  const [cloth, inside] = film.artwork.palette;
+  scene.svg.style.setProperty("--cloth", cloth ? "#" + cloth : "#5B7F95");
+  scene.svg.style.setProperty("--inside", inside ? "#" + inside : "#E9B949");
+  scene.slate = element("div", { id: "slate", hidden: true }, element("b"), element("span"));
+  byId("frame").replaceChildren(scene.svg, scene.slate);
+  byId("frame").style.setProperty("--shape", film.width / film.height);
+}
+
+function graphPaper() {
+  let lines = "";
+  for (let x = 1; x < film.artwork.wide; x++) {
+    lines += "M" + x + " 0V" + film.artwork.high;
+  }
+  for (let y = 1; y < film.artwork.high; y++) {
+    lines += "M0 " + y + "H" + film.artwork.wide;
+  }
+  return lines;
+}
+
+/** A panel that nothing is drawn for yet is named in the picture instead. */
+function nameUndrawn(shot) {
+  const [number, action] = scene.slate.children;
+  scene.slate.hidden = drawnShot(shot) !== undefined || film.openings.length > 0;
+  say(number, shot.panel);
+  say(action, shot.action);
+}
+
+/** Puts the drawings of a shot in their places. */
+function dressShot(shot) {
+  nameUndrawn(shot);
+  scene.asDrawn = leftAsDrawn(shot);
+  place(scene.parts.whole, wholeShot(shot)?.drawing, WHOLE);
+  place(scene.parts.own, shot.fields ? undefined : shot.drawing, shot.from || WHOLE);
+  place(scene.parts.panel, shot.drawing, [0, 0, film.width, film.height]);
+}
+
+/** Who is seen in an opening on a frame, by name. */
+function seenIn(shot, opening, frame) {
+  return shot.seen
+    .filter((each) => each.opening === opening && frame >= each.start && frame < each.end)
+    .map((each) => film.performers[each.performer].name)
+    .join(", ");
+}
+
+/**
+ * Draws every opening at its planned state. What the camera sees in a drawing already is not painted
+ * over: only openings that move in the shot, or stand otherwise than in the drawing.
+ */
+function drawOpenings(shot, frame, mode) {
+  const amounts = amountsAt(shot, frame);
+  film.openings.forEach((opening, index) => {
+    const amount = amounts.get(index) || 0;
+    const parts = scene.covers[index];
+    parts.group.classList.toggle("as-drawn", mode === "camera" && scene.asDrawn.has(index));
+    const { outline, solid, height } = coverOf(opening, amount);
+    parts.flap.setAttribute("d", outline);
+    parts.flap.setAttribute("fill-opacity", solid);
+    parts.shadow.setAttribute("d", outline);
+    parts.shadow.setAttribute("transform", "translate(" + (0.05 + 0.25 * height) + " " + (0.06 + 0.3 * height) + ")");
+    parts.shadow.setAttribute("opacity", 0.3 * solid);
+    parts.group.classList.toggle("ajar", amount > 0);
+    const who = amount > 0 ? seenIn(shot, index, frame) : "";
+    say(parts.who, who);
+    const size = Math.min(opening.rect[3] * 0.16, (opening.rect[2] * 1.5) / Math.max(6, who.length));
+    parts.who.setAttribute("font-size", size.toFixed(3));
+  });
+}
+
+/** Shows a frame in the mode chosen. */
+export function drawFrame(frame) {
+  const shot = shotAt(frame);
+  if (scene.shot !== shot) {
+    scene.shot = shot;
+    dressShot(shot);
+  }
+  const mode = modeFor(shot);
+  const field = fieldAt(shot, frame);
+  scene.svg.setAttribute("class", "mode-" + mode);
+  const view = mode === "drawing" ? [0, 0, film.width, film.height] : mode === "map" ? WHOLE : field;
+  scene.svg.setAttribute("viewBox", view.map((value) => value.toFixed(4)).join(" "));
+  drawOpenings(shot, frame, mode);
+  scene.parts.field.setAttribute("d", box(field));
+  scene.parts.shade.setAttribute("d", box(WHOLE) + box(field));
+  scene.svg.setAttribute("aria-label", "Panel " + shot.panel + ", " + shot.action);
+}
+
+/** A panel without a drawing is shown through the camera. */
+const modeFor = (shot) => (scene.mode === "drawing" && shot.drawing === undefined ? "camera" : scene.mode);
