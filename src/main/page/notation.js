@@ -18,7 +18,7 @@ function stroke(bars, start, end, pitch) {
   return "M" + from.toFixed(1) + " " + level.toFixed(1) + "H" + to.toFixed(1);
 }
 
-function strokesOf(bars) {
+export function strokesOf(bars) {
   const last = bars[bars.length - 1];
   const from = (bars[0].start / film.fps) * UNITS;
   const to = ((last.start + last.frames) / film.fps) * UNITS;
@@ -32,7 +32,7 @@ function strokesOf(bars) {
   return lines;
 }
 
-function motifStrokes(bars, cue) {
+export function motifStrokes(bars, cue) {
   const last = bars[bars.length - 1];
   const end = last.start + last.frames;
   return cue.onsets.map((onset, i) => {

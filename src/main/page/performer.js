@@ -3,7 +3,7 @@
 import { film } from "./film.js";
 import { reader } from "./reader.js";
 
-export const player = { chosen: 0 };
+export const performer = { chosen: 0 };
 
 /** When the performer chosen is seen; never unless a performer reads. */
-export const seenByReader = () => (reader.view === "player" ? film.appearances.filter((each) => each.performer === player.chosen) : []);
+export const seenByReader = () => (reader.view === "player" ? film.appearances.filter((each) => each.performer === performer.chosen) : []);

@@ -4,7 +4,7 @@ import { clock, pause, play, seek } from "./clock.js";
 import { barAt, barName, film, indexAt, placeWords, startOf } from "./film.js";
 import { setClick } from "./mixer.js";
 import { button, count, element, say } from "./page.js";
-import { player } from "./performer.js";
+import { performer } from "./performer.js";
 import { addView, chooseTab, reader } from "./reader.js";
 import { rebuildSystems } from "./systems.js";
 import { goLink, markRow, row, table } from "./tables.js";
@@ -18,7 +18,7 @@ const BIG_BEATS = 8;
 let rows = [];
 let board;
 
-const mine = () => film.appearances.filter((each) => each.performer === player.chosen);
+const mine = () => film.appearances.filter((each) => each.performer === performer.chosen);
 const readyFrame = (each) => Math.max(0, Math.floor(each.start - READY_SECONDS * film.fps));
 const beats = film.bars.flatMap((bar) => bar.beats);
 
@@ -54,7 +54,7 @@ const list = () => {
   rows = mine().map(appearanceRow);
   return rows.length
     ? table("Seen", ["panel", "where", "from", "your part"], rows)
-    : element("p", { text: film.performers[player.chosen].name + " is not seen in any shot yet." });
+    : element("p", { text: film.performers[performer.chosen].name + " is not seen in any shot yet." });
 };
 
 const build = () => {
@@ -63,12 +63,12 @@ const build = () => {
     return element("p", { text: "The plan names no performers." });
   }
   const picker = element("select", { id: "performer", onchange: () => {
-    player.chosen = Number(picker.value);
+    performer.chosen = Number(picker.value);
     chooseTab("own");
     rebuildSystems();
     show(clock.frame);
     reader.body.querySelector("select").focus();
-  } }, ...film.performers.map((each, i) => element("option", { value: i, selected: i === player.chosen, text: each.name + (each.part ? " (" + each.part + ")" : "") })));
+  } }, ...film.performers.map((each, i) => element("option", { value: i, selected: i === performer.chosen, text: each.name + (each.part ? " (" + each.part + ")" : "") })));
   board = { numeral: element("p", { class: "numeral" }), words: element("p", { class: "board-words" }) };
   return element("div", {}, element("label", {}, "Performer ", picker),
     element("div", { class: "board" }, board.numeral, board.words), list());
