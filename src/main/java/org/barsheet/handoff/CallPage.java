@@ -11,7 +11,6 @@ final class CallPage {
 
   private static final String STYLE =
       """
-      <style>
       @page { margin: 12mm }
       body { font: 10pt/1.35 system-ui, Arial, sans-serif; color: #1B1F24; background: #FFFFFF;
         max-width: 60em; margin: 1em auto; padding: 0 1em; font-variant-numeric: tabular-nums }
@@ -27,7 +26,6 @@ final class CallPage {
       tr { break-inside: avoid } ul { margin: .3em 0; padding-left: 1.3em }
       .fill { border: 1px solid #5B6570; background: #F4F1EA; display: inline-block;
         min-width: 12em; height: 1.4em }
-      </style>
       """;
 
   private CallPage() {}
@@ -35,33 +33,33 @@ final class CallPage {
   static String of(FilmSheet sheet, Call call) {
     String title = call.performer().name() + " · " + sheet.plan().title();
     String subtitle = call.about() + " · " + FilmWords.counting(sheet.plan().film());
-    Html html = new Html();
-    html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
-    html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
-    html.element("title", title).raw(STYLE).raw("</head>\n<body>\n");
-    html.element("h1", "Call sheet: " + title);
-    html.raw("<p class=\"sub\">").raw(Html.escaped(subtitle)).raw("</p>\n");
+    Html html = Html.page();
+    html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
+    html.line("title", title).style(STYLE).close().line().open("body").line();
+    html.line("h1", "Call sheet: " + title).line("p", subtitle, "class", "sub");
     seen(html, call);
     sections(html, call.instructions());
-    html.raw("<p>By <span class=\"fill\"></span></p>\n");
+    html.open("p").text("By ").element("span", "", "class", "fill").close().line();
     sections(html, Call.CAUTIONS);
-    return html.raw("</body>\n</html>\n").toString();
+    return html.close().line().close().line().toString();
   }
 
   private static void seen(Html html, Call call) {
-    html.element("h2", Call.SEEN_HEADING);
+    html.line("h2", Call.SEEN_HEADING);
     if (call.seen().isEmpty()) {
-      html.element("p", Call.NOT_SEEN);
+      html.line("p", Call.NOT_SEEN);
       return;
     }
-    html.raw("<table>\n<thead>").row("th", CallAppearance.HEADINGS).raw("</thead>\n<tbody>\n");
+    html.open("table").line();
+    html.open("thead").row("th", CallAppearance.HEADINGS).close().line();
+    html.open("tbody").line();
     call.seen().forEach(appearance -> html.row("td", appearance.cells()));
-    html.raw("</tbody>\n</table>\n");
+    html.close().line().close().line();
   }
 
   private static void sections(Html html, List<Call.Section> sections) {
     for (Call.Section section : sections) {
-      html.element("h2", section.heading()).list(section.lines());
+      html.line("h2", section.heading()).list(section.lines());
     }
   }
 }

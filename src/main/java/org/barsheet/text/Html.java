@@ -1,38 +1,101 @@
 package org.barsheet.text;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 
-/** Builds an HTML page; every text a person typed goes through one escape. */
+/** Builds HTML element by element; every text and attribute goes through one escape. */
 public final class Html {
 
   private final StringBuilder page = new StringBuilder();
+  private final Deque<String> open = new ArrayDeque<>();
 
-  /** Markup of our own, as it is. */
-  public Html raw(String markup) {
-    page.append(markup);
+  /** Begins a page, up to the inside of its head. */
+  public static Html page() {
+    Html html = new Html();
+    html.page.append("<!DOCTYPE html>\n");
+    html.open("html", "lang", "en").line().open("head").line();
+    return html.empty("meta", "charset", "utf-8").line();
+  }
+
+  /**
+   * Begins an element.
+   *
+   * @param attributes names and values in turn; one whose value is empty is left out
+   */
+  public Html open(String name, String... attributes) {
+    open.push(name);
+    return tag(name, attributes, ">");
+  }
+
+  /** Ends the element begun last. */
+  public Html close() {
+    page.append("</").append(open.pop()).append('>');
     return this;
   }
 
-  /** An element that holds text. */
-  public Html element(String name, String words) {
-    page.append('<').append(name).append('>').append(escaped(words));
-    page.append("</").append(name).append(">\n");
+  /** An element that holds text or nothing. */
+  public Html element(String name, String words, String... attributes) {
+    return open(name, attributes).text(words).close();
+  }
+
+  /** An element that can hold nothing, as {@code col}. */
+  public Html empty(String name, String... attributes) {
+    return tag(name, attributes, "/>");
+  }
+
+  private Html tag(String name, String[] attributes, String end) {
+    page.append('<').append(name);
+    for (int i = 0; i < attributes.length; i += 2) {
+      if (!attributes[i + 1].isEmpty()) {
+        page.append(' ').append(attributes[i]).append("=\"");
+        page.append(escaped(attributes[i + 1])).append('"');
+      }
+    }
+    page.append(end);
     return this;
+  }
+
+  /** Text inside the element begun last. */
+  public Html text(String words) {
+    page.append(escaped(words));
+    return this;
+  }
+
+  /** A new line in the file, for whoever reads it there. */
+  public Html line() {
+    page.append('\n');
+    return this;
+  }
+
+  /** An element that holds text, on a line of the file. */
+  public Html line(String name, String words, String... attributes) {
+    return element(name, words, attributes).line();
   }
 
   /** A list of short texts. */
   public Html list(List<String> items) {
-    page.append("<ul>\n");
-    items.forEach(item -> element("li", item));
-    page.append("</ul>\n");
-    return this;
+    open("ul").line();
+    items.forEach(item -> line("li", item));
+    return close().line();
   }
 
   /** A row of a table. */
   public Html row(String cell, List<String> cells) {
-    page.append("<tr>");
-    cells.forEach(words -> element(cell, words));
-    page.append("</tr>\n");
+    open("tr");
+    cells.forEach(words -> line(cell, words));
+    return close().line();
+  }
+
+  /** The page's own style. */
+  public Html style(String css) {
+    page.append("<style>\n").append(css).append("</style>\n");
+    return this;
+  }
+
+  /** A finished part of a page. */
+  public Html add(Html part) {
+    page.append(part);
     return this;
   }
 
@@ -51,8 +114,16 @@ public final class Html {
         .replace("'", "&#39;");
   }
 
+  /**
+   * The finished page or part.
+   *
+   * @throws IllegalStateException if an element has no end
+   */
   @Override
   public String toString() {
+    if (!open.isEmpty()) {
+      throw new IllegalStateException("no end of " + open);
+    }
     return page.toString();
   }
 }

@@ -5,6 +5,7 @@ import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.plan.Opening.Support;
+import org.barsheet.shooting.SetUp;
 import org.barsheet.text.Html;
 
 /** The rows of a card: a picture each, with what the hand sets for it. */
@@ -29,57 +30,71 @@ final class CardTable {
    * @param millimetres height of a row
    */
   void write(List<CardRow> rows, double millimetres) {
-    html.raw("<table style=\"--row: " + Math.floor(millimetres * 20) / 20 + "mm\">\n");
-    html.raw("<colgroup><col class=\"picture\"/>");
-    html.raw("<col/>".repeat(columns.size() + (isHeld ? 1 : 0)));
-    html.raw("<col class=\"tick\"/><col class=\"note\"/></colgroup>\n<thead><tr>");
-    head("picture", "");
-    columns.forEach(column -> head(column.name(), column.unit()));
-    if (isHeld) {
-      html.raw("<th class=\"words\">held by</th>");
+    html.open("table", "style", "--row: " + Math.floor(millimetres * 20) / 20 + "mm").line();
+    html.open("colgroup").empty("col", "class", "picture");
+    for (int column = 0; column < between(); column++) {
+      html.empty("col");
     }
-    html.raw("<th class=\"tick\">√</th><th class=\"words\">retake</th></tr></thead>\n<tbody>\n");
+    html.empty("col", "class", "tick").empty("col", "class", "note").close().line();
+    heads();
+    html.open("tbody").line();
     rows.forEach(this::row);
-    html.raw("</tbody>\n</table>\n");
+    html.close().line().close().line();
   }
 
-  private void head(String name, String unit) {
-    html.raw("<th>" + Html.escaped(name));
-    html.raw(unit.isEmpty() ? "</th>" : "<br/>" + Html.escaped(unit) + "</th>");
+  /** Columns between the picture and its tick. */
+  private int between() {
+    return columns.size() + (isHeld ? 1 : 0);
+  }
+
+  private void heads() {
+    html.open("thead").open("tr").element("th", "picture");
+    for (CardColumn column : columns) {
+      html.open("th").text(column.name());
+      if (!column.unit().isEmpty()) {
+        html.empty("br").text(column.unit());
+      }
+      html.close();
+    }
+    if (isHeld) {
+      html.element("th", "held by", "class", "words");
+    }
+    html.element("th", "√", "class", "tick").element("th", "retake", "class", "words");
+    html.close().close().line();
   }
 
   private void row(CardRow row) {
     row.picture().ifPresent(this::picture);
-    row.plate()
-        .ifPresent(
-            plate -> {
-              int span = columns.size() + (isHeld ? 1 : 0);
-              html.raw("<tr class=\"plate\"><td class=\"picture\">");
-              html.raw(Html.escaped(plate.kind().words()) + "</td>");
-              html.raw("<td class=\"words\" colspan=\"" + span + "\">");
-              html.raw(Html.escaped(plate.kind().purpose()) + "</td>");
-              html.raw("<td class=\"tick\"></td><td class=\"note\"></td></tr>\n");
-            });
+    row.plate().map(SetUp.Plate::kind).ifPresent(this::plate);
+  }
+
+  private void plate(SetUp.Plate.Kind kind) {
+    html.open("tr", "class", "plate").element("td", kind.words(), "class", "picture");
+    String span = Integer.toString(between());
+    html.element("td", kind.purpose(), "class", "words", "colspan", span);
+    end("");
+  }
+
+  /** The room to tick a picture off and for its note. */
+  private void end(String note) {
+    html.element("td", "", "class", "tick").element("td", note, "class", "note").close().line();
   }
 
   private void picture(MovedPicture picture) {
     String holds = picture.measures().heldBy().map(Support::kind).orElse("");
     boolean changes = !heldBy.isEmpty() && !holds.equals(heldBy);
     heldBy = holds;
-    String name = picture.picture().name();
-    html.raw("<tr" + (changes ? " class=\"change\"" : "") + " id=\"" + Html.escaped(name) + "\">");
-    html.raw("<td class=\"picture\">" + CardWords.digits(picture) + "</td>");
+    html.open("tr", "class", changes ? "change" : "", "id", picture.picture().name());
+    html.element("td", CardWords.digits(picture), "class", "picture");
     for (CardColumn column : columns) {
       boolean hand = picture.picture().number() > 0 && column.isHandled(picture, columns);
-      html.raw(hand ? "<td class=\"hand\">" : "<td>");
-      html.raw(Html.escaped(column.cell().apply(picture)) + "</td>");
+      html.element("td", column.cell().apply(picture), "class", hand ? "hand" : "");
     }
     if (isHeld) {
       String words = picture.picture().number() == 0 ? "" : holds.isEmpty() ? "?" : holds;
-      html.raw("<td class=\"" + (changes ? "words hand" : "words") + "\">");
-      html.raw(Html.escaped(words) + "</td>");
+      html.element("td", words, "class", changes ? "words hand" : "words");
     }
-    html.raw("<td class=\"tick\"></td><td class=\"note\">" + note(picture) + "</td></tr>\n");
+    end(note(picture));
   }
 
   private String note(MovedPicture picture) {

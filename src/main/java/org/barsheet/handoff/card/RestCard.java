@@ -23,6 +23,10 @@ final class RestCard {
   /** Letters of small print in a line of the widest column. */
   private static final int LETTERS = 34;
 
+  private static final String CAUTIONS =
+      "! Cables taped down, ways out clear; let lamps cool before you move them; local codes and"
+          + " licensed trades come first.";
+
   private final FilmSheet film;
 
   RestCard(FilmSheet film) {
@@ -30,9 +34,9 @@ final class RestCard {
   }
 
   /** As many sections as its rows need; none where every panel moves something of the artwork. */
-  List<String> sections() {
+  List<Html> sections() {
     List<List<ArtworkPlate>> parts = parts();
-    List<String> sections = new ArrayList<>();
+    List<Html> sections = new ArrayList<>();
     for (int part = 0; part < parts.size(); part++) {
       String number = parts.size() == 1 ? "" : " · part " + (part + 1) + " of " + parts.size();
       sections.add(section(parts.get(part), number));
@@ -56,39 +60,44 @@ final class RestCard {
     return parts;
   }
 
-  private String section(List<ArtworkPlate> plates, String number) {
+  private Html section(List<ArtworkPlate> plates, String number) {
     int card = film.shooting().setUps().size() + 1;
     int all = film.shooting().atRest().size();
     Html html = new Html();
-    html.raw("<section class=\"card rest\">\n<header><div>\n");
-    html.element("h1", "Card " + card + " · artwork at rest");
-    html.element("p", film.plan().title() + number);
-    html.raw("</div><div class=\"facts\">\n");
-    html.element("p", all + (all == 1 ? " picture" : " pictures") + " of the whole artwork");
-    html.raw("</div></header>\n<div class=\"how\">\n");
-    html.element("p", "Take each in its turn among the cards; nothing moves in it.");
-    html.raw("</div>\n<table>\n<colgroup><col class=\"name\"/><col/><col class=\"panels\"/>");
-    html.raw("<col class=\"tick\"/><col class=\"note\"/></colgroup>\n<thead><tr>");
-    html.raw("<th class=\"words\">picture, taken</th><th class=\"words\">stands open</th>");
-    html.raw("<th class=\"words\">panels</th><th class=\"tick\">√</th>");
-    html.raw("<th class=\"words\">retake</th></tr></thead>\n<tbody>\n");
+    html.open("section", "class", "card rest").line().open("header").open("div").line();
+    html.line("h1", "Card " + card + " · artwork at rest");
+    html.line("p", film.plan().title() + number).close();
+    html.open("div", "class", "facts").line();
+    html.line("p", all + (all == 1 ? " picture" : " pictures") + " of the whole artwork");
+    html.close().close().line();
+    html.open("div", "class", "how").line();
+    html.line("p", "Take each in its turn among the cards; nothing moves in it.").close().line();
+    table(html, plates);
+    return html.line("p", CAUTIONS, "class", "cautions").close().line();
+  }
+
+  private void table(Html html, List<ArtworkPlate> plates) {
+    html.open("table").line();
+    html.open("colgroup").empty("col", "class", "name").empty("col");
+    html.empty("col", "class", "panels").empty("col", "class", "tick");
+    html.empty("col", "class", "note").close().line();
+    html.open("thead").open("tr");
+    List.of("picture, taken", "stands open", "panels")
+        .forEach(words -> html.element("th", words, "class", "words"));
+    html.element("th", "√", "class", "tick").element("th", "retake", "class", "words");
+    html.close().close().line().open("tbody").line();
     plates.forEach(plate -> row(html, plate));
-    html.raw("</tbody>\n</table>\n");
-    html.raw(
-        "<p class=\"cautions\">! Cables taped down, ways out clear; let lamps cool before you");
-    html.raw(" move them; local codes and licensed trades come first.</p>\n");
-    return html.raw("</section>\n").toString();
+    html.close().line().close().line();
   }
 
   private void row(Html html, ArtworkPlate plate) {
-    html.raw("<tr id=\"" + Html.escaped(plate.name()) + "\">");
-    String turn = film.shooting().turnOf(plate).words();
-    html.raw("<td class=\"words\">" + Html.escaped(plate.name()) + "<br/>");
-    html.raw("<b>" + Html.escaped(turn) + "</b></td>");
+    html.open("tr", "id", plate.name());
+    html.open("td", "class", "words").text(plate.name()).empty("br");
+    html.element("b", film.shooting().turnOf(plate).words()).close();
     for (String words : List.of(open(plate), panels(plate))) {
-      html.raw("<td class=\"words\">" + Html.escaped(words) + "</td>");
+      html.element("td", words, "class", "words");
     }
-    html.raw("<td class=\"tick\"></td><td class=\"note\"></td></tr>\n");
+    html.element("td", "", "class", "tick").element("td", "", "class", "note").close().line();
   }
 
   private static String open(ArtworkPlate plate) {

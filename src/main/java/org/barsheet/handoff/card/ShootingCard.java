@@ -44,10 +44,10 @@ final class ShootingCard {
   }
 
   /** Each of them as a section of the page. */
-  List<String> sections() {
+  List<Html> sections() {
     int most = (int) (room() / LOWEST_ROW);
     List<List<CardRow>> parts = CardRow.cards(CardRow.of(run), most);
-    List<String> sections = new ArrayList<>();
+    List<Html> sections = new ArrayList<>();
     for (int part = 0; part < parts.size(); part++) {
       String number = parts.size() == 1 ? "" : " · part " + (part + 1) + " of " + parts.size();
       sections.add(section(parts.get(part), number));
@@ -55,19 +55,17 @@ final class ShootingCard {
     return sections;
   }
 
-  private String section(List<CardRow> rows, String number) {
+  private Html section(List<CardRow> rows, String number) {
     Html html = new Html();
-    html.raw("<section class=\"card\">\n");
+    html.open("section", "class", "card").line();
     heading(html, number);
-    html.raw("<div class=\"how\">\n");
-    how().forEach(line -> html.element("p", line));
-    html.raw("</div>\n");
+    html.open("div", "class", "how").line();
+    how().forEach(line -> html.line("p", line));
+    html.close().line();
     double row = Math.min(HIGHEST_ROW, room() / rows.size());
     new CardTable(run.movement(), html).write(rows, row);
-    html.raw("<p class=\"cautions\">! ");
-    html.raw(Html.escaped(String.join(" ", setUp.cautions()))).raw("</p>\n");
-    html.element("footer", footer());
-    return html.raw("</section>\n").toString();
+    html.line("p", "! " + String.join(" ", setUp.cautions()), "class", "cautions");
+    return html.line("footer", footer()).close().line();
   }
 
   /** Height left for rows, from how many lines the words above and below are likely to take. */
@@ -88,12 +86,12 @@ final class ShootingCard {
 
   private void heading(Html html, String number) {
     Plan plan = film.plan();
-    html.raw("<header><div>\n");
-    html.element("h1", "Card " + setUp.label(run) + " · " + run.movement().name());
-    html.element("p", plan.title() + number);
-    html.raw("</div><div class=\"facts\">\n");
-    facts.lines().forEach(line -> html.element("p", line));
-    html.raw("</div></header>\n");
+    html.open("header").open("div").line();
+    html.line("h1", "Card " + setUp.label(run) + " · " + run.movement().name());
+    html.line("p", plan.title() + number).close();
+    html.open("div", "class", "facts").line();
+    facts.lines().forEach(line -> html.line("p", line));
+    html.close().close().line();
   }
 
   private List<String> how() {

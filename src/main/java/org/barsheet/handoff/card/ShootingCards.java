@@ -11,7 +11,6 @@ public final class ShootingCards {
 
   private static final String STYLE =
       """
-      <style>
       @page { size: PAPER landscape; margin: 0 }
       * { box-sizing: border-box }
       body { margin: 0; background: #FFFFFF; color: #1B1F24;
@@ -49,35 +48,34 @@ public final class ShootingCards {
       .cautions { border: .25mm solid #1B1F24; padding: 1mm 1.5mm; margin-top: 1.5mm; font-size: 8pt }
       footer { margin-top: auto; padding-top: 1mm; display: flex; justify-content: space-between }
       @media print { th, tr, td { print-color-adjust: exact; -webkit-print-color-adjust: exact } }
-      </style>
       """;
 
   private ShootingCards() {}
 
   /** One page with every card of the shooting plan, in the order of work. */
   public static String page(FilmSheet film) {
-    List<String> cards = new ArrayList<>();
+    List<Html> cards = new ArrayList<>();
     for (SetUp setUp : film.shooting().setUps()) {
       for (SetUp.Run run : setUp.runs()) {
         add(cards, new ShootingCard(film, setUp, run).sections());
       }
     }
     add(cards, new RestCard(film).sections());
-    Html html = new Html();
-    html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
-    html.element("title", "Shooting cards · " + film.plan().title());
-    html.raw(style(film)).raw("</head>\n<body>\n");
+    Html html = Html.page();
+    html.line("title", "Shooting cards · " + film.plan().title());
+    html.style(style(film)).close().line().open("body").line();
     for (int first = 0; first < cards.size(); first += 2) {
-      html.raw("<div class=\"sheet\">\n").raw(cards.get(first));
-      html.raw(first + 1 < cards.size() ? cards.get(first + 1) : "").raw("</div>\n");
+      html.open("div", "class", "sheet").line();
+      cards.subList(first, Math.min(first + 2, cards.size())).forEach(html::add);
+      html.close().line();
     }
-    return html.raw("</body>\n</html>\n").toString();
+    return html.close().line().close().line().toString();
   }
 
   /** The parts of one card begin on a sheet of their own, so that the first two lie together. */
-  private static void add(List<String> cards, List<String> parts) {
+  private static void add(List<Html> cards, List<Html> parts) {
     if (parts.size() > 1 && cards.size() % 2 == 1) {
-      cards.add("");
+      cards.add(new Html());
     }
     cards.addAll(parts);
   }
