@@ -25,8 +25,7 @@ class HtmlTest {
   @Test
   void texts_and_attributes_stay_texts() {
     Html html = new Html().element("p", "<b>&\u202e\n", "id", "\"><script>'");
-    assertThat(html)
-        .hasToString("<p id=\"&quot;&gt;&lt;script&gt;&#39;\">&lt;b&gt;&amp; </p>");
+    assertThat(html).hasToString("<p id=\"&quot;&gt;&lt;script&gt;&#39;\">&lt;b&gt;&amp; </p>");
   }
 
   @Test
