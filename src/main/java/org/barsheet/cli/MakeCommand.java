@@ -79,6 +79,11 @@ final class MakeCommand implements Callable<Integer> {
       })
   private boolean placeholders;
 
+  @Option(
+      names = "--anyway",
+      description = "Replace the workbook though a spreadsheet program has it open.")
+  private boolean anyway;
+
   @Mixin private WatchOption repeat = new WatchOption();
 
   @Override
@@ -148,6 +153,9 @@ final class MakeCommand implements Callable<Integer> {
 
   private Made write() {
     Path folder = out.orElseGet(() -> Production.defaultFolder(plan));
+    if (!anyway) {
+      Production.requireClosedWorkbook(plan, folder);
+    }
     if (!Terminal.isWatched()) {
       return Production.make(plan, folder, extras(), Progress.SILENT);
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.FileNames;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.input.SafeFile;
 import org.barsheet.sound.BankGuide;
 import org.barsheet.sound.SoundFiles;
 
@@ -56,7 +55,7 @@ public final class Handoff {
         file(FileNames.guide(name), out -> SoundFiles.writeGuide(guide, out)));
   }
 
-  private static HandoffFile file(String path, SafeFile.Content content) {
+  private static HandoffFile file(String path, HandoffFile.Content content) {
     return new HandoffFile(path, content);
   }
 

@@ -1,6 +1,7 @@
 package org.barsheet.handoff;
 
-import org.barsheet.input.SafeFile;
+import java.io.IOException;
+import java.io.OutputStream;
 
 /**
  * One file to hand over.
@@ -8,4 +9,17 @@ import org.barsheet.input.SafeFile;
  * @param path where it goes inside the folder of the sheets, with '/' between folders
  * @param content what it holds; the same film sheet gives the same bytes
  */
-public record HandoffFile(String path, SafeFile.Content content) {}
+public record HandoffFile(String path, Content content) {
+
+  /** What a file is to hold, written from front to back. */
+  @FunctionalInterface
+  public interface Content {
+
+    /**
+     * Writes all of it; the stream is buffered and closed by the caller.
+     *
+     * @throws IOException if the stream does not take it
+     */
+    void writeTo(OutputStream out) throws IOException;
+  }
+}

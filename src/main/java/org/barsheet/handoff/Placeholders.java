@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,7 +68,7 @@ public final class Placeholders {
 
   /** Whether a placeholder may be put here: nothing stands here, or another placeholder. */
   public static boolean mayStandAt(Path file) {
-    if (!Files.exists(file)) {
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       return true;
     }
     try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {

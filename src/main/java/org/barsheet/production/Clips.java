@@ -67,15 +67,18 @@ final class Clips {
   /** Every file that a performer's clip may come as, there or not; none of a wrong plan. */
   static Set<Path> filesOf(Path planFile) {
     try {
-      Plan plan = PlanReader.read(planFile);
-      Set<Path> files = new LinkedHashSet<>();
-      plan.clips().told().forEach(came -> files.add(came.file()));
-      plan.performers().forEach(performer -> places(plan, performer).forEach(files::add));
-      return files;
+      return filesOf(PlanReader.read(planFile));
     } catch (InputException wrong) {
       // Told where the plan is read in earnest; here it only means that fewer files are known.
       return Set.of();
     }
+  }
+
+  static Set<Path> filesOf(Plan plan) {
+    Set<Path> files = new LinkedHashSet<>();
+    plan.clips().told().forEach(came -> files.add(came.file()));
+    plan.performers().forEach(performer -> places(plan, performer).forEach(files::add));
+    return files;
   }
 
   /** The plan with the rates and sizes that the clips themselves have. */

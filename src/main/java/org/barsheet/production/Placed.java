@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.HandoffFile;
 import org.barsheet.handoff.Placeholders;
+import org.barsheet.production.publish.OutputFolder;
 
 /**
  * Placeholders put among photographs.
@@ -26,10 +26,10 @@ public record Placed(List<Path> drawn, List<Path> photographs) {
   }
 
   /** Writes a placeholder wherever there is no photograph yet. */
-  static Placed into(OutputFolder out, FilmSheet film) {
+  static Placed into(OutputFolder out, List<HandoffFile> placeholders) {
     List<Path> drawn = new ArrayList<>();
     List<Path> photographs = new ArrayList<>();
-    for (HandoffFile file : Placeholders.files(film)) {
+    for (HandoffFile file : placeholders) {
       Path target = out.folder().resolve(file.path());
       if (Placeholders.mayStandAt(target)) {
         out.write(file.path(), file.content(), Placeholders::mayStandAt);

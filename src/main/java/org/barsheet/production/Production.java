@@ -12,8 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import org.barsheet.align.Kept;
-import org.barsheet.changes.LaidFilm;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.MotifSearch;
@@ -22,38 +20,30 @@ import org.barsheet.exposure.FileNames;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
-import org.barsheet.handoff.Handoff;
-import org.barsheet.handoff.HandoffFile;
-import org.barsheet.handoff.TimingJsonReader;
+import org.barsheet.received.ReceivedClip;
+import org.barsheet.sound.SoundBank;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
-import org.barsheet.input.SafeFile;
 import org.barsheet.input.SyntaxException;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.Reveal;
 import org.barsheet.plan.begin.FirstPlan;
 import org.barsheet.plan.begin.PlanWriter;
 import org.barsheet.plan.read.PlanReader;
+import org.barsheet.production.publish.Disk;
+import org.barsheet.production.publish.OutputFolder;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.Reading;
 import org.barsheet.pulse.Readings;
 import org.barsheet.pulse.TempoRequest;
-import org.barsheet.received.ReceivedClip;
-import org.barsheet.review.ReviewPage;
 import org.barsheet.score.ScoreReader;
-import org.barsheet.sound.SoundBank;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
 import org.barsheet.timing.WholeAnswer;
-import org.barsheet.workbook.WorkbookWriter;
-import org.barsheet.workbook.typed.CarriedOver;
 
 /** The whole road from files to files. Every method throws {@link InputException} on bad input. */
 public final class Production {
-
-  private static final String TIMING = "timing.json";
 
   private Production() {}
 
@@ -110,17 +100,11 @@ public final class Production {
    * @param plan where to, ending in {@code .yaml} or {@code .xlsx}; a file that stands there stays
    */
   public static void begin(Path score, Path plan, String title, FrameRate rate) {
-    if (Files.exists(plan)) {
-      throw new InputException(
-          Problem.ofFile(
-              plan.toString(),
-              "a file of this name stands here already",
-              "give another name with --out, or move that file away"));
-    }
+    NewFile.check(plan);
     Music music = music(score, TempoRequest.DEFAULT);
     FirstPlan first = FirstPlans.of(score, plan, title, rate, music);
     boolean workbook = plan.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
-    SafeFile.write(
+    NewFile.write(
         plan,
         workbook
             ? PlanWriter.workbook(first)
@@ -163,7 +147,7 @@ public final class Production {
     Plan plan = returns.plan();
     List<WholeAnswer> answers =
         TimingPlanner.answers(
-            plan, returns.music(), returns.occurrences(), kept(plan, folder), count);
+            plan, returns.music(), returns.occurrences(), EarlierSheets.in(folder).kept(plan), count);
     return new Answers(plan.film(), answers);
   }
 
@@ -193,21 +177,12 @@ public final class Production {
     progress.step("reading the score");
     Music music = music(plan);
     progress.step("finding motifs and placing panels");
-    TimingSheet timing = TimingPlanner.plan(plan, music, kept(plan, folder));
+    EarlierSheets earlier = EarlierSheets.in(folder);
+    TimingSheet timing = TimingPlanner.plan(plan, music, earlier.kept(plan));
     progress.step("spreading reveals over their frames");
     FilmSheet complete = FilmPlanner.complete(timing, inputs(plan), clips);
     FilmSheet film = ViewerNotes.addedTo(complete, asked.file(), folder);
-    return earlier(folder).map(film::since).orElse(film);
-  }
-
-  /** What an earlier run left in a folder, where it can be read. */
-  private static Optional<LaidFilm> earlier(Path folder) {
-    Path file = folder.resolve(TIMING);
-    try {
-      return Files.exists(file) ? Optional.of(TimingJsonReader.read(file)) : Optional.empty();
-    } catch (InputException damaged) {
-      return Optional.empty();
-    }
+    return earlier.film().map(film::since).orElse(film);
   }
 
   /**
@@ -227,16 +202,6 @@ public final class Production {
     }
   }
 
-  /** What locked panels and photographed reveals keep of an earlier run's sheet. */
-  private static Kept kept(Plan plan, Path folder) {
-    boolean keeps =
-        plan.panels().stream()
-            .anyMatch(
-                panel -> panel.locked() || panel.reveals().stream().anyMatch(Reveal::photographed));
-    Path earlier = folder.resolve(TIMING);
-    return keeps && Files.exists(earlier) ? TimingJsonReader.read(earlier).kept() : Kept.NOTHING;
-  }
-
   /** Where {@code make} writes unless told otherwise: {@code <name>-sheets} beside the plan. */
   public static Path defaultFolder(Path planFile) {
     return planFile.resolveSibling(name(planFile) + "-sheets");
@@ -248,59 +213,36 @@ public final class Production {
   }
 
   /**
+   * Refuses to make sheets over a workbook that somebody has open.
+   *
+   * @throws InputException naming the workbook
+   */
+  public static void requireClosedWorkbook(Path planFile, Path folder) {
+    OpenWorkbook.refuse(folder.resolve(name(planFile) + ".xlsx"));
+  }
+
+  /**
    * Makes every sheet and file, all of them or none.
    *
    * @param extras what to make besides
    */
   public static Made make(Path planFile, Path folder, Extras extras, Progress progress) {
+    return make(planFile, folder, extras, progress, new Disk());
+  }
+
+  /** The same on a disk that a test watches. */
+  static Made make(Path planFile, Path folder, Extras extras, Progress progress, Disk disk) {
     Optional<SoundBank> bank = extras.soundBank().map(SoundBank::read);
     Plan plan = read(planFile, progress);
     CompletableFuture<Void> loading = MeanwhileWorkbook.loadLibrary();
-    try {
+    // What is read of earlier sheets stays as it is until the new ones are there.
+    try (OutputFolder out = OutputFolder.open(folder, disk)) {
       FilmSheet film = film(plan, folder, progress);
       Sounds sounds =
           extras.sound() ? Sounds.of(film, name(planFile), bank, progress) : Sounds.NONE;
-      return written(film, name(planFile), folder, sounds, extras.placeholders(), progress);
+      return new Making(film, name(planFile), out, progress).make(sounds, extras);
     } finally {
       loading.join();
-    }
-  }
-
-  private static Made written(
-      FilmSheet film,
-      String name,
-      Path folder,
-      Sounds sounds,
-      boolean placeholders,
-      Progress progress) {
-    Path book = folder.resolve(name + ".xlsx");
-    try (OutputFolder out = OutputFolder.open(folder);
-        MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, book)) {
-      progress.step("writing the review page");
-      out.write(name + ".html", stream -> ReviewPage.write(film, name, folder, stream));
-      List<HandoffFile> files = new ArrayList<>(Handoff.documents(film, name));
-      files.addAll(sounds.files());
-      for (HandoffFile file : files) {
-        progress.step("writing " + file.path());
-        out.write(file.path(), file.content());
-      }
-      progress.step("writing the workbook");
-      out.write(name + ".xlsx", workbook::writeTo);
-      Placed placed = Placed.NONE;
-      if (placeholders) {
-        progress.step("drawing placeholders");
-        placed = Placed.into(out, film);
-      }
-      CarriedOver carried = workbook.carried();
-      Optional<Path> kept =
-          carried.withoutRow() > 0 ? WorkbookWriter.keep(book) : WorkbookWriter.keepIfChanged(book);
-      List<Path> published = out.publish();
-      return new Made(
-          published,
-          kept.map(file -> new KeptWorkbook(file, carried.cells(), carried.withoutRow())),
-          placed.published(published),
-          sounds.notes(),
-          film);
     }
   }
 

@@ -10,6 +10,7 @@ import org.barsheet.changes.LaidFilm;
 import org.barsheet.handoff.TimingJsonReader;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.production.publish.LastSheets;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicChange;
 import org.barsheet.pulse.MusicChanges;
@@ -24,8 +25,6 @@ import org.barsheet.pulse.TempoRequest;
  */
 public record VersionComparison(
     Optional<Changes> film, List<String> parts, List<MusicChange> bars) {
-
-  private static final String TIMING = "timing.json";
 
   public VersionComparison {
     parts = List.copyOf(parts);
@@ -57,11 +56,17 @@ public record VersionComparison(
 
   private static LaidFilm laid(Path path) {
     if (Files.isDirectory(path)) {
-      return TimingJsonReader.read(path.resolve(TIMING));
+      return read(path.resolve(EarlierSheets.TIMING));
     }
-    return ending(path, ".json")
-        ? TimingJsonReader.read(path)
-        : Production.film(path, Progress.SILENT).laidDown();
+    return ending(path, ".json") ? read(path) : Production.film(path, Progress.SILENT).laidDown();
+  }
+
+  private static LaidFilm read(Path timing) {
+    Path parent = timing.getParent();
+    Path folder = parent == null ? Path.of("") : parent;
+    return LastSheets.read(
+            folder, String.valueOf(timing.getFileName()), TimingJsonReader::read)
+        .orElseGet(() -> TimingJsonReader.read(timing));
   }
 
   private static boolean isScore(Path path) {

@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.apache.poi.util.TempFile;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
@@ -16,7 +15,6 @@ import org.barsheet.workbook.pen.LibraryLoading;
 import org.barsheet.workbook.typed.CarryingOver;
 import org.barsheet.workbook.typed.SealedWorkbook;
 import org.barsheet.workbook.typed.TypedCells;
-import org.barsheet.workbook.typed.WorkbookKeeper;
 import org.barsheet.workbook.typed.WorkingFiles;
 
 /** Writes the workbook of a film. */
@@ -25,36 +23,18 @@ public final class WorkbookWriter {
   private WorkbookWriter() {}
 
   /**
-   * Keeps a workbook that was changed since it was written, before a new one takes its place.
+   * Whether a workbook is as it was written. A program that saved it without a change counts as
+   * having changed it.
    *
-   * @return where it is kept now, or nothing where there was none or it was as written
-   * @throws InputException if it cannot be kept
+   * @throws InputException if it cannot be read
    */
-  public static Optional<Path> keepIfChanged(Path target) {
-    return kept(target, WorkbookKeeper::keepIfChanged);
-  }
-
-  /**
-   * Keeps a workbook, changed or not, before a new one takes its place.
-   *
-   * @return where it is kept now, or nothing where there was none
-   * @throws InputException if it cannot be kept
-   */
-  public static Optional<Path> keep(Path target) {
-    return kept(target, WorkbookKeeper::keep);
-  }
-
-  private interface Keeping {
-    Optional<Path> of(Path workbook) throws IOException;
-  }
-
-  private static Optional<Path> kept(Path target, Keeping keeping) {
+  public static boolean isUntouched(Path workbook) {
     try {
-      return keeping.of(target);
+      return SealedWorkbook.isUntouched(workbook);
     } catch (IOException refused) {
       throw new InputException(
           Problem.ofFile(
-              target.toString(),
+              workbook.toString(),
               "the workbook that stands here cannot be kept (" + refused.getMessage() + ")",
               "close it in other programs, or choose another folder"));
     }

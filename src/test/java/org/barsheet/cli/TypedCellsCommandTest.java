@@ -191,4 +191,19 @@ class TypedCellsCommandTest {
       assertThat(cell.getCellStyle().getQuotePrefixed()).isTrue();
     }
   }
+
+  /** The heading of a shot on the exposure sheet is a place to write as well. */
+  @Test
+  void a_note_on_the_heading_of_a_shot_is_carried_over_and_missed_when_its_shot_goes()
+      throws IOException {
+    type("Exposure", "Shot 2", "bring the long lens");
+    assertThat(make(FOG, GULL, LAMP)).isEqualTo(ExitStatus.DONE);
+    assertThat(typed(book, "Exposure", "Shot 2")).isEqualTo("bring the long lens");
+
+    assertThat(make(FOG, GULL)).isEqualTo(ExitStatus.DONE);
+
+    assertThat(err.toString()).contains("1 cell you typed into has no row any more");
+    Path kept = sheets.resolve("quay-kept-2.xlsx");
+    assertThat(typed(kept, "Exposure", "Shot 2")).isEqualTo("bring the long lens");
+  }
 }

@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.handoff.Placeholders;
 import org.barsheet.handoff.SampleFilm;
+import org.barsheet.production.publish.OutputFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,7 +33,7 @@ class PlacedTest {
     FilmSheet film = SampleFilm.at(FrameRate.FPS_24).sheet();
     Path photograph = folder.resolve("pictures/small-lamp 007.png");
     try (OutputFolder out = OutputFolder.open(folder)) {
-      Placed placed = Placed.into(out, film);
+      Placed placed = Placed.into(out, Placeholders.files(film));
       Files.writeString(photograph, "a photograph");
       Placed published = placed.published(out.publish());
       assertThat(published.drawn()).hasSize(13).doesNotContain(photograph);
@@ -45,7 +47,7 @@ class PlacedTest {
 
   private static Placed place(FilmSheet film, Path folder) {
     try (OutputFolder out = OutputFolder.open(folder)) {
-      Placed placed = Placed.into(out, film);
+      Placed placed = Placed.into(out, Placeholders.files(film));
       return placed.published(out.publish());
     }
   }

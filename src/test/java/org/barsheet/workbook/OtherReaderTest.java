@@ -15,7 +15,6 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.barsheet.cues.Cue;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.input.SafeFile;
 import org.barsheet.timing.Shot;
 import org.barsheet.workbook.exposure.ExposureColumns;
 import org.barsheet.workbook.pen.SheetFrame;
@@ -38,7 +37,7 @@ class OtherReaderTest {
   @BeforeAll
   static void convert() throws IOException, InterruptedException {
     Path workbook = folder.resolve("quay.xlsx");
-    SafeFile.write(workbook, WorkbookWriter.bytes(FILM));
+    Files.write(workbook, WorkbookWriter.bytes(FILM));
     Process office;
     try {
       office =

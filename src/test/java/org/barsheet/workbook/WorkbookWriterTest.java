@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalLong;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
@@ -23,7 +22,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.SheetNote;
-import org.barsheet.input.SafeFile;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Shot;
@@ -242,30 +240,14 @@ class WorkbookWriterTest {
   }
 
   @Test
-  void a_changed_workbook_is_kept_before_a_new_one_takes_its_place() throws IOException {
+  void a_workbook_knows_whether_somebody_saved_it_since() throws IOException {
     Path target = folder.resolve("quay.xlsx");
-    assertThat(write(target)).isEmpty();
-    assertThat(write(target)).isEmpty();
+    Files.write(target, BYTES);
+    assertThat(WorkbookWriter.isUntouched(target)).isTrue();
     typeInto(target);
-    byte[] typed = Files.readAllBytes(target);
-
-    assertThat(write(target)).contains(folder.resolve("quay-kept-1.xlsx"));
-    assertThat(Files.readAllBytes(folder.resolve("quay-kept-1.xlsx"))).isEqualTo(typed);
-    assertThat(Files.readAllBytes(target)).isEqualTo(BYTES);
-
+    assertThat(WorkbookWriter.isUntouched(target)).isFalse();
     Files.writeString(target, "no workbook at all");
-    assertThat(write(target)).contains(folder.resolve("quay-kept-2.xlsx"));
-    assertThat(Files.readString(folder.resolve("quay-kept-2.xlsx")))
-        .isEqualTo("no workbook at all");
-    try (var files = Files.list(folder)) {
-      assertThat(files).hasSize(3);
-    }
-  }
-
-  private static Optional<Path> write(Path target) {
-    Optional<Path> kept = WorkbookWriter.keepIfChanged(target);
-    SafeFile.write(target, BYTES);
-    return kept;
+    assertThat(WorkbookWriter.isUntouched(target)).isFalse();
   }
 
   private static void typeInto(Path workbook) throws IOException {

@@ -107,6 +107,8 @@ public final class ExposureWorksheet {
         pen.text(columns.picture(layer), Signs.HOLD, ExposureLooks.SUMMARY_HOLD);
       }
     }
+    pen.rowName(
+        columns.rowName(), FrameRow.rowName(shot, row.frame() - shot.frames().start() + 1) + " held");
     pen.row().setCollapsed(true);
   }
 

@@ -85,6 +85,13 @@ final class ShotHeading {
     for (int layer = 0; layer < tracks.size(); layer++) {
       pen.joined(columns.picture(layer), columns.picture(layer) + 1, openings(layer), OPENINGS);
     }
+    pen.rowName(columns.rowName(), rowName("heading"));
+  }
+
+  /** The permanent name of a line; on further pages it changes with the page's first frame. */
+  private String rowName(String line) {
+    String name = "panel " + shot.panel().name() + " " + line;
+    return goesOn() ? name + " from " + (firstFrame - shot.frames().start() + 1) : name;
   }
 
   /** Writes the second line into the pen's row. */
@@ -94,6 +101,7 @@ final class ShotHeading {
     for (int layer = 0; layer < tracks.size(); layer++) {
       pen.joined(columns.picture(layer), columns.picture(layer) + 1, movement(layer), DETAILS);
     }
+    pen.rowName(columns.rowName(), rowName("details"));
   }
 
   private boolean goesOn() {

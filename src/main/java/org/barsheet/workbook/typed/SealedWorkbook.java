@@ -84,7 +84,7 @@ public final class SealedWorkbook {
    * Whether a file is a workbook exactly as it was sealed. A program that saved it without a change
    * counts as having changed it.
    */
-  static boolean isUntouched(Path workbook) throws IOException {
+  public static boolean isUntouched(Path workbook) throws IOException {
     try (ZipFile zip = ZipFile.builder().setPath(workbook).get()) {
       ZipArchiveEntry kept = zip.getEntry(Fingerprint.KEPT_IN);
       return kept != null && text(zip, kept).contains(Fingerprint.of(zip));

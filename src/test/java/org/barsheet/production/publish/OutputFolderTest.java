@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.publish;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;

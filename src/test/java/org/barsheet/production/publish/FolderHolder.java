@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,0 +1,61 @@
+package org.barsheet.production;
+
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
+import org.barsheet.production.publish.OutputFolder;
+
+/** Writes a single file where none is, whole or not at all. */
+final class NewFile {
+
+  private NewFile() {}
+
+  /**
+   * Makes sure that nothing is there yet, and that there is a folder for it.
+   *
+   * @throws InputException if it cannot be written
+   */
+  static void check(Path file) {
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw taken(file);
+    }
+    if (!Files.isDirectory(folder(file))) {
+      throw new InputException(
+          Problem.ofFile(
+              file.toString(), "there is no folder to write this file into", "make the folder"));
+    }
+  }
+
+  /**
+   * Writes it.
+   *
+   * @throws InputException if it cannot be written, or something came there meanwhile
+   */
+  static void write(Path file, byte[] bytes) {
+    String name = String.valueOf(file.getFileName());
+    try (OutputFolder out = OutputFolder.open(folder(file))) {
+      out.write(
+          name,
+          stream -> stream.write(bytes),
+          place -> !Files.exists(place, LinkOption.NOFOLLOW_LINKS));
+      if (out.publish().isEmpty()) {
+        throw taken(file);
+      }
+    }
+  }
+
+  private static Path folder(Path file) {
+    Path parent = file.getParent();
+    return parent == null ? Path.of("") : parent;
+  }
+
+  private static InputException taken(Path file) {
+    return new InputException(
+        Problem.ofFile(
+            file.toString(),
+            "a file of this name stands here already",
+            "give another name with --out, or move that file away"));
+  }
+}
