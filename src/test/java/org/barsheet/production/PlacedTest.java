@@ -34,6 +34,7 @@ class PlacedTest {
     Path photograph = folder.resolve("pictures/small-lamp 007.png");
     try (OutputFolder out = OutputFolder.open(folder)) {
       Placed placed = Placed.into(out, Placeholders.files(film));
+      Files.createDirectories(folder.resolve("pictures"));
       Files.writeString(photograph, "a photograph");
       Placed published = placed.published(out.publish());
       assertThat(published.drawn()).hasSize(13).doesNotContain(photograph);

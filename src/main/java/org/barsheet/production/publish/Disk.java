@@ -32,10 +32,15 @@ public class Disk {
         LinkOption.NOFOLLOW_LINKS);
   }
 
+  /** Waits until a disk has taken what was changed: its slowest part. */
+  protected void force(FileChannel file) throws IOException {
+    file.force(true);
+  }
+
   /** Waits until what was written into a file has reached the disk. */
   final void settle(FileChannel file) throws IOException {
     step();
-    file.force(false);
+    force(file);
   }
 
   /**
@@ -45,7 +50,7 @@ public class Disk {
   final void settleNames(Path folder) throws IOException {
     step();
     try (FileChannel names = FileChannel.open(folder, StandardOpenOption.READ)) {
-      names.force(true);
+      force(names);
     } catch (IOException knowsNoSuchThing) {
       // Or the folder went away again, with its names.
     }
@@ -57,12 +62,17 @@ public class Disk {
     Files.createDirectory(folder);
   }
 
+  /** Gives a file a second name; not every disk can. */
+  protected void link(Path file, Path second) throws IOException {
+    Files.createLink(second, file);
+  }
+
   /** Gives a file a second name, or where the disk knows no such thing, a copy. */
   final void keep(Path file, Path second) throws IOException {
     step();
     if (!Files.isSymbolicLink(file)) {
       try {
-        Files.createLink(second, file);
+        link(file, second);
         return;
       } catch (IOException | UnsupportedOperationException noSecondNames) {
         // A copy does as well.
@@ -72,7 +82,7 @@ public class Disk {
         file, second, LinkOption.NOFOLLOW_LINKS, StandardCopyOption.COPY_ATTRIBUTES);
     if (!Files.isSymbolicLink(second)) {
       try (FileChannel copy = FileChannel.open(second, StandardOpenOption.WRITE)) {
-        copy.force(false);
+        force(copy);
       }
     }
   }

@@ -73,13 +73,16 @@ public final class OutputFolder implements AutoCloseable {
     FolderLock lock =
         FolderLock.take(folder, disk)
             .orElseThrow(() -> new InputException(Refused.folderInUse(folder)));
+    boolean ready = false;
     try {
       aside.check();
       takeBack(aside, disk);
+      ready = true;
       return new OutputFolder(aside, disk, lock, made);
-    } catch (InputException | IOException refused) {
-      lock.close();
-      throw refused;
+    } finally {
+      if (!ready) {
+        lock.close();
+      }
     }
   }
 
