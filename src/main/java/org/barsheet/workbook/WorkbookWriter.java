@@ -67,11 +67,12 @@ public final class WorkbookWriter {
 
   /**
    * Loads the spreadsheet library by writing a small workbook to nowhere. Half of the time of a
-   * first workbook goes into this, and it needs no film.
+   * first workbook goes into this, and it needs no film. What a killed program set aside goes.
    *
    * @throws UncheckedIOException if the disk does not take what is set aside meanwhile
    */
   public static void loadLibrary() {
+    WorkingFiles.clearDead(Path.of(System.getProperty("java.io.tmpdir", "")));
     try (WorkingFiles working = new WorkingFiles()) {
       TempFile.withStrategy(working, LibraryLoading::writeSmallWorkbook);
     } catch (IOException broken) {

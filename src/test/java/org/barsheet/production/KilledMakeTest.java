@@ -130,7 +130,7 @@ class KilledMakeTest {
   @Test
   void killed_at_some_steps_it_leaves_one_whole_generation() throws IOException {
     Random random = new Random(3);
-    for (int trial = 0; trial < 6; trial++) {
+    for (int trial = 0; trial < 4; trial++) {
       int step = random.nextInt(140);
       isKilledAt(step);
       isMended("killed at step " + step);
@@ -150,7 +150,7 @@ class KilledMakeTest {
 
   @Test
   void a_killed_program_leaves_one_whole_generation() throws IOException, InterruptedException {
-    killPrograms(3);
+    killPrograms(2);
   }
 
   @Test

@@ -43,10 +43,10 @@ final class TypedRows implements SheetContentsHandler {
     if (nameColumn < 0) {
       row.forEach(this::lookForHeadings);
     } else {
-      String name = row.get(nameColumn);
-      if (name != null) {
-        theirs.forEach((column, called) -> keep(name, called, row.get(column)));
-      }
+      // We write nothing of our own there on a row without a name: such a note has no row to find,
+      // but it counts.
+      String name = row.getOrDefault(nameColumn, "unnamed, at " + number);
+      theirs.forEach((column, called) -> keep(name, called, row.get(column)));
     }
   }
 

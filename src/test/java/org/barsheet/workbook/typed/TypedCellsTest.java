@@ -161,6 +161,32 @@ class TypedCellsTest {
   }
 
   @Test
+  void notes_between_rows_and_below_them_are_counted() throws IOException {
+    Path saved = folder.resolve("quay.xlsx");
+    try (WrittenBook book = WrittenBook.of(BYTES);
+        OutputStream out = Files.newOutputStream(saved)) {
+      XSSFSheet timeline = book.sheet("Timeline");
+      timeline
+          .createRow(timeline.getLastRowNum() + 4)
+          .createCell(book.column("Timeline", "notes"))
+          .setCellValue("ask about the fog");
+      book.book().write(out);
+    }
+    assertThat(WorkbookWriter.make(FILM, TypedCells.read(saved)).carried())
+        .isEqualTo(new CarriedOver(0, 1));
+  }
+
+  @Test
+  void a_workbook_that_was_only_saved_again_holds_nothing_typed() throws IOException {
+    Path saved = folder.resolve("quay.xlsx");
+    try (WrittenBook book = WrittenBook.of(BYTES);
+        OutputStream out = Files.newOutputStream(saved)) {
+      book.book().write(out);
+    }
+    assertThat(TypedCells.read(saved).count()).isZero();
+  }
+
+  @Test
   void a_number_reads_the_same_wherever_the_computer_stands() throws IOException {
     Locale before = Locale.getDefault(Locale.Category.FORMAT);
     LocaleUtil.setUserLocale(Locale.GERMANY);
