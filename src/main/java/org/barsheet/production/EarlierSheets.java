@@ -2,13 +2,13 @@ package org.barsheet.production;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.barsheet.align.Kept;
 import org.barsheet.changes.LaidFilm;
 import org.barsheet.handoff.TimingJsonReader;
 import org.barsheet.input.InputException;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal;
 import org.barsheet.production.publish.LastSheets;
-import org.barsheet.align.Kept;
 
 /**
  * The film as an earlier run left it in a folder, read once, so that all that is taken from it is

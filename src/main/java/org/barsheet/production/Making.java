@@ -13,8 +13,8 @@ import org.barsheet.handoff.Placeholders;
 import org.barsheet.production.publish.KeptName;
 import org.barsheet.production.publish.OutputFolder;
 import org.barsheet.review.ReviewPage;
-import org.barsheet.workbook.typed.CarriedOver;
 import org.barsheet.workbook.WorkbookWriter;
+import org.barsheet.workbook.typed.CarriedOver;
 
 /** Prints a film into a folder. */
 final class Making {
@@ -41,8 +41,7 @@ final class Making {
     Path book = out.folder().resolve(name + ".xlsx");
     try (MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, book)) {
       List<HandoffFile> sheets = sheets(sounds, workbook);
-      List<HandoffFile> placeholders =
-          extras.placeholders() ? Placeholders.files(film) : List.of();
+      List<HandoffFile> placeholders = extras.placeholders() ? Placeholders.files(film) : List.of();
       ReadFiles.of(film.timing().plan(), extras)
           .refuseToReplace(out.folder(), Stream.of(sheets, placeholders).flatMap(List::stream));
       sheets.forEach(this::write);

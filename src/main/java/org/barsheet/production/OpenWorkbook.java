@@ -26,9 +26,7 @@ final class OpenWorkbook {
               throw new InputException(
                   Problem.ofFile(
                       workbook.toString(),
-                      "this workbook is open in a spreadsheet program ("
-                          + mark
-                          + " is beside it)",
+                      "this workbook is open in a spreadsheet program (" + mark + " is beside it)",
                       "close it there, or go on with --anyway"));
             });
   }

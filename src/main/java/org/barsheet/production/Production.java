@@ -20,8 +20,6 @@ import org.barsheet.exposure.FileNames;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
-import org.barsheet.received.ReceivedClip;
-import org.barsheet.sound.SoundBank;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
@@ -37,7 +35,9 @@ import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.Reading;
 import org.barsheet.pulse.Readings;
 import org.barsheet.pulse.TempoRequest;
+import org.barsheet.received.ReceivedClip;
 import org.barsheet.score.ScoreReader;
+import org.barsheet.sound.SoundBank;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
 import org.barsheet.timing.WholeAnswer;
@@ -147,7 +147,11 @@ public final class Production {
     Plan plan = returns.plan();
     List<WholeAnswer> answers =
         TimingPlanner.answers(
-            plan, returns.music(), returns.occurrences(), EarlierSheets.in(folder).kept(plan), count);
+            plan,
+            returns.music(),
+            returns.occurrences(),
+            EarlierSheets.in(folder).kept(plan),
+            count);
     return new Answers(plan.film(), answers);
   }
 

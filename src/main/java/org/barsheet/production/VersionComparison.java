@@ -64,8 +64,7 @@ public record VersionComparison(
   private static LaidFilm read(Path timing) {
     Path parent = timing.getParent();
     Path folder = parent == null ? Path.of("") : parent;
-    return LastSheets.read(
-            folder, String.valueOf(timing.getFileName()), TimingJsonReader::read)
+    return LastSheets.read(folder, String.valueOf(timing.getFileName()), TimingJsonReader::read)
         .orElseGet(() -> TimingJsonReader.read(timing));
   }
 

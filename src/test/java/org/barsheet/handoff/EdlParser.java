@@ -9,8 +9,7 @@ import org.barsheet.clock.Timecode;
 
 /**
  * Reads an edit decision list as SMPTE ST 258:2004 describes it: a title, the frame code mode,
- * events of eight fields for a cut, comments after a star; out
- * points exclusive.
+ * events of eight fields for a cut, comments after a star; out points exclusive.
  */
 final class EdlParser {
 

@@ -26,10 +26,7 @@ public class Disk {
   final FileChannel create(Path file) throws IOException {
     step();
     return FileChannel.open(
-        file,
-        StandardOpenOption.CREATE_NEW,
-        StandardOpenOption.WRITE,
-        LinkOption.NOFOLLOW_LINKS);
+        file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
   }
 
   /** Waits until a disk has taken what was changed: its slowest part. */
@@ -78,8 +75,7 @@ public class Disk {
         // A copy does as well.
       }
     }
-    Files.copy(
-        file, second, LinkOption.NOFOLLOW_LINKS, StandardCopyOption.COPY_ATTRIBUTES);
+    Files.copy(file, second, LinkOption.NOFOLLOW_LINKS, StandardCopyOption.COPY_ATTRIBUTES);
     if (!Files.isSymbolicLink(second)) {
       try (FileChannel copy = FileChannel.open(second, StandardOpenOption.WRITE)) {
         force(copy);

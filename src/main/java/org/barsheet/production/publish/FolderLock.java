@@ -35,10 +35,7 @@ final class FolderLock implements AutoCloseable {
     disk.step();
     FileChannel channel =
         FileChannel.open(
-            file,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.WRITE,
-            LinkOption.NOFOLLOW_LINKS);
+            file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
     if (holds(channel, file)) {
       return Optional.of(new FolderLock(file, channel, disk));
     }

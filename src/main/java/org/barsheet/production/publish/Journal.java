@@ -54,8 +54,7 @@ record Journal(List<String> folders, List<Entry> files) {
     }
 
     private static BasicFileAttributes attributes(Path file) throws IOException {
-      return Files.readAttributes(
-          file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+      return Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
     }
   }
 

@@ -59,7 +59,9 @@ public final class LastSheets {
     } catch (IOException unreadable) {
       throw new InputException(
           Problem.ofFile(
-              aside.journal().toString(), "this file cannot be read", "check that you may read it"));
+              aside.journal().toString(),
+              "this file cannot be read",
+              "check that you may read it"));
     }
     if (underWay.isPresent() && !underWay.get().replaces()) {
       return Optional.empty();

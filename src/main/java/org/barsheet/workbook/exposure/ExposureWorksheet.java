@@ -108,7 +108,8 @@ public final class ExposureWorksheet {
       }
     }
     pen.rowName(
-        columns.rowName(), FrameRow.rowName(shot, row.frame() - shot.frames().start() + 1) + " held");
+        columns.rowName(),
+        FrameRow.rowName(shot, row.frame() - shot.frames().start() + 1) + " held");
     pen.row().setCollapsed(true);
   }
 

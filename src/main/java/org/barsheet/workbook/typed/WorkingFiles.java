@@ -27,8 +27,7 @@ public final class WorkingFiles implements TempFileCreationStrategy, Closeable {
   public WorkingFiles() throws IOException {
     folder = Files.createTempDirectory(ours());
     Path unlocked = folder.resolve(LOCK + ".part");
-    lock =
-        FileChannel.open(unlocked, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    lock = FileChannel.open(unlocked, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     lock.lock();
     // Others see it when it is locked, never before.
     Files.move(unlocked, folder.resolve(LOCK));

@@ -59,7 +59,7 @@ class PlanReaderTest {
   }
 
   private Plan wholeSchema() throws IOException {
-    try (InputStream in = PlanReaderTest.class.getResourceAsStream("whole-schema.yaml")) {
+    try (InputStream in = Plan.class.getResourceAsStream("whole-schema.yaml")) {
       byte[] bytes = Objects.requireNonNull(in).readAllBytes();
       return read(new String(bytes, StandardCharsets.UTF_8));
     }
