@@ -14,33 +14,40 @@ import java.util.List;
 final class ChainMatcher {
 
   private final NoteField field;
+  private final List<Beginning> beginnings;
   private final Pattern pattern;
   private final MatchRules rules;
   private final long tolerance;
+  private final int forgiven;
   private final ChainSearch onTime;
   private final ChainSearch shifted;
 
   /**
    * Prepares a search.
    *
-   * @param budget the most that a chain may cost, in thousandths of a note
+   * @param beginnings the whole pattern, then any of its beginnings; beginnings only by rules that
+   *     let no end be late
    * @param tolerance how many ticks an onset may lie off
    */
-  ChainMatcher(NoteField field, Pattern pattern, MatchRules rules, int budget, long tolerance) {
+  ChainMatcher(
+      NoteField field, List<Beginning> beginnings, MatchRules rules, long tolerance) {
     this.field = field;
-    this.pattern = pattern;
+    this.beginnings = List.copyOf(beginnings);
+    this.pattern = beginnings.get(0).pattern();
     this.rules = rules;
     this.tolerance = tolerance;
     // the quick search takes early and late notes for missing ones
-    int forgiven = rules.mostShifted(pattern.size()) * (1000 - rules.shiftCost());
+    this.forgiven = rules.mostShifted(pattern.size()) * (1000 - rules.shiftCost());
+    int budget = Beginning.largestBudget(beginnings);
     this.onTime =
         new ChainSearch(field, pattern, rules, Leeway.ON_TIME, budget + forgiven, tolerance);
     this.shifted = new ChainSearch(field, pattern, rules, Leeway.SHIFTED, budget, tolerance);
   }
 
-  /** Every chain within the budget, in order of start. */
-  List<Chain> chains() {
-    List<Chain> found = new ArrayList<>();
+  /** For each beginning every chain within its budget, in order of start. */
+  List<List<Chain>> chains() {
+    List<List<Chain>> found = new ArrayList<>();
+    beginnings.forEach(beginning -> found.add(new ArrayList<>()));
     int lost = rules.notesMayBeMissing() ? ChainSearch.MOST_LOST_AT_AN_END : 0;
     for (int missing = 0; missing <= lost && missing < pattern.size(); missing++) {
       onTime.anywhere();
@@ -48,23 +55,27 @@ final class ChainMatcher {
         long start = field.onset(onset) - pattern.onset(missing);
         if (missing == 0 || hasNoOnset(start, missing)) {
           onTime.searchOnwards(start);
-          found.addAll(chainsOfLastSearch(start));
+          addChainsOfLastSearch(start, found);
         }
       }
     }
-    found.sort(Comparator.comparingLong(Chain::start));
+    found.forEach(chains -> chains.sort(Comparator.comparingLong(Chain::start)));
     return found;
   }
 
-  private List<Chain> chainsOfLastSearch(long start) {
-    if (!onTime.reachedEnd()) {
-      return List.of();
+  private void addChainsOfLastSearch(long start, List<List<Chain>> found) {
+    boolean searched = !rules.mayShift();
+    ChainSearch search = rules.mayShift() ? shifted : onTime;
+    for (int i = 0; i < beginnings.size(); i++) {
+      Beginning wanted = beginnings.get(i);
+      if (onTime.reached(new Beginning(wanted.pattern(), wanted.budget() + forgiven))) {
+        if (!searched) {
+          shifted.searchAt(start);
+          searched = true;
+        }
+        found.get(i).addAll(search.chains(start, wanted));
+      }
     }
-    if (!rules.mayShift()) {
-      return onTime.chains(start);
-    }
-    shifted.searchAt(start);
-    return shifted.chains(start);
   }
 
   /** Whether none of the pattern's first notes has an onset, so that no other start covers this. */

@@ -8,6 +8,9 @@ import java.util.List;
  * The cheapest chains of a pattern from one place, by dynamic programming: from the note last
  * matched to each candidate for the next, by how the interval, the length, the moment and the part
  * differ, or past a note that is missing.
+ *
+ * <p>The cheapest way to a note is the same whatever follows it, so one search finds the chains of a
+ * pattern and those of its beginnings.
  */
 final class ChainSearch {
 
@@ -30,6 +33,7 @@ final class ChainSearch {
   private final int[] cursors;
   private final int[] levels;
   private final int[] cheapest;
+  private final int[] cheapestEnds;
   private final ChainStates states = new ChainStates();
 
   /**
@@ -63,6 +67,7 @@ final class ChainSearch {
     this.cursors = new int[size];
     this.levels = new int[size + 1];
     this.cheapest = new int[size];
+    this.cheapestEnds = new int[size];
     for (int i = 0; i < size; i++) {
       prepare(i, leeway.shifts());
     }
@@ -98,6 +103,7 @@ final class ChainSearch {
         return;
       }
       cheapest[i] = MatchRules.NEVER;
+      cheapestEnds[i] = MatchRules.NEVER;
       fillLevel(i, start + pattern.onset(i));
       empty = states.size() > levels[i] ? 0 : empty + 1;
       levels[i + 1] = states.size();
@@ -130,8 +136,7 @@ final class ChainSearch {
 
   /** Keeps the cheapest way to a note of the field as note i of the pattern, if affordable. */
   private void reach(int i, int note, int shift) {
-    int own = shift + (i == last ? 0 : lengthCost(pattern.length(i), note));
-    int best = Math.min(beginCosts[i], budget - own + 1);
+    int best = Math.min(beginCosts[i], budget - shift + 1);
     int from = ChainStates.NONE;
     int column = MatchRules.column(field.pitch(note));
     int skipped = 0;
@@ -151,9 +156,12 @@ final class ChainSearch {
       }
       skipped += pattern.weight(level);
     }
-    if (best + own <= budget) {
-      states.add(note, best + own, from, i);
-      cheapest[i] = Math.min(cheapest[i], best + own);
+    int end = best + shift;
+    if (end <= budget) {
+      int length = lengthCost(pattern.length(i), note);
+      states.add(note, end, length, from, i);
+      cheapest[i] = Math.min(cheapest[i], end + length);
+      cheapestEnds[i] = Math.min(cheapestEnds[i], end);
     }
   }
 
@@ -170,33 +178,43 @@ final class ChainSearch {
     return field.sharePart(before, note) ? 0 : MatchRules.OTHER_PART;
   }
 
-  /** Whether the last search reached the end within the budget. */
-  boolean reachedEnd() {
+  /** Whether the last search, for notes on time, reached the end of a beginning affordably. */
+  boolean reached(Beginning beginning) {
+    int end = beginning.pattern().size() - 1;
     int lost = 0;
-    for (int missing = 0; missing <= mostLostAtAnEnd; missing++) {
-      int level = last - missing;
-      if (levels[level + 1] > levels[level] && cheapest[level] + lost <= budget) {
+    for (int missing = 0; missing <= Math.min(mostLostAtAnEnd, end); missing++) {
+      int level = end - missing;
+      int cost = missing == 0 ? cheapestEnds[level] : cheapest[level] + lost;
+      if (levels[level + 1] > levels[level] && cost <= beginning.budget()) {
         return true;
       }
-      lost += pattern.weight(level);
+      lost += beginning.pattern().weight(level);
     }
     return false;
   }
 
   /** The chains of the last search, one for each note that they end on. */
-  List<Chain> chains(long start) {
+  List<Chain> chains(long start, Beginning beginning) {
+    Pattern wanted = beginning.pattern();
     List<Chain> found = new ArrayList<>();
     int lost = 0;
-    for (int missing = 0; missing <= mostLostAtAnEnd; missing++) {
-      int level = last - missing;
+    for (int missing = 0; missing <= Math.min(mostLostAtAnEnd, wanted.size() - 1); missing++) {
+      int level = wanted.size() - 1 - missing;
+      long latest = latestEnd(start, level, missing);
       for (int state = levels[level]; state < levels[level + 1]; state++) {
-        if (states.cost(state) + lost <= budget) {
-          Picks picks = states.trace(state, pattern.size());
-          found.add(new Chain(pattern, start, picks, states.cost(state) + lost));
+        int cost = (missing == 0 ? states.endCost(state) : states.cost(state)) + lost;
+        if (cost <= beginning.budget() && field.onTick(states.note(state)) <= latest) {
+          found.add(new Chain(wanted, start, states.trace(state, wanted.size()), cost));
         }
       }
-      lost += pattern.weight(level);
+      lost += wanted.weight(level);
     }
     return found;
+  }
+
+  /** The last note of all may be late only where the rules say so. */
+  private long latestEnd(long start, int level, int missing) {
+    boolean mayBeLate = missing > 0 || rules.endsMayBeLate();
+    return mayBeLate ? Long.MAX_VALUE : start + pattern.onset(level) + tolerance;
   }
 }

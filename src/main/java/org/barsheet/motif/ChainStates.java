@@ -10,6 +10,7 @@ final class ChainStates {
 
   private int[] notes = new int[256];
   private int[] costs = new int[256];
+  private int[] endCosts = new int[256];
   private int[] origins = new int[256];
   private int[] levels = new int[256];
   private int size;
@@ -30,24 +31,32 @@ final class ChainStates {
     return costs[state];
   }
 
+  /** The cost if the chain ends here: how long the note is held does not count then. */
+  int endCost(int state) {
+    return endCosts[state];
+  }
+
   /**
    * Adds a state.
    *
    * @param note note of the field
-   * @param cost of the way so far, in thousandths
+   * @param endCost of the way so far, in thousandths, but for how long the note is held
+   * @param lengthCost of how long the note is held
    * @param from the state before, {@link #NONE} at the beginning
    * @param level note of the pattern
    */
-  void add(int note, int cost, int from, int level) {
+  void add(int note, int endCost, int lengthCost, int from, int level) {
     if (size == notes.length) {
       int more = 2 * size;
       notes = Arrays.copyOf(notes, more);
       costs = Arrays.copyOf(costs, more);
+      endCosts = Arrays.copyOf(endCosts, more);
       origins = Arrays.copyOf(origins, more);
       levels = Arrays.copyOf(levels, more);
     }
     notes[size] = note;
-    costs[size] = cost;
+    costs[size] = endCost + lengthCost;
+    endCosts[size] = endCost;
     origins[size] = from;
     levels[size] = level;
     size++;

@@ -11,7 +11,6 @@ import org.barsheet.score.Score;
 /** Finds every return of a motif in a score played as written. */
 public final class OccurrenceFinder implements MotifFinder {
 
-  private static final int ONSET_TOLERANCE = 24;
   private static final int BEGINS_TOGETHER = 8;
 
   private final Score score;
@@ -66,8 +65,7 @@ public final class OccurrenceFinder implements MotifFinder {
   private List<Chain> chains(Motif motif, List<Pattern> patterns, MatchRules rules) {
     List<Chain> chains =
         patterns.parallelStream()
-            .map(pattern -> matcher(pattern, rules).chains())
-            .flatMap(List::stream)
+            .flatMap(pattern -> chains(pattern, rules).stream())
             .toList();
     return MotifFilter.wanted(field, motif, chains);
   }
@@ -90,18 +88,14 @@ public final class OccurrenceFinder implements MotifFinder {
 
   private Optional<Chain> nearest(
       Pattern pattern, MatchRules rules, double share, long fromTick, long toTick) {
+    int budget = NearMiss.budget(pattern, share);
     ChainSearch search =
-        new ChainSearch(
-            field,
-            pattern,
-            rules,
-            Leeway.NEAR,
-            NearMiss.budget(pattern, share),
-            tolerance(pattern));
+        new ChainSearch(field, pattern, rules, Leeway.NEAR, budget, tolerance(pattern));
+    Beginning whole = new Beginning(pattern, budget);
     Optional<Chain> best = Optional.empty();
     for (long start : starts(pattern, fromTick, toTick)) {
       search.searchAt(start);
-      Stream<Chain> chains = search.chains(start).stream();
+      Stream<Chain> chains = search.chains(start, whole).stream();
       best = Stream.concat(best.stream(), chains).min(NearMiss.NEAREST);
     }
     return best;
@@ -125,13 +119,12 @@ public final class OccurrenceFinder implements MotifFinder {
     return new Damage(field, chain, tolerance(chain.pattern())).words();
   }
 
-  private ChainMatcher matcher(Pattern pattern, MatchRules rules) {
-    int budget = Certainties.budget(pattern);
-    return new ChainMatcher(field, pattern, rules, budget, tolerance(pattern));
+  private List<Chain> chains(Pattern pattern, MatchRules rules) {
+    Beginning whole = new Beginning(pattern, Certainties.budget(pattern));
+    return new ChainMatcher(field, List.of(whole), rules, tolerance(pattern)).chains().get(0);
   }
 
   private long tolerance(Pattern pattern) {
-    int most = score.ticksPerQuarter() / ONSET_TOLERANCE;
-    return Math.max(1, Math.min(most, pattern.shortestStep() / 4));
+    return pattern.tolerance(score.ticksPerQuarter());
   }
 }

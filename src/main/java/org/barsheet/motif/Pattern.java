@@ -18,6 +18,9 @@ final class Pattern {
 
   private static final int SHORTEST_HEAD = 4;
 
+  /** Onsets may lie off by 1/24 of a quarter note, in fast patterns by less. */
+  private static final int ONSET_TOLERANCE = 24;
+
   private final Transform transform;
   private final Optional<Form> variant;
   private final long[] onsets;
@@ -158,6 +161,20 @@ final class Pattern {
       }
     }
     return least;
+  }
+
+  /** How many ticks an onset may lie off without being early or late. */
+  long tolerance(int ticksPerQuarter) {
+    return Math.max(1, Math.min(ticksPerQuarter / ONSET_TOLERANCE, shortestStep() / 4));
+  }
+
+  /** Whether another pattern begins with this one, but for how long its last note is held. */
+  boolean begins(Pattern other) {
+    int last = size() - 1;
+    return size() <= other.size()
+        && Arrays.equals(onsets, 0, size(), other.onsets, 0, size())
+        && Arrays.equals(pitches, 0, size(), other.pitches, 0, size())
+        && Arrays.equals(lengths, 0, last, other.lengths, 0, last);
   }
 
   long end() {
