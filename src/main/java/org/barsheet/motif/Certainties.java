@@ -44,6 +44,11 @@ final class Certainties {
     return most(pattern) * pattern.weight() / 1000;
   }
 
+  /** The most a chain of a whole motif may cost to be certain, in thousandths of a note. */
+  static int certainBudget(Pattern pattern) {
+    return limit(CERTAIN, pattern) * pattern.weight() / 1000;
+  }
+
   /** Certain, likely or nothing; possible if it is an ornamented or shortened return. */
   static Optional<Certainty> of(Chain chain) {
     int damage = damage(chain);

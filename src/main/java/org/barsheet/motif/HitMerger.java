@@ -14,6 +14,8 @@ import java.util.function.BiPredicate;
  */
 final class HitMerger {
 
+  private static final int BEGINS_TOGETHER = 8;
+
   private final NoteField field;
   private final BiPredicate<Chain, Chain> together;
   private final List<Chain> kept = new ArrayList<>();
@@ -27,6 +29,13 @@ final class HitMerger {
   HitMerger(NoteField field, BiPredicate<Chain, Chain> together) {
     this.field = field;
     this.together = together;
+  }
+
+  /** A merger for music as written: what begins within 1/8 of a quarter note begins together. */
+  static HitMerger ofWritten(NoteField field, int ticksPerQuarter) {
+    int together = ticksPerQuarter / BEGINS_TOGETHER;
+    return new HitMerger(
+        field, (chain, other) -> Math.abs(chain.start() - other.start()) <= together);
   }
 
   /**

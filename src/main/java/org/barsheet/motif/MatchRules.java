@@ -27,6 +27,10 @@ final class MatchRules {
 
   private static final MatchRules CHROMATIC = new MatchRules(CHROMATIC_COSTS, 0, false, false);
   private static final MatchRules TONAL = new MatchRules(TONAL_COSTS, 450, true, false);
+
+  /** As tonal, but with every note on time. */
+  static final MatchRules TONAL_ON_TIME = new MatchRules(TONAL_COSTS, 0, true, false);
+
   private static final MatchRules FREE = new MatchRules(FREE_COSTS, 300, true, false);
 
   /** For ornamented returns, any of whose notes an ornament may push about. */

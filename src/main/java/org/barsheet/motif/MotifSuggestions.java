@@ -1,5 +1,7 @@
 package org.barsheet.motif;
 
+import static java.util.stream.Collectors.toList;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -8,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.score.Note;
 import org.barsheet.score.Score;
@@ -22,18 +25,17 @@ public final class MotifSuggestions {
   private static final int MOST_NOTES = 24;
   private static final int FEWEST_NOTES = 4;
   private static final int BEGINNINGS = 8;
-  private static final int MOST_NOTES_FOR_BEGINNINGS = 20_000;
 
   private final Score score;
   private final MelodyLines lines;
   private final RepeatedFigures figures;
-  private final OccurrenceFinder finder;
+  private final BeginningsFinder finder;
 
   private MotifSuggestions(Score score) {
     this.score = score;
     this.lines = new MelodyLines(score);
     this.figures = new RepeatedFigures(lines);
-    this.finder = OccurrenceFinder.of(score);
+    this.finder = new BeginningsFinder(score);
   }
 
   /** At most ten, the most telling first: long, varied figures that return often. */
@@ -42,32 +44,20 @@ public final class MotifSuggestions {
   }
 
   private record Counted(
-      List<MotifNote> line, int part, int steps, List<Occurrence> returns, double gain) {
+      List<MotifNote> line, int part, int steps, List<Sounding> returns, double gain) {
 
     /** Whether half of its returns lie within returns of another. */
     boolean repeats(Counted better) {
-      long within = returns.stream().filter(own -> better.covers(own)).count();
+      Coverage coverage = new Coverage(better.returns());
+      long within = returns.stream().filter(coverage::covers).count();
       return 2 * within >= returns.size();
-    }
-
-    private boolean covers(Occurrence other) {
-      return returns.stream().anyMatch(own -> 2 * shared(own, other) >= length(other));
-    }
-
-    private static long shared(Occurrence one, Occurrence other) {
-      return Math.min(one.endTick(), other.endTick())
-          - Math.max(one.startTick(), other.startTick());
-    }
-
-    private static long length(Occurrence occurrence) {
-      return occurrence.endTick() - occurrence.startTick();
     }
 
     Suggestion suggestion() {
       return new Suggestion(
           Notes.print(lastWritten(line)),
           part,
-          returns.stream().map(Occurrence::startTick).toList());
+          returns.stream().map(Sounding::startTick).toList());
     }
   }
 
@@ -89,9 +79,10 @@ public final class MotifSuggestions {
   }
 
   private List<Suggestion> suggestions() {
-    List<Counted> counted = new ArrayList<>();
-    chosen().forEach(figure -> count(figure, counted));
-    opening().ifPresent(figure -> count(figure, counted));
+    List<RepeatedFigures.Figure> looked = new ArrayList<>(chosen());
+    opening().ifPresent(looked::add);
+    List<Counted> counted =
+        looked.parallelStream().flatMap(figure -> count(figure).stream()).collect(toList());
     counted.sort(Comparator.comparingDouble((Counted c) -> -c.gain()));
     List<Counted> shown = new ArrayList<>();
     for (Counted next : counted) {
@@ -105,26 +96,27 @@ public final class MotifSuggestions {
   /**
    * Counts a figure's returns as the finder does, tonal and changed ones too, and those of its
    * beginnings: where what follows a theme came along with it a few times, the theme alone comes
-   * more often.
+   * more often. About eight beginnings are looked at, and then those about the best.
    */
-  private void count(RepeatedFigures.Figure figure, List<Counted> counted) {
-    int stride = stride(figure.steps());
-    Optional<Counted> best = Optional.empty();
+  private Optional<Counted> count(RepeatedFigures.Figure figure) {
+    int stride = Math.max(1, figure.steps() / BEGINNINGS);
+    List<Integer> far = new ArrayList<>();
     for (int steps = figure.steps(); steps >= RepeatedFigures.FEWEST_STEPS; steps -= stride) {
-      best = better(best, count(figure, steps));
+      far.add(steps);
     }
-    int around = best.map(Counted::steps).orElse(0);
-    for (int off = 1; off < stride && around > 0; off++) {
-      best = better(best, count(figure, Math.min(figure.steps(), around + off)));
-      best = better(best, count(figure, Math.max(RepeatedFigures.FEWEST_STEPS, around - off)));
+    Optional<Counted> best = best(figure, far);
+    if (best.isEmpty()) {
+      return best;
     }
-    best.ifPresent(counted::add);
-  }
-
-  /** How many steps shorter the next beginning is that is looked at; all of them in long scores. */
-  private int stride(int steps) {
-    boolean isLong = score.notes().size() > MOST_NOTES_FOR_BEGINNINGS;
-    return isLong ? steps : Math.max(1, steps / BEGINNINGS);
+    int around = best.get().steps();
+    List<Integer> near =
+        IntStream.rangeClosed(around - stride + 1, around + stride - 1)
+            .map(steps -> 2 * around - steps)
+            .filter(steps -> steps != around)
+            .filter(steps -> steps >= RepeatedFigures.FEWEST_STEPS && steps <= figure.steps())
+            .boxed()
+            .toList();
+    return better(best, best(figure, near));
   }
 
   private static Optional<Counted> better(Optional<Counted> one, Optional<Counted> other) {
@@ -133,33 +125,41 @@ public final class MotifSuggestions {
     return isBetter ? other : one;
   }
 
-  private Optional<Counted> count(RepeatedFigures.Figure whole, int steps) {
-    RepeatedFigures.Figure figure = figures.figure(whole.places(), steps);
-    int first = figure.places().get(0);
-    List<MotifNote> line = line(figure);
-    Motif motif = new Motif("", List.of(line), Accent.FIRST, Match.TONAL, Set.of());
-    List<Occurrence> returns = finder.find(motif);
+  /** The most rewarding of a figure's beginnings of so many steps, the longest first. */
+  private Optional<Counted> best(RepeatedFigures.Figure whole, List<Integer> steps) {
+    List<RepeatedFigures.Figure> beginnings =
+        steps.stream().map(some -> figures.figure(whole.places(), some)).toList();
+    List<List<MotifNote>> written = beginnings.stream().map(this::line).toList();
+    List<List<Sounding>> returns = finder.find(written);
+    Optional<Counted> best = Optional.empty();
+    for (int i = 0; i < beginnings.size(); i++) {
+      best = better(best, counted(beginnings.get(i), written.get(i), returns.get(i)));
+    }
+    return best;
+  }
+
+  private Optional<Counted> counted(
+      RepeatedFigures.Figure figure, List<MotifNote> line, List<Sounding> returns) {
     int certain = certainOneAfterAnother(returns);
     if (certain < 2) {
       return Optional.empty();
     }
-    double gain = figures.gain(certain, figure.bits());
-    double prominence = figures.prominence(figure.places());
-    int part = lines.note(first).part();
-    return Optional.of(new Counted(line, part, steps, returns, gain * prominence));
+    double gain = figures.gain(certain, figure.bits()) * figures.prominence(figure.places());
+    int part = lines.note(figure.places().get(0)).part();
+    return Optional.of(new Counted(line, part, figure.steps(), returns, gain));
   }
 
   /**
    * Certain returns of which none begins before the one before it in the same part has ended: an
    * accompaniment that goes round in circles begins anew on every beat and is no motif for that.
    */
-  private static int certainOneAfterAnother(List<Occurrence> returns) {
+  private static int certainOneAfterAnother(List<Sounding> returns) {
     Map<Integer, Long> ends = new HashMap<>();
     int count = 0;
-    for (Occurrence one : returns) {
-      boolean isFree = one.startTick() >= ends.getOrDefault(one.parts().get(0), 0L);
+    for (Sounding one : returns) {
+      boolean isFree = one.startTick() >= ends.getOrDefault(one.part(), 0L);
       if (one.certainty() == Certainty.CERTAIN && isFree) {
-        ends.put(one.parts().get(0), one.endTick());
+        ends.put(one.part(), one.endTick());
         count++;
       }
     }

@@ -11,7 +11,6 @@ import org.barsheet.score.Score;
 /** Finds every return of a motif in a score played as written. */
 public final class OccurrenceFinder implements MotifFinder {
 
-  private static final int BEGINS_TOGETHER = 8;
 
   private final Score score;
   private final NoteField field;
@@ -48,7 +47,7 @@ public final class OccurrenceFinder implements MotifFinder {
       List<Pattern> ornamented = patterns.stream().map(Pattern::ornamented).toList();
       variants.addAll(chains(motif, ornamented, MatchRules.ORNAMENTED));
     }
-    return new HitMerger(field, this::beginTogether)
+    return HitMerger.ofWritten(field, score.ticksPerQuarter())
         .merge(chains(motif, patterns, rules), variants);
   }
 
@@ -68,10 +67,6 @@ public final class OccurrenceFinder implements MotifFinder {
             .flatMap(pattern -> chains(pattern, rules).stream())
             .toList();
     return MotifFilter.wanted(field, motif, chains);
-  }
-
-  private boolean beginTogether(Chain chain, Chain other) {
-    return Math.abs(chain.start() - other.start()) <= score.ticksPerQuarter() / BEGINS_TOGETHER;
   }
 
   @Override

@@ -8,17 +8,16 @@ import org.barsheet.score.Score;
 /** Says what was found in the words and ticks of the score. */
 final class OccurrenceWriter {
 
-  /** A changed note is looked for within 1/24 of a quarter note. */
-  private static final int CHANGED_NOTE = 24;
-
   private final Score score;
   private final NoteField field;
   private final Motif motif;
+  private final SoundingReader reader;
 
   OccurrenceWriter(Score score, NoteField field, Motif motif) {
     this.score = score;
     this.field = field;
     this.motif = motif;
+    this.reader = new SoundingReader(score, field);
   }
 
   /** The returns in order of time, numbered over the certain and likely ones. */
@@ -38,11 +37,11 @@ final class OccurrenceWriter {
 
   /** One return. */
   Occurrence write(Hit hit, int number, Certainty certainty) {
-    Chain chain = hit.lead().withChangedNotes(field, score.ticksPerQuarter() / CHANGED_NOTE);
+    Chain chain = reader.withChangedNotes(hit.lead());
     List<Long> ticks = new ArrayList<>();
     List<Integer> pitches = new ArrayList<>();
     for (int i = 0; i < chain.notes().size(); i++) {
-      ticks.add(tick(chain, i));
+      ticks.add(reader.tick(chain, i));
       pitches.add(chain.notes().has(i) ? field.pitch(chain.notes().get(i)) : Picks.NONE);
     }
     Comparison comparison = Comparison.of(field, chain);
@@ -51,7 +50,7 @@ final class OccurrenceWriter {
         motif.name(),
         number,
         ticks.get(0),
-        endTick(chain),
+        reader.endTick(chain),
         ticks.get(motif.accent().indexIn(ticks.size())),
         ticks,
         pitches,
@@ -73,20 +72,5 @@ final class OccurrenceWriter {
     List<Integer> parts = voices.stream().map(Voice::part).toList();
     int above = new Voices(field, score.ticksPerQuarter()).above(chain, parts);
     return new FormWords(score, field, chain, comparison, voices, above);
-  }
-
-  private long tick(Chain chain, int i) {
-    return chain.notes().has(i)
-        ? field.onTick(chain.notes().get(i))
-        : Math.max(0, chain.start() + chain.pattern().onset(i));
-  }
-
-  private long endTick(Chain chain) {
-    int last = chain.notes().size() - 1;
-    if (!chain.notes().has(last)) {
-      return Math.max(1, chain.start() + chain.pattern().end());
-    }
-    int note = chain.notes().get(last);
-    return field.onTick(note) + field.length(note);
   }
 }

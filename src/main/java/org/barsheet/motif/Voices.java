@@ -35,6 +35,11 @@ final class Voices {
     return voices;
   }
 
+  /** The part that leads a chain. */
+  int leading(Chain chain) {
+    return parts(chain).get(0);
+  }
+
   private void add(Chain chain, int distance, List<Voice> voices) {
     for (int part : parts(chain)) {
       if (voices.stream().noneMatch(voice -> voice.part() == part)) {

@@ -1,0 +1,78 @@
+package org.barsheet.motif;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToIntFunction;
+import org.barsheet.score.Score;
+
+/**
+ * Finds where a line and its beginnings return, tonal returns and changed ones too, in one search.
+ *
+ * <p>It finds what {@link OccurrenceFinder} finds. Only in scores of more than 20,000 notes is it
+ * stricter: there it leaves out returns that are not certain or not on time, because in music that
+ * long and thick chance alone puts together thousands of them.
+ */
+final class BeginningsFinder {
+
+  private static final int MOST_NOTES_FOR_LIKELY = 20_000;
+
+  private final Score score;
+  private final NoteField field;
+  private final SoundingReader reader;
+  private final MatchRules rules;
+  private final ToIntFunction<Pattern> budget;
+
+  BeginningsFinder(Score score) {
+    boolean isLong = score.notes().size() > MOST_NOTES_FOR_LIKELY;
+    this.score = score;
+    this.field = NoteField.of(score);
+    this.reader = new SoundingReader(score, field);
+    this.rules = isLong ? MatchRules.TONAL_ON_TIME : MatchRules.of(Match.TONAL);
+    this.budget = isLong ? Certainties::certainBudget : Certainties::budget;
+  }
+
+  /**
+   * The returns of each line, in order of time.
+   *
+   * @param lines as a rule each the beginning of the line before it; others cost a search more
+   */
+  List<List<Sounding>> find(List<List<MotifNote>> lines) {
+    List<List<Sounding>> found = new ArrayList<>();
+    List<Beginning> together = new ArrayList<>();
+    for (List<MotifNote> line : lines) {
+      Pattern pattern = Pattern.of(line, Transform.AS_GIVEN, score.ticksPerQuarter());
+      if (!together.isEmpty() && !isSoughtWith(together.get(0).pattern(), pattern)) {
+        found.addAll(search(together));
+        together.clear();
+      }
+      together.add(new Beginning(pattern, budget.applyAsInt(pattern)));
+    }
+    found.addAll(search(together));
+    return found;
+  }
+
+  private boolean isSoughtWith(Pattern whole, Pattern pattern) {
+    return pattern.begins(whole)
+        && pattern.size() > ChainSearch.MOST_LOST_AT_AN_END + 1
+        && tolerance(pattern) == tolerance(whole);
+  }
+
+  private long tolerance(Pattern pattern) {
+    return pattern.tolerance(score.ticksPerQuarter());
+  }
+
+  private List<List<Sounding>> search(List<Beginning> beginnings) {
+    if (beginnings.isEmpty()) {
+      return List.of();
+    }
+    long tolerance = tolerance(beginnings.get(0).pattern());
+    return new ChainMatcher(field, beginnings, rules, tolerance)
+        .chains().stream().map(this::soundings).toList();
+  }
+
+  private List<Sounding> soundings(List<Chain> chains) {
+    return HitMerger.ofWritten(field, score.ticksPerQuarter()).merge(chains, List.of()).stream()
+        .flatMap(hit -> reader.sounding(hit).stream())
+        .toList();
+  }
+}
