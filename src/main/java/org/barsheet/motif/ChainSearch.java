@@ -34,7 +34,12 @@ final class ChainSearch {
   private final int[] levels;
   private final int[] cheapest;
   private final int[] cheapestEnds;
-  private final ChainStates states = new ChainStates();
+  private final ChainStates states;
+
+  /** Cost of the best way to the note looked at, and the state that it comes from. */
+  private int best;
+
+  private int from;
 
   /**
    * Prepares a search.
@@ -60,6 +65,7 @@ final class ChainSearch {
     this.last = size - 1;
     this.mostLostAtAnEnd = rules.notesMayBeMissing() ? Math.min(MOST_LOST_AT_AN_END, last) : 0;
     this.mostLostWithin = rules.notesMayBeMissing() ? leeway.mostLostWithin() : 0;
+    this.states = new ChainStates(size);
     this.rows = new int[size][mostLostWithin + 2][];
     this.beginCosts = new int[size];
     this.early = new long[size];
@@ -136,32 +142,44 @@ final class ChainSearch {
 
   /** Keeps the cheapest way to a note of the field as note i of the pattern, if affordable. */
   private void reach(int i, int note, int shift) {
-    int best = Math.min(beginCosts[i], budget - shift + 1);
-    int from = ChainStates.NONE;
-    int column = MatchRules.column(field.pitch(note));
+    best = Math.min(beginCosts[i], budget - shift + 1);
+    from = ChainStates.NONE;
     int skipped = 0;
     for (int back = 1; back <= mostLostWithin + 1 && back <= i; back++) {
-      int level = i - back;
-      int end = cheapest[level] + skipped < best ? levels[level + 1] : 0;
-      for (int state = levels[level]; state < end; state++) {
-        int before = states.note(state);
-        int cost = states.cost(state) + skipped + rows[i][back][column - field.pitch(before)];
-        if (cost < best) {
-          cost += stepCost(before, note);
-        }
-        if (cost < best) {
-          best = cost;
-          from = state;
-        }
+      if (cheapest[i - back] + skipped < best) {
+        reachFrom(i, back, skipped, note);
       }
-      skipped += pattern.weight(level);
+      skipped += pattern.weight(i - back);
     }
     int end = best + shift;
     if (end <= budget) {
       int length = lengthCost(pattern.length(i), note);
-      states.add(note, end, length, from, i);
+      states.add(note, end, length, from, i, field.pitch(note));
       cheapest[i] = Math.min(cheapest[i], end + length);
       cheapestEnds[i] = Math.min(cheapestEnds[i], end);
+    }
+  }
+
+  /** Improves the best way by the states some levels back; of equal ones the oldest counts. */
+  private void reachFrom(int i, int back, int skipped, int note) {
+    int before = from;
+    int pitch = field.pitch(note);
+    int asked = pattern.interval(i - back, i);
+    int[] row = rows[i][back];
+    int top = Math.min(127, pitch - rules.lowest(asked));
+    for (int low = Math.max(0, pitch - rules.highest(asked)); low <= top; low++) {
+      int interval = row[MatchRules.column(pitch - low)] + skipped;
+      int state = states.newest(i - back, low);
+      for (; state != ChainStates.NONE; state = states.older(state)) {
+        int cost = states.cost(state) + interval;
+        if (cost <= best) {
+          cost += stepCost(states.note(state), note);
+        }
+        if (cost < best || cost == best && from != before && state < from) {
+          best = cost;
+          from = state;
+        }
+      }
     }
   }
 

@@ -37,6 +37,8 @@ final class MatchRules {
   static final MatchRules ORNAMENTED = new MatchRules(TONAL_COSTS, 150, true, true);
 
   private final int[][] intervals = new int[2 * WIDEST + 1][2 * WIDEST + 1];
+  private final int[] lowest = new int[2 * WIDEST + 1];
+  private final int[] highest = new int[2 * WIDEST + 1];
   private final int shiftCost;
   private final boolean notesMayBeMissing;
   private final boolean anyNoteMayShift;
@@ -50,7 +52,21 @@ final class MatchRules {
       for (int heard = -WIDEST; heard <= WIDEST; heard++) {
         intervals[asked + WIDEST][heard + WIDEST] = asked == heard ? 0 : cost(asked, heard, costs);
       }
+      limit(asked + WIDEST);
     }
+  }
+
+  private void limit(int row) {
+    int least = 0;
+    int most = 2 * WIDEST;
+    while (intervals[row][least] == NEVER) {
+      least++;
+    }
+    while (intervals[row][most] == NEVER) {
+      most--;
+    }
+    lowest[row] = least - WIDEST;
+    highest[row] = most - WIDEST;
   }
 
   private static int cost(int asked, int heard, int[] costs) {
@@ -69,6 +85,16 @@ final class MatchRules {
   /** Costs of hearing each interval, by {@link #column}, where this one is asked. */
   int[] row(int asked) {
     return intervals[asked + WIDEST];
+  }
+
+  /** The lowest interval that may stand for one; lower ones are too far off. */
+  int lowest(int asked) {
+    return lowest[asked + WIDEST];
+  }
+
+  /** The highest interval that may stand for one. */
+  int highest(int asked) {
+    return highest[asked + WIDEST];
   }
 
   static int column(int heard) {
