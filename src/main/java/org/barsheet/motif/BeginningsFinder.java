@@ -8,13 +8,17 @@ import org.barsheet.score.Score;
 /**
  * Finds where a line and its beginnings return, tonal returns and changed ones too, in one search.
  *
- * <p>It finds what {@link OccurrenceFinder} finds. Only in scores of more than 20,000 notes is it
- * stricter: there it leaves out returns that are not certain or not on time, because in music that
- * long and thick chance alone puts together thousands of them.
+ * <p>It finds what {@link OccurrenceFinder} finds. Only in long and thick scores is it stricter:
+ * there it leaves out returns that are not certain or not on time, because chance alone puts
+ * together thousands of them. How many grows, like the time that it takes to look at them, with the
+ * pairs of notes that sound at one moment.
  */
 final class BeginningsFinder {
 
-  private static final int MOST_NOTES_FOR_LIKELY = 20_000;
+  /** A moment is an eighth of a quarter note. */
+  private static final int MOMENTS = 8;
+
+  private static final long MOST_PAIRS_FOR_LIKELY = 100_000;
 
   private final Score score;
   private final NoteField field;
@@ -23,12 +27,26 @@ final class BeginningsFinder {
   private final ToIntFunction<Pattern> budget;
 
   BeginningsFinder(Score score) {
-    boolean isLong = score.notes().size() > MOST_NOTES_FOR_LIKELY;
     this.score = score;
     this.field = NoteField.of(score);
+    boolean isThick = pairs() > MOST_PAIRS_FOR_LIKELY;
     this.reader = new SoundingReader(score, field);
-    this.rules = isLong ? MatchRules.TONAL_ON_TIME : MatchRules.of(Match.TONAL);
-    this.budget = isLong ? Certainties::certainBudget : Certainties::budget;
+    this.rules = isThick ? MatchRules.TONAL_ON_TIME : MatchRules.of(Match.TONAL);
+    this.budget = isThick ? Certainties::certainBudget : Certainties::budget;
+  }
+
+  /** For each moment the square of how many notes begin there, all together. */
+  private long pairs() {
+    long moment = Math.max(1, score.ticksPerQuarter() / MOMENTS);
+    long pairs = 0;
+    int first = 0;
+    for (int note = 0; note < field.size(); note++) {
+      boolean same =
+          (field.onTick(note) + moment / 2) / moment == (field.onTick(first) + moment / 2) / moment;
+      first = same ? first : note;
+      pairs += 2L * (note - first) + 1;
+    }
+    return pairs;
   }
 
   /**

@@ -2,9 +2,7 @@ package org.barsheet.motif;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BiPredicate;
 
 /**
@@ -19,7 +17,7 @@ final class HitMerger {
   private final NoteField field;
   private final BiPredicate<Chain, Chain> together;
   private final List<Chain> kept = new ArrayList<>();
-  private final Map<Integer, List<Integer>> keptByNote = new HashMap<>();
+  private final KeptNotes keptNotes;
 
   /**
    * Prepares a merger.
@@ -28,6 +26,7 @@ final class HitMerger {
    */
   HitMerger(NoteField field, BiPredicate<Chain, Chain> together) {
     this.field = field;
+    this.keptNotes = new KeptNotes(field.size());
     this.together = together;
   }
 
@@ -68,20 +67,10 @@ final class HitMerger {
 
   /** Keeps a chain unless a better one holds at least half of its notes. */
   private void keepUnlessCovered(Chain chain) {
-    Map<Integer, Integer> shared = new HashMap<>();
-    for (int i = 0; i < chain.notes().size(); i++) {
-      for (int other : keptByNote.getOrDefault(chain.notes().get(i), List.of())) {
-        if (2 * shared.merge(other, 1, Integer::sum) >= chain.notes().present()) {
-          return;
-        }
-      }
+    if (2 * keptNotes.mostShared(chain.notes()) < chain.notes().present()) {
+      keptNotes.add(chain.notes());
+      kept.add(chain);
     }
-    for (int i = 0; i < chain.notes().size(); i++) {
-      if (chain.notes().has(i)) {
-        keptByNote.computeIfAbsent(chain.notes().get(i), n -> new ArrayList<>()).add(kept.size());
-      }
-    }
-    kept.add(chain);
   }
 
   private List<Hit> grouped() {

@@ -1,14 +1,18 @@
 package org.barsheet.motif;
 
+import java.util.Arrays;
+
 /** For each note of a pattern the note of the field that stands for it, or none. */
 final class Picks {
 
   static final int NONE = -1;
 
   private final int[] notes;
+  private final int present;
 
   Picks(int[] notes) {
     this.notes = notes.clone();
+    this.present = (int) Arrays.stream(notes).filter(note -> note != NONE).count();
   }
 
   int size() {
@@ -34,10 +38,6 @@ final class Picks {
   }
 
   int present() {
-    int count = 0;
-    for (int note : notes) {
-      count += note == NONE ? 0 : 1;
-    }
-    return count;
+    return present;
   }
 }

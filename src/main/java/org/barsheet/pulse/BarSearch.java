@@ -9,12 +9,18 @@ import org.barsheet.pulse.FoundBeats.FoundBeat;
  * An exact search (dynamic programming) for the beats of bars of one size: over every search frame
  * a beat can stand on, every length of the beat before it, and every place in the bar. A bar may be
  * cut short, at a cost. Pinned frames are hard: a bar begins there and no beat passes over.
+ *
+ * <p>Totals are kept for as many frames as the search looks back; of all frames only the way back is
+ * kept, a byte for every length and place.
  */
 final class BarSearch {
 
   private static final float SHORT_BAR_COST = 8;
   private static final float UNREACHED = Float.NEGATIVE_INFINITY;
   private static final byte START = -1;
+
+  /** Frames whose totals are kept, a power of two: more than the longest beat has. */
+  private static final int KEPT_FRAMES = 128;
 
   private final BeatFit fit;
   private final BeatLengths lengths;
@@ -27,7 +33,7 @@ final class BarSearch {
 
   private final boolean[] pinned;
 
-  /** Best total of a beat at a frame with a length, by place. */
+  /** Best total of a beat at one of the last frames with a length, by place. */
   private final float[][] totals;
 
   private final byte[][] lengthBefore;
@@ -54,9 +60,10 @@ final class BarSearch {
     this.pinBefore = new int[fit.frames()];
     pins.forEach(pin -> pinned[pin] = true);
     int cells = fit.frames() * BeatLengths.COUNT;
-    this.totals = new float[beatsInBar][cells];
+    int kept = KEPT_FRAMES * BeatLengths.COUNT;
+    this.totals = new float[beatsInBar][kept];
     this.lengthBefore = new byte[beatsInBar][cells];
-    this.barEnds = beatsInBar == 1 ? totals[0] : new float[cells];
+    this.barEnds = beatsInBar == 1 ? totals[0] : new float[kept];
     this.placeBefore = new byte[cells];
   }
 
@@ -82,13 +89,17 @@ final class BarSearch {
       boolean reachable = before >= 0 && before >= pinBefore[frame];
       for (int place = 0; place < beatsInBar; place++) {
         if (place > 0 && pinned[frame]) {
-          totals[place][cell] = UNREACHED;
+          totals[place][kept(frame, length)] = UNREACHED;
         } else {
           reach(frame, length, place, reachable ? before : -1, mayStart);
         }
       }
-      closeBar(cell);
+      closeBar(cell, kept(frame, length));
     }
+  }
+
+  private static int kept(int frame, int length) {
+    return frame % KEPT_FRAMES * BeatLengths.COUNT + length;
   }
 
   private static double seconds(int frames) {
@@ -100,7 +111,7 @@ final class BarSearch {
     float best = mayStart ? 0 : UNREACHED;
     byte bestLength = START;
     if (before >= 0) {
-      int base = before * BeatLengths.COUNT;
+      int base = kept(before, 0);
       int most = lengths.mostBefore(length);
       float[] costs = lengths.changeCosts(length);
       for (int other = lengths.leastBefore(length); other <= most; other++) {
@@ -116,24 +127,24 @@ final class BarSearch {
     if (beatsInBar > 1) {
       gain += fit.place(frame, place, beatsInBar);
     }
-    totals[place][cell] = (float) (best + gain);
+    totals[place][kept(frame, length)] = (float) (best + gain);
     lengthBefore[place][cell] = bestLength;
   }
 
-  private void closeBar(int cell) {
+  private void closeBar(int cell, int kept) {
     if (beatsInBar == 1) {
       return;
     }
-    float best = totals[beatsInBar - 1][cell];
+    float best = totals[beatsInBar - 1][kept];
     int bestPlace = beatsInBar - 1;
     for (int place = 0; place < beatsInBar - 1; place++) {
-      float total = totals[place][cell] - SHORT_BAR_COST;
+      float total = totals[place][kept] - SHORT_BAR_COST;
       if (total > best) {
         best = total;
         bestPlace = place;
       }
     }
-    barEnds[cell] = best;
+    barEnds[kept] = best;
     placeBefore[cell] = (byte) bestPlace;
   }
 
@@ -146,8 +157,8 @@ final class BarSearch {
     for (int t = Math.max(0, from); t < fit.frames(); t++) {
       for (int i = lengths.first(); i <= lengths.last(); i++) {
         for (int p = 0; p < beatsInBar; p++) {
-          if (totals[p][t * BeatLengths.COUNT + i] > total) {
-            total = totals[p][t * BeatLengths.COUNT + i];
+          if (totals[p][kept(t, i)] > total) {
+            total = totals[p][kept(t, i)];
             frame = t;
             length = i;
             place = p;
