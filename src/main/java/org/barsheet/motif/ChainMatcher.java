@@ -29,8 +29,7 @@ final class ChainMatcher {
    *     let no end be late
    * @param tolerance how many ticks an onset may lie off
    */
-  ChainMatcher(
-      NoteField field, List<Beginning> beginnings, MatchRules rules, long tolerance) {
+  ChainMatcher(NoteField field, List<Beginning> beginnings, MatchRules rules, long tolerance) {
     this.field = field;
     this.beginnings = List.copyOf(beginnings);
     this.pattern = beginnings.get(0).pattern();

@@ -9,8 +9,8 @@ import java.util.List;
  * matched to each candidate for the next, by how the interval, the length, the moment and the part
  * differ, or past a note that is missing.
  *
- * <p>The cheapest way to a note is the same whatever follows it, so one search finds the chains of a
- * pattern and those of its beginnings.
+ * <p>The cheapest way to a note is the same whatever follows it, so one search finds the chains of
+ * a pattern and those of its beginnings.
  */
 final class ChainSearch {
 

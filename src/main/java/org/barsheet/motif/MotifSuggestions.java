@@ -55,9 +55,7 @@ public final class MotifSuggestions {
 
     Suggestion suggestion() {
       return new Suggestion(
-          Notes.print(lastWritten(line)),
-          part,
-          returns.stream().map(Sounding::startTick).toList());
+          Notes.print(lastWritten(line)), part, returns.stream().map(Sounding::startTick).toList());
     }
   }
 

@@ -11,7 +11,6 @@ import org.barsheet.score.Score;
 /** Finds every return of a motif in a score played as written. */
 public final class OccurrenceFinder implements MotifFinder {
 
-
   private final Score score;
   private final NoteField field;
 
@@ -63,9 +62,7 @@ public final class OccurrenceFinder implements MotifFinder {
 
   private List<Chain> chains(Motif motif, List<Pattern> patterns, MatchRules rules) {
     List<Chain> chains =
-        patterns.parallelStream()
-            .flatMap(pattern -> chains(pattern, rules).stream())
-            .toList();
+        patterns.parallelStream().flatMap(pattern -> chains(pattern, rules).stream()).toList();
     return MotifFilter.wanted(field, motif, chains);
   }
 

@@ -22,6 +22,13 @@ final class RepeatedFigures {
   private static final int MOST_STEPS = 23;
   private static final int FEWEST_TIMES = 3;
   private static final double NEARLY_AS_OFTEN = 0.8;
+
+  /**
+   * The low bits of a hash, which give way to the place when both are sorted as one number; a score
+   * has at most a million notes. Whole hashes are compared after that.
+   */
+  private static final long PLACE = (1L << 20) - 1;
+
   private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
 
   /**
@@ -90,39 +97,49 @@ final class RepeatedFigures {
    * often enough are looked at, and the others are forgotten.
    */
   private List<List<Integer>> groups(long[] hashes, int steps) {
-    Integer[] order = new Integer[hashes.length];
+    long[] order = new long[hashes.length];
     int count = 0;
     for (int i = 0; i < hashes.length; i++) {
       if (open.get(i) && lines.reach(i) >= steps) {
-        order[count++] = i;
+        order[count++] = (hashes[i] & ~PLACE) | i;
       }
     }
-    Arrays.sort(
-        order,
-        0,
-        count,
-        Comparator.comparingLong((Integer i) -> hashes[i]).thenComparingInt(i -> i));
+    Arrays.sort(order, 0, count);
     open.clear();
     List<List<Integer>> groups = new ArrayList<>();
     int from = 0;
     for (int i = 1; i <= count; i++) {
-      if (i == count || hashes[order[i]] != hashes[order[from]]) {
-        List<Integer> places = apart(Arrays.asList(order).subList(from, i), steps);
-        if (places.size() >= FEWEST_TIMES) {
-          groups.add(places);
-          Arrays.asList(order).subList(from, i).forEach(open::set);
-        }
+      if (i == count || hashes[place(order[i])] != hashes[place(order[from])]) {
+        addGroup(order, from, i, steps, groups);
         from = i;
       }
     }
     return groups;
   }
 
+  private void addGroup(long[] order, int from, int to, int steps, List<List<Integer>> groups) {
+    if (to - from < FEWEST_TIMES) {
+      return;
+    }
+    List<Integer> places = apart(order, from, to, steps);
+    if (places.size() >= FEWEST_TIMES) {
+      groups.add(places);
+      for (int i = from; i < to; i++) {
+        open.set(place(order[i]));
+      }
+    }
+  }
+
+  private static int place(long ordered) {
+    return (int) (ordered & PLACE);
+  }
+
   /** Places that do not overlap, from the first on. */
-  private static List<Integer> apart(List<Integer> places, int steps) {
+  private static List<Integer> apart(long[] order, int from, int to, int steps) {
     List<Integer> apart = new ArrayList<>();
     int free = 0;
-    for (int place : places) {
+    for (int i = from; i < to; i++) {
+      int place = place(order[i]);
       if (apart.isEmpty() || place >= free) {
         apart.add(place);
         free = place + steps;

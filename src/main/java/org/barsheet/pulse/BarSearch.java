@@ -10,8 +10,8 @@ import org.barsheet.pulse.FoundBeats.FoundBeat;
  * a beat can stand on, every length of the beat before it, and every place in the bar. A bar may be
  * cut short, at a cost. Pinned frames are hard: a bar begins there and no beat passes over.
  *
- * <p>Totals are kept for as many frames as the search looks back; of all frames only the way back is
- * kept, a byte for every length and place.
+ * <p>Totals are kept for as many frames as the search looks back; of all frames only the way back
+ * is kept, a byte for every length and place.
  */
 final class BarSearch {
 
