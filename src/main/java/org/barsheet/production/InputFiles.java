@@ -2,11 +2,16 @@ package org.barsheet.production;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.clips.SoundFile;
 import org.barsheet.clips.UnreadableClipException;
+import org.barsheet.film.InputFile;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.plan.Plan;
@@ -54,5 +59,30 @@ final class InputFiles {
   private static Optional<Problem> told(Recording recording, String sentence, String remedy) {
     return Optional.of(
         Problem.at(recording.where().file(), recording.where().position(), sentence, remedy));
+  }
+
+  /**
+   * The files a film is made from: the plan, the score, the panels' own table where there is one.
+   */
+  static List<InputFile> of(Plan plan) {
+    List<InputFile> inputs = new ArrayList<>();
+    inputs.add(input("plan", plan.file()));
+    inputs.add(input("score", plan.score()));
+    plan.table().ifPresent(table -> inputs.add(input("panels", table)));
+    return inputs;
+  }
+
+  private static InputFile input(String role, Path file) {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+      return new InputFile(
+          role, String.valueOf(file.getFileName()), HexFormat.of().formatHex(digest));
+    } catch (IOException e) {
+      throw new InputException(
+          Problem.ofFile(
+              file.toString(), "this file cannot be read", "check that it is still there"));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
   }
 }

@@ -1,13 +1,8 @@
 package org.barsheet.production;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,10 +14,10 @@ import org.barsheet.cues.Places;
 import org.barsheet.exposure.FileNames;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.film.InputFile;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
+import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.begin.FirstPlan;
@@ -175,18 +170,20 @@ public final class Production {
     return PlanReader.read(planFile);
   }
 
+  /** The one road, from a plan and its score to the sheet that everything is printed from. */
   private static FilmSheet film(Plan asked, Path folder, Progress progress) {
     List<ReceivedClip> clips = Clips.of(asked);
     Plan plan = Clips.known(asked, clips);
+    EarlierSheets earlier = EarlierSheets.in(folder);
     progress.step("reading the score");
     Music music = music(plan);
     progress.step("finding motifs and placing panels");
-    EarlierSheets earlier = EarlierSheets.in(folder);
-    TimingSheet timing = TimingPlanner.plan(plan, music, earlier.kept(plan));
+    List<Occurrence> returns = MotifSearch.of(plan, music).occurrences();
+    TimingSheet timing = TimingPlanner.plan(plan, music, returns, earlier.kept(plan));
     progress.step("spreading reveals over their frames");
-    FilmSheet complete = FilmPlanner.complete(timing, inputs(plan), clips);
-    FilmSheet film = ViewerNotes.addedTo(complete, asked.file(), folder);
-    return earlier.film().map(film::since).orElse(film);
+    FilmSheet film = FilmPlanner.complete(timing, InputFiles.of(plan), clips);
+    FilmSheet noted = ViewerNotes.addedTo(film, asked.file(), folder);
+    return earlier.film().map(noted::since).orElse(noted);
   }
 
   /**
@@ -247,28 +244,6 @@ public final class Production {
       return new Making(film, name(planFile), out, progress).make(sounds, extras);
     } finally {
       loading.join();
-    }
-  }
-
-  private static List<InputFile> inputs(Plan plan) {
-    List<InputFile> inputs = new ArrayList<>();
-    inputs.add(input("plan", plan.file()));
-    inputs.add(input("score", plan.score()));
-    plan.table().ifPresent(table -> inputs.add(input("panels", table)));
-    return inputs;
-  }
-
-  private static InputFile input(String role, Path file) {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
-      return new InputFile(
-          role, String.valueOf(file.getFileName()), HexFormat.of().formatHex(digest));
-    } catch (IOException e) {
-      throw new InputException(
-          Problem.ofFile(
-              file.toString(), "this file cannot be read", "check that it is still there"));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 }

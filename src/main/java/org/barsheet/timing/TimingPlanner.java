@@ -15,7 +15,6 @@ import org.barsheet.cues.Cues;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.cues.FilmBars;
 import org.barsheet.cues.FilmClock;
-import org.barsheet.cues.MotifSearch;
 import org.barsheet.cues.MusicRuler;
 import org.barsheet.cues.PlaceResolver;
 import org.barsheet.input.InputException;
@@ -47,26 +46,6 @@ public final class TimingPlanner {
     this.ruler = new MusicRuler(music, clock);
     this.cues = new Cues(music, ruler, occurrences);
     this.filmEnd = music.lastSoundingBarEnd().plus(plan.film().tail());
-  }
-
-  /**
-   * Every panel on its frames.
-   *
-   * @param kept what an earlier sheet laid down: locked panels and photographed reveals keep it
-   * @throws InputException if a motif or a place cannot be found, or the panels cannot stand
-   *     together
-   */
-  public static TimingSheet plan(Plan plan, Music music, Kept kept) {
-    return plan(plan, music, occurrences(plan, music), kept);
-  }
-
-  /**
-   * Every return of every motif of a plan, in order of time.
-   *
-   * @throws InputException if a motif cannot be heard where the plan says
-   */
-  public static List<Occurrence> occurrences(Plan plan, Music music) {
-    return MotifSearch.of(plan, music).occurrences();
   }
 
   /**

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.barsheet.align.Kept;
+import org.barsheet.cues.MotifSearch;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
@@ -33,7 +34,7 @@ class DemoFilmTest {
   private static final Plan PLAN = PlanReader.read(Path.of("scores", "lamplighters-quay.yaml"));
   private static final Music MUSIC =
       MusicFinder.follow(ScoreReader.read(PLAN.score()), PLAN.music());
-  private static final List<Occurrence> FOUND = TimingPlanner.occurrences(PLAN, MUSIC);
+  private static final List<Occurrence> FOUND = MotifSearch.of(PLAN, MUSIC).occurrences();
   private static final TimingSheet TIMING = TimingPlanner.plan(PLAN, MUSIC, FOUND, Kept.NOTHING);
   private static final FilmSheet FILM = FilmPlanner.complete(TIMING, List.of());
 

@@ -3,6 +3,7 @@ package org.barsheet.handoff;
 import java.nio.file.Path;
 import java.util.List;
 import org.barsheet.align.Kept;
+import org.barsheet.cues.MotifSearch;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
@@ -30,7 +31,7 @@ public final class DemoFilm {
     Score score = ScoreReader.read(plan.score());
     Music music = MusicFinder.follow(score, plan.music());
     return FilmPlanner.complete(
-        TimingPlanner.plan(plan, music, Kept.NOTHING),
+        TimingPlanner.plan(plan, music, MotifSearch.of(plan, music).occurrences(), Kept.NOTHING),
         List.of(
             new InputFile("plan", "plan.yaml", "0".repeat(64)),
             new InputFile("score", "score.mid", "1".repeat(64))));

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.barsheet.align.Kept;
+import org.barsheet.cues.MotifSearch;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.read.PlanReader;
 import org.barsheet.pulse.Music;
@@ -68,6 +69,7 @@ class MotifFindingsTest {
         UTF_8);
     Plan plan = PlanReader.read(file);
     Music music = MusicFinder.follow(ScoreReader.read(plan.score()), plan.music());
-    return TimingPlanner.plan(plan, music, Kept.NOTHING).findings();
+    return TimingPlanner.plan(plan, music, MotifSearch.of(plan, music).occurrences(), Kept.NOTHING)
+        .findings();
   }
 }

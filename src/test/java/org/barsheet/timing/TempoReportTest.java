@@ -11,6 +11,7 @@ import java.util.List;
 import org.barsheet.align.Kept;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.FilmBar;
+import org.barsheet.cues.MotifSearch;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.read.PlanReader;
 import org.barsheet.pulse.Music;
@@ -115,6 +116,7 @@ class TempoReportTest {
         UTF_8);
     Plan plan = PlanReader.read(file);
     Music followed = MusicFinder.follow(ScoreReader.read(plan.score()), plan.music());
-    return TimingPlanner.plan(plan, followed, Kept.NOTHING);
+    return TimingPlanner.plan(
+        plan, followed, MotifSearch.of(plan, followed).occurrences(), Kept.NOTHING);
   }
 }
