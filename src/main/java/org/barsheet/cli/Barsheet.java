@@ -47,6 +47,7 @@ import picocli.CommandLine.Spec;
       WhereCommand.class,
       CompareCommand.class,
       BeginCommand.class,
+      PackCommand.class,
       CompletionCommand.class,
       HelpCommand.class,
     })

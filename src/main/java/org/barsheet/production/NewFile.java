@@ -5,6 +5,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.input.SafeFile;
 import org.barsheet.production.publish.OutputFolder;
 
 /** Writes a single file where none is, whole or not at all. */
@@ -33,12 +34,12 @@ final class NewFile {
    *
    * @throws InputException if it cannot be written, or something came there meanwhile
    */
-  static void write(Path file, byte[] bytes) {
+  static void write(Path file, SafeFile.Content content) {
     String name = String.valueOf(file.getFileName());
     try (OutputFolder out = OutputFolder.open(folder(file))) {
       out.write(
           name,
-          stream -> stream.write(bytes),
+          content,
           place -> !Files.exists(place, LinkOption.NOFOLLOW_LINKS));
       if (out.publish().isEmpty()) {
         throw taken(file);
@@ -56,6 +57,6 @@ final class NewFile {
         Problem.ofFile(
             file.toString(),
             "a file of this name stands here already",
-            "give another name with --out, or move that file away"));
+            "give another name, or move that file away"));
   }
 }

@@ -99,11 +99,35 @@ public final class Production {
     Music music = music(score, TempoRequest.DEFAULT);
     FirstPlan first = FirstPlans.of(score, plan, title, rate, music);
     boolean workbook = plan.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
-    NewFile.write(
-        plan,
+    byte[] bytes =
         workbook
             ? PlanWriter.workbook(first)
-            : PlanWriter.yaml(first).getBytes(StandardCharsets.UTF_8));
+            : PlanWriter.yaml(first).getBytes(StandardCharsets.UTF_8);
+    NewFile.write(plan, out -> out.write(bytes));
+  }
+
+  /**
+   * Packs a film into one zip, from which it can be made elsewhere.
+   *
+   * @param folder with the sheets made last, as in {@link #film}
+   * @param zip where to; a file that stands there stays
+   */
+  public static Packed pack(Path planFile, Path folder, Path zip) {
+    NewFile.check(zip);
+    Path plan = fromHere(planFile);
+    return Packing.pack(plan, film(plan, folder, Progress.SILENT), folder, zip);
+  }
+
+  /** A file as seen from the working folder, or as it is where it lies on another drive. */
+  private static Path fromHere(Path file) {
+    Path parent = file.getParent();
+    try {
+      return parent == null || !file.isAbsolute()
+          ? file
+          : Path.of("").toRealPath().relativize(parent.toRealPath()).resolve(file.getFileName());
+    } catch (IOException | IllegalArgumentException notThereOrElsewhere) {
+      return file;
+    }
   }
 
   /** Where places of a plan's film lie, in the order asked. */

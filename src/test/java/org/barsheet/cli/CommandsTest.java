@@ -9,6 +9,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import org.barsheet.production.FolderCopy;
 import org.barsheet.score.MidiBytes;
 import org.barsheet.score.MidiBytes.Track;
 import org.junit.jupiter.api.Test;
@@ -180,6 +182,28 @@ class CommandsTest {
 
     assertThat(run("begin", score.toString())).isEqualTo(ExitStatus.BAD_INPUT);
     assertThat(err.toString()).contains("a file of this name stands here already");
+  }
+
+  @Test
+  void pack_gathers_a_film_that_makes_the_same_sheets_elsewhere(@TempDir Path folder)
+      throws IOException {
+    FolderCopy.copy(Path.of("scores"), folder.resolve("here"));
+    String plan = folder.resolve("here/lamplighters-quay.yaml").toString();
+    String zip = folder.resolve("film.zip").toString();
+    assertThat(run("make", plan)).isEqualTo(ExitStatus.DONE);
+    assertThat(run("pack", plan, zip)).isEqualTo(ExitStatus.DONE);
+    assertThat(err.toString()).contains(" files packed into " + zip);
+
+    Path there = FolderCopy.unzip(Path.of(zip), folder.resolve("there"));
+    Path made = there.resolve("lamplighters-quay-sheets");
+    Map<String, String> before = FolderCopy.checksums(made);
+    assertThat(before).hasSizeGreaterThan(20);
+    assertThat(run("make", there.resolve("lamplighters-quay.yaml").toString()))
+        .isEqualTo(ExitStatus.DONE);
+    assertThat(run("make", plan)).isEqualTo(ExitStatus.DONE);
+    assertThat(FolderCopy.checksums(made))
+        .isEqualTo(FolderCopy.checksums(folder.resolve("here/lamplighters-quay-sheets")))
+        .isEqualTo(before);
   }
 
   @Test

@@ -18,7 +18,7 @@ class UsageTest {
         .isEqualTo(ExitStatus.USAGE);
     assertThat(err.toString())
         .startsWith(
-            "barsheet: say what to do: make, check, about, find, beats, where, compare, begin or"
+            "barsheet: say what to do: make, check, about, find, beats, where, compare, begin, pack or"
                 + " completion\n");
   }
 
