@@ -12,11 +12,16 @@ import java.util.List;
  * One run of what was built.
  *
  * @param seconds from start to end
+ * @param processor seconds of processor time, user and system, its children's too; 0 where the
+ *     system does not tell
  * @param megabytes most memory held at once, as the system counts it; 0 where it does not tell
  */
-record TimedProcess(double seconds, long megabytes) {
+record TimedProcess(double seconds, double processor, long megabytes) {
 
   private static final int RUNS = 5;
+
+  /** Clock ticks a second that Linux counts processor time in (proc(5), USER_HZ). */
+  private static final double TICKS = 100;
 
   /**
    * The run of the median time out of five.
@@ -43,6 +48,7 @@ record TimedProcess(double seconds, long megabytes) {
             .redirectOutput(new File("target/benchmark.log"))
             .start();
     long kilobytes = 0;
+    double before = childrenSeconds();
     while (process.isAlive()) {
       kilobytes = Math.max(kilobytes, residentKilobytes(process.pid()));
       Thread.sleep(10);
@@ -51,7 +57,18 @@ record TimedProcess(double seconds, long megabytes) {
     if (process.exitValue() != 0) {
       throw new IOException(Files.readString(Path.of("target", "benchmark.log")));
     }
-    return new TimedProcess(seconds, kilobytes / 1024);
+    return new TimedProcess(seconds, childrenSeconds() - before, kilobytes / 1024);
+  }
+
+  /** What all ended children of this process took: fields 16 and 17 of its stat (proc(5)). */
+  private static double childrenSeconds() {
+    try {
+      String stat = Files.readString(Path.of("/proc/self/stat"));
+      String[] fields = stat.substring(stat.lastIndexOf(')') + 2).split(" ");
+      return (Long.parseLong(fields[13]) + Long.parseLong(fields[14])) / TICKS;
+    } catch (IOException notLinux) {
+      return 0;
+    }
   }
 
   /** Linux keeps the most memory a process has held in its status. */

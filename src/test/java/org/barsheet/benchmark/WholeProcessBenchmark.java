@@ -25,6 +25,20 @@ class WholeProcessBenchmark {
 
   @TempDir Path folder;
 
+  private static final String YARDSTICK =
+      "src/test/resources/org/barsheet/benchmark/exposure_rows.py";
+
+  /** A script of 30 lines over general libraries that writes nothing but the exposure rows. */
+  @Test
+  void theDemoAndTheYardstickAreMadeInTurn() throws Exception {
+    String rows = folder.resolve("rows.xlsx").toString();
+    String out = folder.resolve("demo").toString();
+    print("make of the demo", LAUNCHER, "make", DEMO, "--out", out);
+    print("yardstick", List.of("python3", YARDSTICK), "sheets/timing.json", rows);
+    print("make of the demo", LAUNCHER, "make", DEMO, "--out", out);
+    print("yardstick", List.of("python3", YARDSTICK), "sheets/timing.json", rows);
+  }
+
   @Test
   void theDemoIsMade() throws Exception {
     String out = folder.resolve("demo").toString();
@@ -45,6 +59,8 @@ class WholeProcessBenchmark {
       throws IOException, InterruptedException {
     TimedProcess run = TimedProcess.median(program, List.of(arguments));
     assertThat(run.seconds()).isPositive();
-    System.out.printf("%-36s %6.2f s %6d MB%n", what, run.seconds(), run.megabytes());
+    System.out.printf(
+        "%-36s %6.2f s, processor %6.2f s %6d MB%n",
+        what, run.seconds(), run.processor(), run.megabytes());
   }
 }
