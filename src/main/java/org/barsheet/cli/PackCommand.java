@@ -62,7 +62,7 @@ final class PackCommand implements Callable<Integer> {
     results.flush();
     PrintWriter err = spec.commandLine().getErr();
     packed.missing().forEach(file -> err.println("Not packed, missing: " + file));
-    err.println(Words.count(packed.files().size(), "file") + " packed into " + zip);
+    err.println(Figures.count(packed.files().size(), "file") + " packed into " + zip);
     return ExitStatus.DONE;
   }
 }

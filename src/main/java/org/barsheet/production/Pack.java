@@ -44,7 +44,11 @@ final class Pack {
     ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
     for (Map.Entry<String, Path> file : files.entrySet()) {
       zip.putNextEntry(entry(file.getKey()));
-      checksums.append(copied(file.getValue(), zip)).append("  ").append(file.getKey()).append('\n');
+      checksums
+          .append(copied(file.getValue(), zip))
+          .append("  ")
+          .append(file.getKey())
+          .append('\n');
       zip.closeEntry();
     }
     zip.putNextEntry(entry(CHECKSUMS));

@@ -12,14 +12,14 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.FilmSheet;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.Handoff;
 import org.barsheet.handoff.HandoffFile;
 import org.barsheet.handoff.Placeholders;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.PlanReader;
+import org.barsheet.plan.read.PlanReader;
 
 /**
  * Gathers what a film is made from and what was made of it: the files the plan names, the viewers'

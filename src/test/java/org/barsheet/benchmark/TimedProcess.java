@@ -64,7 +64,7 @@ record TimedProcess(double seconds, double processor, long megabytes) {
   private static double childrenSeconds() {
     try {
       String stat = Files.readString(Path.of("/proc/self/stat"));
-      String[] fields = stat.substring(stat.lastIndexOf(')') + 2).split(" ");
+      String[] fields = stat.substring(stat.lastIndexOf(')') + 2).split(" ", -1);
       return (Long.parseLong(fields[13]) + Long.parseLong(fields[14])) / TICKS;
     } catch (IOException notLinux) {
       return 0;

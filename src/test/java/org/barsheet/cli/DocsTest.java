@@ -68,7 +68,8 @@ class DocsTest {
     List<String> commands =
         code(README).stream()
             .filter(
-                code -> code.matches("(barsheet )?(about|begin|beats|check|find|make|pack|where) .*"))
+                code ->
+                    code.matches("(barsheet )?(about|begin|beats|check|find|make|pack|where) .*"))
             .map(code -> code.replaceFirst("^barsheet ", ""))
             .toList();
     assertThat(commands).hasSizeGreaterThan(6);

@@ -22,10 +22,7 @@ class LauncherTest {
 
   private static final List<String> OPTIONS =
       List.of(
-          "-XX:TieredStopAtLevel=1",
-          "-XX:+UseSerialGC",
-          "-Xlog:disable",
-          "-Xlog:all=error:stderr");
+          "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xlog:disable", "-Xlog:all=error:stderr");
 
   @TempDir Path folder;
 
@@ -108,7 +105,10 @@ class LauncherTest {
 
   private List<String> hidden() throws IOException {
     try (Stream<Path> files = Files.list(target)) {
-      return files.map(file -> String.valueOf(file.getFileName())).filter(n -> n.startsWith(".")).toList();
+      return files
+          .map(file -> String.valueOf(file.getFileName()))
+          .filter(n -> n.startsWith("."))
+          .toList();
     }
   }
 
@@ -172,7 +172,9 @@ class LauncherTest {
     assertThat(first.status()).isEqualTo(3);
     assertThat(first.said()).contains("make", "plan.yaml");
     assertThat(first.said().get(4)).startsWith("-XX:DumpLoadedClassList=");
-    for (int wait = 0; wait < 500 && !hidden().equals(List.of(".barsheet-java-17.0.15.jsa")); wait++) {
+    for (int wait = 0;
+        wait < 500 && !hidden().equals(List.of(".barsheet-java-17.0.15.jsa"));
+        wait++) {
       Thread.sleep(10);
     }
     assertThat(hidden()).containsExactly(".barsheet-java-17.0.15.jsa");

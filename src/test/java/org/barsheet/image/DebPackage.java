@@ -1,9 +1,12 @@
 package org.barsheet.image;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +23,7 @@ final class DebPackage {
     String architecture;
     try {
       Process asked = new ProcessBuilder("dpkg", "--print-architecture").start();
-      architecture = new String(asked.getInputStream().readAllBytes()).strip();
+      architecture = new String(asked.getInputStream().readAllBytes(), UTF_8).strip();
     } catch (IOException noSuchTool) {
       return Optional.empty();
     }
@@ -40,7 +43,7 @@ final class DebPackage {
                 file.toString()));
     builder.environment().put("SOURCE_DATE_EPOCH", Long.toString(time.getEpochSecond()));
     Process process = builder.redirectErrorStream(true).start();
-    String said = new String(process.getInputStream().readAllBytes());
+    String said = new String(process.getInputStream().readAllBytes(), UTF_8);
     if (process.waitFor() != 0) {
       throw new IOException("dpkg-deb: " + said);
     }
@@ -71,7 +74,7 @@ final class DebPackage {
 
   private static void copy(Path from, Path to) throws IOException {
     Files.createDirectories(to.resolveSibling(""));
-    Files.copy(from, to, java.nio.file.StandardCopyOption.COPY_ATTRIBUTES);
+    Files.copy(from, to, StandardCopyOption.COPY_ATTRIBUTES);
   }
 
   private static String control(String version, String architecture) {

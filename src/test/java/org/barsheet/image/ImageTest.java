@@ -68,7 +68,7 @@ class ImageTest {
     Path tools = Files.createTempDirectory(TARGET, "tools");
     List<Path> found = new ArrayList<>();
     for (String tool : List.of("sh", "dirname", "readlink", "tar", "gzip", "sha256sum", "man")) {
-      Stream.of(System.getenv("PATH").split(":"))
+      Stream.of(System.getenv("PATH").split(":", -1))
           .map(path -> Path.of(path, tool))
           .filter(Files::isExecutable)
           .findFirst()
@@ -87,7 +87,8 @@ class ImageTest {
   }
 
   @Test
-  void it_makes_the_demo_byte_for_byte_in_a_folder_with_spaces_and_without_a_java() throws Exception {
+  void it_makes_the_demo_byte_for_byte_in_a_folder_with_spaces_and_without_a_java()
+      throws Exception {
     String plan = program.resolve("demo/lamplighters-quay.yaml").toString();
     Run made = barsheet("make", plan, "--out", "the sheets");
     assertThat(made.status()).as(made.said()).isZero();

@@ -24,7 +24,7 @@ final class Licenses {
     List<String> parts = new ArrayList<>();
     Map<String, List<String>> texts = new LinkedHashMap<>();
     try (JarFile whole = new JarFile(program.toFile())) {
-      for (String file : System.getProperty("java.class.path").split(File.pathSeparator)) {
+      for (String file : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
         if (file.endsWith(".jar")) {
           addIfPart(Path.of(file), whole, parts, texts);
         }
@@ -52,8 +52,7 @@ final class Licenses {
       }
       String name = String.valueOf(library.getFileName()).replace(".jar", "");
       parts.add(name);
-      List<JarEntry> found =
-          jar.stream().filter(entry -> entry.getName().matches(TEXTS)).toList();
+      List<JarEntry> found = jar.stream().filter(entry -> entry.getName().matches(TEXTS)).toList();
       for (JarEntry entry : found) {
         byte[] bytes = jar.getInputStream(entry).readAllBytes();
         String text = new String(bytes, StandardCharsets.UTF_8).replace("\r\n", "\n").strip();

@@ -75,7 +75,14 @@ final class OwnRuntime {
         "--patch-module",
         MODULE + "=" + jar,
         source.toString());
-    run("jar", "--update", "--file", copy.toString(), "-C", classes.toString(), "module-info.class");
+    run(
+        "jar",
+        "--update",
+        "--file",
+        copy.toString(),
+        "-C",
+        classes.toString(),
+        "module-info.class");
     return modules;
   }
 
@@ -89,7 +96,7 @@ final class OwnRuntime {
             "--ignore-missing-deps",
             "--print-module-deps",
             jar.toString());
-    for (String module : used.strip().split(",")) {
+    for (String module : used.strip().split(",", -1)) {
       text.append("  requires ").append(module).append(";\n");
     }
     try (JarFile file = new JarFile(jar.toFile())) {
@@ -152,10 +159,7 @@ final class OwnRuntime {
     command.addAll(List.of(arguments));
     Path log = work.resolve("java.log");
     Process process =
-        new ProcessBuilder(command)
-            .redirectErrorStream(true)
-            .redirectOutput(log.toFile())
-            .start();
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile()).start();
     if (process.waitFor() != 0) {
       throw new IOException(command + "\n" + Files.readString(log));
     }

@@ -56,7 +56,8 @@ final class WriteImage {
   /** {@code linux-x64}, {@code macos-aarch64}, {@code windows-x64}. */
   static String platform() {
     String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-    String name = system.startsWith("win") ? "windows" : system.startsWith("mac") ? "macos" : "linux";
+    String name =
+        system.startsWith("win") ? "windows" : system.startsWith("mac") ? "macos" : "linux";
     return name + "-" + System.getProperty("os.arch", "").replaceAll("amd64|x86_64", "x64");
   }
 

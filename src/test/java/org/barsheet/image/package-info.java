@@ -1,4 +1,6 @@
-/** Builds the archives that people install, run by {@code mvn -Pimage package}: {@code WriteImage}. */
+/**
+ * Builds the archives that people install, run by {@code mvn -Pimage package}: {@code WriteImage}.
+ */
 @NullMarked
 package org.barsheet.image;
 
