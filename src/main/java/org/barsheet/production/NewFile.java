@@ -3,9 +3,9 @@ package org.barsheet.production;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import org.barsheet.handoff.HandoffFile;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
-import org.barsheet.input.SafeFile;
 import org.barsheet.production.publish.OutputFolder;
 
 /** Writes a single file where none is, whole or not at all. */
@@ -34,13 +34,10 @@ final class NewFile {
    *
    * @throws InputException if it cannot be written, or something came there meanwhile
    */
-  static void write(Path file, SafeFile.Content content) {
+  static void write(Path file, HandoffFile.Content content) {
     String name = String.valueOf(file.getFileName());
     try (OutputFolder out = OutputFolder.open(folder(file))) {
-      out.write(
-          name,
-          content,
-          place -> !Files.exists(place, LinkOption.NOFOLLOW_LINKS));
+      out.write(name, content, place -> !Files.exists(place, LinkOption.NOFOLLOW_LINKS));
       if (out.publish().isEmpty()) {
         throw taken(file);
       }

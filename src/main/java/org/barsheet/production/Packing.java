@@ -77,7 +77,7 @@ final class Packing {
       }
     }
     if (problems.isEmpty()) {
-      Clips.filesOf(planFile).stream().filter(Files::isRegularFile).forEach(this::add);
+      Clips.filesOf(plan).stream().filter(Files::isRegularFile).forEach(this::add);
     }
     for (String ending : NOTES) {
       Path notes = planFile.resolveSibling(Production.name(planFile) + ending);
