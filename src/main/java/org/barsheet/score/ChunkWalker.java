@@ -148,7 +148,7 @@ final class ChunkWalker {
     long end = start + length;
     int number = tracks.size();
     if (end > file.length()) {
-      notes.add(
+      notes.addLoss(
           at,
           "track "
               + (number + 1)
@@ -175,12 +175,27 @@ final class ChunkWalker {
   private int skipStrayBytes(int at) {
     int next = nextTrack(at + 1);
     int count = next - at;
-    notes.add(
-        at,
+    String sentence =
         count == 1
             ? "1 byte belongs to no chunk and is left out"
-            : count + " bytes belong to no chunk and are left out");
+            : count + " bytes belong to no chunk and are left out";
+    if (isPadding(at, next)) {
+      notes.add(at, sentence);
+    } else {
+      notes.addLoss(at, sentence);
+    }
     return next;
+  }
+
+  /** Some programs fill a file up with zeros or end it with an empty line. */
+  private boolean isPadding(int from, int to) {
+    for (int at = from; at < to; at++) {
+      int value = file.unsignedByte(at);
+      if (value != 0 && value != '\r' && value != '\n') {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Where the next track chunk begins, or the end of the file. */

@@ -11,12 +11,24 @@ final class ReadingNotes {
 
   private final List<ReadingNote> notes = new ArrayList<>();
   private int left;
+  private boolean lossLeft;
 
+  /** Something odd that costs no note. */
   void add(long byteOffset, String sentence) {
+    add(new ReadingNote(byteOffset, sentence, false));
+  }
+
+  /** Damage that may have cost notes. */
+  void addLoss(long byteOffset, String sentence) {
+    add(new ReadingNote(byteOffset, sentence, true));
+  }
+
+  private void add(ReadingNote note) {
     if (notes.size() < KEPT) {
-      notes.add(new ReadingNote(byteOffset, sentence));
+      notes.add(note);
     } else {
       left++;
+      lossLeft |= note.musicLost();
     }
   }
 
@@ -26,7 +38,8 @@ final class ReadingNotes {
     sorted.sort(Comparator.comparingLong(ReadingNote::byteOffset));
     if (left > 0) {
       long last = sorted.get(sorted.size() - 1).byteOffset();
-      sorted.add(new ReadingNote(last, "the file has " + left + " more oddities of these kinds"));
+      String sentence = "the file has " + left + " more oddities of these kinds";
+      sorted.add(new ReadingNote(last, sentence, lossLeft));
     }
     return sorted;
   }

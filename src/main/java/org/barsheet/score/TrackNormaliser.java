@@ -105,7 +105,7 @@ final class TrackNormaliser {
   private void noteDamage(Damage damage) {
     String what = trackName() + " is damaged here (" + damage.getMessage() + ")";
     boolean rest = damage.offset < chunk.end();
-    notes.add(
+    notes.addLoss(
         damage.offset,
         rest ? what + "; the rest of it, " + bytesLeft(damage.offset) + ", is left out" : what);
   }

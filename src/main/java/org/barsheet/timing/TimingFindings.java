@@ -73,7 +73,12 @@ final class TimingFindings {
 
   private void addReadingNote(ReadingNote note) {
     String place = "byte " + note.byteOffset() + " of the score";
-    findings.add(Severity.NOTE, Concerns.COMPOSER, place, note.sentence(), "");
+    if (note.musicLost()) {
+      String remedy = "notes may be missing; export the score again";
+      findings.add(Severity.WARNING, Concerns.COMPOSER, place, note.sentence(), remedy);
+    } else {
+      findings.add(Severity.NOTE, Concerns.COMPOSER, place, note.sentence(), "");
+    }
   }
 
   private void addPlanNote(PlanNote note) {

@@ -128,7 +128,7 @@ class ScoreReaderTest {
     assertThat(lastOnset(score)).isEqualTo(Seconds.of(7, 2));
     assertThat(score.readingNotes())
         .containsExactly(
-            new ReadingNote(22, "a tempo of 0 microseconds for a quarter note; left out"));
+            new ReadingNote(22, "a tempo of 0 microseconds for a quarter note; left out", false));
   }
 
   @Test
