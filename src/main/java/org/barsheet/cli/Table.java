@@ -13,12 +13,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.barsheet.input.PlainText;
 
 /** Rows under named columns, printed as aligned text, CSV (RFC 4180) or JSON. */
 final class Table {
 
   private static final Gson JSON =
       new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
+
+  /** Characters of a column that others follow. */
+  private static final int WIDEST = 60;
 
   private final List<String> columns;
   private final List<List<Object>> rows = new ArrayList<>();
@@ -59,7 +63,7 @@ final class Table {
     for (int column = 0; column < widths.length; column++) {
       widths[column] = columns.get(column).length();
       for (List<Object> row : rows) {
-        widths[column] = Math.max(widths[column], width(row.get(column).toString()));
+        widths[column] = Math.max(widths[column], width(shown(row, column)));
       }
     }
     boolean[] numeric = new boolean[columns.size()];
@@ -73,11 +77,17 @@ final class Table {
   private static String line(List<?> cells, int[] widths, boolean[] numeric) {
     StringBuilder text = new StringBuilder();
     for (int column = 0; column < widths.length; column++) {
-      String cell = cells.get(column).toString();
+      String cell = shown(cells, column);
       String room = " ".repeat(Math.max(0, widths[column] - width(cell)));
       text.append(column == 0 ? "" : "  ").append(numeric[column] ? room + cell : cell + room);
     }
     return text.toString().stripTrailing();
+  }
+
+  /** A long name is cut short where columns follow, which it would push off the screen. */
+  private static String shown(List<?> cells, int column) {
+    String cell = cells.get(column).toString();
+    return column + 1 < cells.size() ? PlainText.shortened(cell, WIDEST) : cell;
   }
 
   private boolean isNumeric(int column) {

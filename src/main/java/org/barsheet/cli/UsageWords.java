@@ -27,6 +27,7 @@ final class UsageWords {
       return unmatched(unmatched.getUnmatched().get(0), command.getCommandSpec());
     }
     return String.valueOf(wrong.getMessage())
+        .replaceFirst("^Invalid value for positional parameter at index \\d+ \\([^)]*\\): ", "")
         .replaceFirst("^Invalid value for [a-z ]*'?([^' ]+)'?(?: \\([^)]*\\))?: ", "$1: ")
         .replaceFirst("is not an? (int|long)$", "is no whole number");
   }

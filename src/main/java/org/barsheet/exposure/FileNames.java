@@ -17,6 +17,7 @@ import org.barsheet.plan.Performer;
 public final class FileNames {
 
   private static final int MOST_CHARACTERS = 60;
+  private static final int MOST_BYTES = 200;
   private static final int DIGEST_DIGITS = 8;
   private static final String FORBIDDEN = "\\/:*?\"<>|%#";
   private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul");
@@ -28,6 +29,14 @@ public final class FileNames {
     String name = String.valueOf(file.getFileName());
     int dot = name.lastIndexOf('.');
     return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  /**
+   * Whether files named after a plan would have names longer than disks hold: 255 bytes (NAME_MAX
+   * of Linux's limits.h), of which endings, kept copies and files in the making take up to 55.
+   */
+  public static boolean isTooLong(String name) {
+    return name.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES;
   }
 
   /** The sound file of the click track. */

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.input.InputException;
+import org.barsheet.input.PlainText;
 import org.barsheet.input.Problem;
 
 /**
@@ -54,7 +55,7 @@ record JsonPlace(String file, String path, JsonElement value) {
     if (!value.isJsonPrimitive() || !value.getAsJsonPrimitive().isString()) {
       throw damage("a text in quotes is expected here");
     }
-    return value.getAsString();
+    return PlainText.of(value.getAsString()).replaceAll("\\p{Cntrl}", " ");
   }
 
   boolean yesOrNo() {

@@ -1,6 +1,7 @@
 package org.barsheet.input;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * One thing that is wrong with material a person gave us: where it is, what is wrong, what to do.
@@ -15,8 +16,19 @@ import java.util.List;
 public record Problem(
     String file, String position, String sentence, String remedy, List<String> excerpt) {
 
+  private static final Pattern CONTROL = Pattern.compile("\\p{Cc}");
+
   public Problem {
-    excerpt = List.copyOf(excerpt);
+    file = visible(file);
+    position = visible(position);
+    sentence = visible(sentence);
+    remedy = visible(remedy);
+    excerpt = excerpt.stream().map(Problem::visible).toList();
+  }
+
+  /** Words of a file may stand in it, and what a terminal would take for an order of ours. */
+  private static String visible(String words) {
+    return CONTROL.matcher(words).replaceAll(" ");
   }
 
   /** A problem of a file as a whole. */

@@ -4,6 +4,7 @@ import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Timecode;
+import org.barsheet.input.PlainText;
 import org.barsheet.input.SyntaxException;
 
 /** Reads where in the music something happens. */
@@ -143,14 +144,15 @@ public final class PlaceGrammar {
       String word = cursor.takeToken();
       int wrong = MotifNames.firstWrong(word);
       if (wrong >= 0) {
-        String sentence = "'" + word.charAt(wrong) + "' does not belong in a motif's name";
+        String sentence =
+            "'" + PlainText.signAt(word, wrong) + "' does not belong in a motif's name";
         throw cursor.fault(start + wrong, sentence, ACCEPTED);
       }
       name.append(name.isEmpty() ? "" : " ").append(word);
     }
     if (name.isEmpty()) {
-      throw new SyntaxException(
-          cursor.text(), 0, "no place begins with '" + cursor.peek() + "'", ACCEPTED);
+      String sign = PlainText.signAt(cursor.text(), 0);
+      throw new SyntaxException(cursor.text(), 0, "no place begins with '" + sign + "'", ACCEPTED);
     }
     return name.toString();
   }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -214,5 +215,34 @@ class LauncherTest {
     assertThat(lines.stream().filter(line -> line.endsWith("(")).count())
         .isEqualTo(lines.stream().filter(line -> line.equals(")")).count());
     assertThat(lines).contains("goto install", ":install");
+  }
+
+  /** Java spells file names in the encoding of the locale; containers often come without one. */
+  @Test
+  void it_asks_for_utf_8_where_the_locale_has_none_and_leaves_any_other() throws Exception {
+    assertThat(localeSeen(Map.of())).isEqualTo("C.UTF-8");
+    assertThat(localeSeen(Map.of("LC_ALL", "C", "LANG", "en_US.UTF-8"))).isEqualTo("C.UTF-8");
+    assertThat(localeSeen(Map.of("LANG", "de_DE@euro"))).isEqualTo("C.UTF-8");
+    assertThat(localeSeen(Map.of("LANG", "tr_TR.utf8"))).isEmpty();
+    assertThat(localeSeen(Map.of("LC_CTYPE", "UTF-8", "LANG", "C"))).isEmpty();
+  }
+
+  /** What {@code java} finds in LC_ALL. */
+  private String localeSeen(Map<String, String> locale) throws Exception {
+    Path java = Files.createDirectories(folder.resolve("bin")).resolve("java");
+    Files.writeString(
+        java,
+        """
+        #!/bin/sh
+        case $1 in -version) echo 'openjdk version "17.0.15" 2025-04-15' >&2; exit 0 ;; esac
+        printf %s "$LC_ALL"
+        """);
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+    ProcessBuilder builder = new ProcessBuilder(link.toString(), "about");
+    Map<String, String> environment = builder.environment();
+    environment.keySet().removeIf(name -> name.startsWith("LC_") || name.equals("LANG") || name.equals("JAVA_HOME"));
+    environment.putAll(locale);
+    environment.put("PATH", folder.resolve("bin") + ":" + System.getenv("PATH"));
+    return new String(builder.start().getInputStream().readAllBytes(), UTF_8);
   }
 }

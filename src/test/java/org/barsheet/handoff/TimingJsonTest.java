@@ -68,7 +68,8 @@ class TimingJsonTest {
   void follows_its_schema_whatever_people_type(String text) {
     FilmSheet sheet = SampleFilm.at(FrameRate.FPS_25).saying(text).sheet();
     assertThat(SCHEMA.validate(written(sheet), InputFormat.JSON)).isEmpty();
-    assertThat(read(written(sheet)).title()).isEqualTo("The paper harbour" + text);
+    String plain = text.replaceAll("\\p{Cntrl}", " ").replace("\u202E", "");
+    assertThat(read(written(sheet)).title()).isEqualTo("The paper harbour" + plain);
   }
 
   @Test

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.barsheet.input.GivenFile;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Limit;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
 import org.barsheet.plan.source.Entry;
@@ -13,7 +15,6 @@ import org.barsheet.plan.source.PlanFile;
 import org.barsheet.plan.source.PlanReading;
 import org.barsheet.plan.source.Texts;
 import org.barsheet.plan.source.YamlSource;
-import org.barsheet.plan.table.BookFile;
 import org.barsheet.plan.table.BookSource;
 import org.barsheet.plan.table.CsvTable;
 
@@ -35,9 +36,9 @@ public final class PlanSource {
    */
   public static Entry.Keyed read(PlanReading reading) {
     Path file = reading.file();
-    byte[] start = PlanFile.start(file, 4);
+    byte[] start = GivenFile.start(file, Limit.PLAN, 4);
     if (Arrays.equals(start, ZIP)) {
-      PlanFile.check(file, BookFile.MOST_BYTES);
+      GivenFile.check(file, Limit.WORKBOOK);
       return new BookSource(reading).read();
     }
     if (Arrays.equals(start, COMPOUND_FILE)) {
@@ -47,7 +48,7 @@ public final class PlanSource {
               "this is an .xls workbook, or one with a password",
               "save it as .xlsx without a password"));
     }
-    byte[] bytes = PlanFile.bytes(file, PlanFile.MOST_BYTES);
+    byte[] bytes = GivenFile.bytes(file, Limit.PLAN);
     Entry.Keyed plan = new YamlSource(reading).read(PlanFile.text(file, bytes));
     return withTable(plan, reading);
   }
@@ -77,7 +78,7 @@ public final class PlanSource {
           return BookSource.panels(CsvTable.read(file, reading), reading);
         }
         case "xlsx", "xlsm" -> {
-          PlanFile.check(file, BookFile.MOST_BYTES);
+          GivenFile.check(file, Limit.WORKBOOK);
           return BookSource.panels(file, reading);
         }
         default ->

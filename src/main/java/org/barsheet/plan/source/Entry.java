@@ -2,6 +2,7 @@ package org.barsheet.plan.source;
 
 import java.util.List;
 import java.util.Optional;
+import org.barsheet.input.PlainText;
 import org.barsheet.plan.Where;
 
 /**
@@ -18,7 +19,11 @@ public sealed interface Entry {
    *
    * @param text as typed; "" where nothing was
    */
-  record Text(String text, Where where) implements Entry {}
+  record Text(String text, Where where) implements Entry {
+    public Text {
+      text = PlainText.of(text);
+    }
+  }
 
   /** Values one after another. */
   record Items(List<Entry> items, Where where) implements Entry {
@@ -47,7 +52,11 @@ public sealed interface Entry {
    *
    * @param where the key stands
    */
-  record Member(String key, Where where, Entry value) {}
+  record Member(String key, Where where, Entry value) {
+    public Member {
+      key = PlainText.of(key);
+    }
+  }
 
   /** Whether it is a text with nothing in it. */
   default boolean isBlank() {

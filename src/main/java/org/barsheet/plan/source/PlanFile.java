@@ -1,83 +1,21 @@
 package org.barsheet.plan.source;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 
-/** Reads a file of text whole, within a limit. */
+/** Makes text of the bytes of a plan or table. */
 public final class PlanFile {
-
-  /** Bytes of a plan or table written as text: a plan of 10,000 panels has a tenth of this. */
-  public static final int MOST_BYTES = 8_000_000;
 
   /** Characters of one line: reading time grows with its square. */
   static final int LONGEST_LINE = 200_000;
 
   private PlanFile() {}
-
-  /**
-   * The file's bytes.
-   *
-   * @param most bytes it may have
-   * @throws InputException if there is no such file, it cannot be read, or it is larger
-   */
-  public static byte[] bytes(Path file, int most) {
-    byte[] bytes = start(file, most + 1);
-    if (bytes.length > most) {
-      throw tooLarge(file, most);
-    }
-    return bytes;
-  }
-
-  /**
-   * The file's first bytes, fewer where it has fewer.
-   *
-   * @throws InputException if there is no such file or it cannot be read
-   */
-  public static byte[] start(Path file, int count) {
-    String name = file.toString();
-    if (Files.isDirectory(file)) {
-      throw problem(name, "this is a folder, not a plan", "name the plan's file");
-    }
-    if (!Files.exists(file)) {
-      throw problem(name, "there is no such file", "check the name and the folder");
-    }
-    try (InputStream in = Files.newInputStream(file)) {
-      return in.readNBytes(count);
-    } catch (IOException unreadable) {
-      throw problem(name, "the file cannot be read", "check that you may read it");
-    }
-  }
-
-  /**
-   * Makes sure that a file is there and no larger than a limit.
-   *
-   * @throws InputException if it is not
-   */
-  public static void check(Path file, int most) {
-    start(file, 0);
-    try {
-      if (Files.size(file) > most) {
-        throw tooLarge(file, most);
-      }
-    } catch (IOException unreadable) {
-      throw problem(file.toString(), "the file cannot be read", "check that you may read it");
-    }
-  }
-
-  private static InputException tooLarge(Path file, int most) {
-    String limit = "the limit is " + most / 1_000_000 + " MB";
-    String sentence = "the file is too large for a plan; " + limit;
-    return problem(file.toString(), sentence, "check the file");
-  }
 
   private static InputException problem(String name, String sentence, String remedy) {
     return new InputException(Problem.ofFile(name, sentence, remedy));

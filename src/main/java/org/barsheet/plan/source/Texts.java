@@ -2,6 +2,8 @@ package org.barsheet.plan.source;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import org.barsheet.input.NamesHere;
+import org.barsheet.input.PlainText;
 import org.barsheet.input.SyntaxException;
 
 /** Reads free texts, names and file names. */
@@ -17,7 +19,7 @@ public final class Texts {
 
   /** Text for people: line ends become spaces. */
   public static String plain(String text) {
-    String line = text.replaceAll("[\\s\\h]+", " ").strip();
+    String line = text.replaceAll("[\\s\\h\\v]+", " ").strip();
     for (int i = 0; i < line.length(); i++) {
       if (Character.isISOControl(line.charAt(i))) {
         String sentence = "a control character stands in the text";
@@ -26,7 +28,8 @@ public final class Texts {
     }
     if (line.length() > LONGEST_TEXT) {
       String sentence = line.length() + " characters are too many; the limit is " + LONGEST_TEXT;
-      throw new SyntaxException(line.substring(0, LONGEST_NAME), LONGEST_NAME, sentence, "");
+      String start = PlainText.shortened(line, LONGEST_NAME);
+      throw new SyntaxException(start, LONGEST_NAME, sentence, "");
     }
     return line;
   }
@@ -64,7 +67,8 @@ public final class Texts {
       return Path.of(name);
     } catch (InvalidPathException wrong) {
       String sentence = "no file can be called '" + name + "'";
-      throw new SyntaxException(name, Math.max(0, wrong.getIndex()), sentence, "check the name");
+      String remedy = NamesHere.remedy(name).orElse("check the name");
+      throw new SyntaxException(name, Math.max(0, wrong.getIndex()), sentence, remedy);
     }
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.barsheet.input.PlainText;
 import org.barsheet.input.Problem;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
@@ -282,6 +283,6 @@ final class YamlFault {
   }
 
   private static String shown(String text) {
-    return text.length() > 70 ? text.substring(0, 70) + "…" : text;
+    return PlainText.shortened(text, 70);
   }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.barsheet.input.InputException;
+import org.barsheet.input.PlainText;
 import org.barsheet.input.Problem;
 import org.barsheet.plan.Where;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -63,7 +64,8 @@ public final class YamlSource {
     lines = text.split("\n", -1);
     LoadSettings settings = LoadSettings.builder().setCodePointLimit(Integer.MAX_VALUE).build();
     try {
-      events = new Parse(settings).parseString(text).iterator();
+      String known = YamlEscapes.known(text, settings);
+      events = new Parse(settings).parseString(known).iterator();
       Entry root = document();
       reportUnusedAnchors();
       if (root instanceof Entry.Keyed keyed) {
@@ -200,7 +202,7 @@ public final class YamlSource {
   }
 
   private static String shown(String text) {
-    return text.length() > 40 ? text.substring(0, 40) + "…" : text;
+    return PlainText.shortened(text, 40);
   }
 
   /** Whether the line goes on with {@code #} and no space, as a colour does. */

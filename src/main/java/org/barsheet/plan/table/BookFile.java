@@ -20,9 +20,6 @@ import org.xml.sax.helpers.DefaultHandler;
 /** The parts of a workbook's file (Office Open XML, ECMA-376), unpacked within limits. */
 public final class BookFile implements AutoCloseable {
 
-  /** Bytes of a workbook that holds a plan. */
-  public static final int MOST_BYTES = 64_000_000;
-
   /** Bytes of all its XML once unpacked. */
   static final int MOST_UNPACKED = 32_000_000;
 
