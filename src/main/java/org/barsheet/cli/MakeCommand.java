@@ -136,6 +136,11 @@ final class MakeCommand implements Callable<Integer> {
   }
 
   private static String kept(KeptWorkbook kept) {
+    if (!kept.readable()) {
+      return "the workbook before is damaged, so nothing you typed is carried over;\n  it is kept as "
+          + kept.file()
+          + ": open it in a spreadsheet program that repairs it, and copy what you need";
+    }
     int gone = kept.cellsWithoutRow();
     if (gone > 0) {
       return Figures.count(gone, "cell")

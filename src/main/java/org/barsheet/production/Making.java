@@ -77,11 +77,11 @@ final class Making {
   /** Keeps the workbook before where people changed it, or typed what has no row any more. */
   private Optional<KeptWorkbook> keep(Path book, CarriedOver carried) {
     if (!Files.isRegularFile(book)
-        || (carried.withoutRow() == 0 && WorkbookWriter.isUntouched(book))) {
+        || (carried.everything() && WorkbookWriter.isUntouched(book))) {
       return Optional.empty();
     }
     Path kept = KeptName.beside(book);
     out.write(String.valueOf(kept.getFileName()), stream -> Files.copy(book, stream));
-    return Optional.of(new KeptWorkbook(kept, carried.cells(), carried.withoutRow()));
+    return Optional.of(new KeptWorkbook(kept, carried));
   }
 }

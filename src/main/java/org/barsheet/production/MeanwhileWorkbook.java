@@ -28,15 +28,8 @@ final class MeanwhileWorkbook implements AutoCloseable {
    *     is carried over
    */
   static MeanwhileWorkbook of(FilmSheet film, Path before) {
-    return new MeanwhileWorkbook(CompletableFuture.supplyAsync(() -> finished(film, before)));
-  }
-
-  private static FinishedWorkbook finished(FilmSheet film, Path before) {
-    try {
-      return WorkbookWriter.make(film, TypedCells.read(before));
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
+    return new MeanwhileWorkbook(
+        CompletableFuture.supplyAsync(() -> WorkbookWriter.make(film, TypedCells.read(before))));
   }
 
   /**

@@ -257,6 +257,13 @@ public final class Production {
 
   /** The same on a disk that a test watches. */
   static Made make(Path planFile, Path folder, Extras extras, Progress progress, Disk disk) {
+    if (FileNames.isTooLong(name(planFile))) {
+      throw new InputException(
+          Problem.ofFile(
+              planFile.toString(),
+              "the plan's name is too long for the files that are named after it",
+              "rename the plan to at most 200 letters"));
+    }
     Optional<SoundBank> bank = extras.soundBank().map(SoundBank::read);
     Plan plan = read(planFile, progress);
     CompletableFuture<Void> loading = MeanwhileWorkbook.loadLibrary();

@@ -6,8 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import org.apache.poi.util.TempFile;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.input.InputException;
-import org.barsheet.input.Problem;
 import org.barsheet.workbook.exposure.ExposureSheets;
 import org.barsheet.workbook.exposure.ExposureWorksheet;
 import org.barsheet.workbook.pen.Book;
@@ -24,20 +22,10 @@ public final class WorkbookWriter {
 
   /**
    * Whether a workbook is as it was written. A program that saved it without a change counts as
-   * having changed it.
-   *
-   * @throws InputException if it cannot be read
+   * having changed it, and so does damage.
    */
   public static boolean isUntouched(Path workbook) {
-    try {
-      return SealedWorkbook.isUntouched(workbook);
-    } catch (IOException refused) {
-      throw new InputException(
-          Problem.ofFile(
-              workbook.toString(),
-              "the workbook that stands here cannot be kept (" + refused.getMessage() + ")",
-              "close it in other programs, or choose another folder"));
-    }
+    return SealedWorkbook.isUntouched(workbook);
   }
 
   /**

@@ -10,12 +10,6 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import javax.sound.midi.InvalidMidiDataException;
-import javax.sound.midi.MidiEvent;
-import javax.sound.midi.MidiSystem;
-import javax.sound.midi.Sequence;
-import javax.sound.midi.ShortMessage;
-import javax.sound.midi.Track;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -44,26 +38,9 @@ class TypedCellsCommandTest {
   void makeOnce() throws IOException {
     sheets = folder.resolve("sheets");
     book = sheets.resolve("quay.xlsx");
-    writeScore(folder.resolve("quay.mid"));
+    ShortScore.write(folder.resolve("quay.mid"));
     assertThat(make(FOG, LAMP)).isEqualTo(ExitStatus.DONE);
     assertThat(err.toString()).doesNotContain("typed");
-  }
-
-  /** Eight bars of quarters at 120: a film short enough to be made again and again. */
-  private static void writeScore(Path file) throws IOException {
-    try {
-      Sequence sequence = new Sequence(Sequence.PPQ, 480);
-      Track track = sequence.createTrack();
-      for (int beat = 0; beat < 32; beat++) {
-        int pitch = 60 + beat % 5;
-        track.add(new MidiEvent(new ShortMessage(ShortMessage.NOTE_ON, pitch, 90), beat * 480L));
-        track.add(
-            new MidiEvent(new ShortMessage(ShortMessage.NOTE_OFF, pitch, 0), beat * 480L + 470));
-      }
-      MidiSystem.write(sequence, 0, file.toFile());
-    } catch (InvalidMidiDataException impossible) {
-      throw new AssertionError(impossible);
-    }
   }
 
   private int make(String... panels) throws IOException {

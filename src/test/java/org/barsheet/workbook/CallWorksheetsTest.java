@@ -175,7 +175,7 @@ class CallWorksheetsTest {
     }
     FilmSheet grown = with(company(CallWorksheets.MOST_SHEETS + 1));
     FinishedWorkbook again = WorkbookWriter.make(grown, TypedCells.read(saved));
-    assertThat(again.carried()).isEqualTo(new CarriedOver(1, 0));
+    assertThat(again.carried()).isEqualTo(new CarriedOver(1, 0, true));
     try (WrittenBook book = WrittenBook.of(again.bytes())) {
       assertThat(texts(book.sheet("Calls"))).contains("Friday");
     }

@@ -30,6 +30,6 @@ public final class CarryingOver {
   }
 
   public CarriedOver done() {
-    return new CarriedOver(found.size(), typed.count() - found.size());
+    return new CarriedOver(found.size(), typed.count() - found.size(), typed.isReadable());
   }
 }

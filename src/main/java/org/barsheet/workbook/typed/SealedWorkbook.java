@@ -3,12 +3,18 @@ package org.barsheet.workbook.typed;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.Collections;
+import java.util.zip.CRC32;
+import java.util.zip.CheckedInputStream;
 import java.util.zip.ZipException;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipExtraField;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 
@@ -21,10 +27,15 @@ public final class SealedWorkbook {
   /** Stands in a workbook that nobody has typed into. */
   public static final String NOTHING_TYPED = "nothing typed";
 
-  /** Every entry's time, the same in every workbook: noon of 1 January 1980, UTC. */
-  private static final long ENTRY_TIME = 315_576_000_000L;
+  /** Every entry's time, the same in every workbook: archives hold times of no zone. */
+  private static final LocalDateTime ENTRY_TIME = LocalDateTime.of(1980, 1, 1, 12, 0);
 
   private SealedWorkbook() {}
+
+  /** The moment at which clocks here show that time: it is written as they show it. */
+  private static long entryTime() {
+    return ENTRY_TIME.atZone(ZoneId.systemDefault()).toInstant().toEpochMilli();
+  }
 
   /** Copies a raw workbook entry by entry, with fixed times and the placeholder filled in. */
   public static byte[] seal(byte[] raw) throws IOException {
@@ -47,14 +58,15 @@ public final class SealedWorkbook {
   private static void copy(ZipFile from, ZipArchiveEntry entry, ZipArchiveOutputStream to)
       throws IOException {
     ZipArchiveEntry copy = new ZipArchiveEntry(entry);
-    copy.setTime(ENTRY_TIME);
+    copy.setTime(entryTime());
+    copy.setExtraFields(new ZipExtraField[0]); // they hold times once more, counted in UTC
     to.addRawArchiveEntry(copy, from.getRawInputStream(entry));
   }
 
   private static void fillIn(ZipArchiveOutputStream to, String name, String text)
       throws IOException {
     ZipArchiveEntry filled = new ZipArchiveEntry(name);
-    filled.setTime(ENTRY_TIME);
+    filled.setTime(entryTime());
     to.putArchiveEntry(filled);
     to.write(text.getBytes(StandardCharsets.UTF_8));
     to.closeArchiveEntry();
@@ -70,25 +82,41 @@ public final class SealedWorkbook {
    * Whether a file is a workbook exactly as it was sealed, and nothing in it was carried over from
    * people: then there is nothing to read out of it.
    */
-  static boolean holdsNothingTyped(Path workbook) throws IOException {
-    try (ZipFile zip = ZipFile.builder().setPath(workbook).get()) {
-      ZipArchiveEntry kept = zip.getEntry(Fingerprint.KEPT_IN);
-      String said = kept == null ? "" : text(zip, kept);
-      return said.contains(NOTHING_TYPED) && said.contains(Fingerprint.of(zip));
-    } catch (ZipException noArchive) {
-      return false;
-    }
+  static boolean holdsNothingTyped(Path workbook) {
+    return says(workbook, NOTHING_TYPED);
   }
 
   /**
    * Whether a file is a workbook exactly as it was sealed. A program that saved it without a change
    * counts as having changed it.
    */
-  public static boolean isUntouched(Path workbook) throws IOException {
+  public static boolean isUntouched(Path workbook) {
+    return says(workbook, "");
+  }
+
+  /** Throws an exception of some kind where a file is no archive, or not as its checksums say. */
+  static void checkContent(Path workbook) throws IOException {
+    try (ZipFile zip = ZipFile.builder().setPath(workbook).get()) {
+      for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
+        CRC32 found = new CRC32();
+        try (InputStream content = new CheckedInputStream(zip.getInputStream(entry), found)) {
+          content.transferTo(OutputStream.nullOutputStream());
+        }
+        if (found.getValue() != entry.getCrc()) {
+          throw new ZipException(entry.getName() + " is not as its checksum says");
+        }
+      }
+    }
+  }
+
+  /** Whether a file is a workbook as it was sealed, with these words beside its fingerprint. */
+  private static boolean says(Path workbook, String words) {
     try (ZipFile zip = ZipFile.builder().setPath(workbook).get()) {
       ZipArchiveEntry kept = zip.getEntry(Fingerprint.KEPT_IN);
-      return kept != null && text(zip, kept).contains(Fingerprint.of(zip));
-    } catch (ZipException noArchive) {
+      String said = kept == null ? "" : text(zip, kept);
+      return said.contains(words) && said.contains(Fingerprint.of(zip));
+    } catch (IOException | RuntimeException damaged) {
+      // No archive, or one whose numbers are wrong: not as it was sealed.
       return false;
     }
   }

@@ -9,9 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.xml.parsers.ParserConfigurationException;
-import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.ss.usermodel.DataFormatter;
@@ -35,7 +33,9 @@ public final class TypedCells {
 
   public static final String CALLS = "Calls";
 
-  public static final TypedCells NONE = new TypedCells(Map.of());
+  public static final TypedCells NONE = new TypedCells(Map.of(), true);
+
+  private static final TypedCells UNREADABLE = new TypedCells(Map.of(), false);
 
   /** How a word is said stands beside it where it came from an input method; nobody typed that. */
   private static final boolean WITH_PHONETIC_RUNS = false;
@@ -43,30 +43,33 @@ public final class TypedCells {
   /** Sheet, row name, name of the column, text. */
   private final Map<String, Map<String, Map<String, String>>> sheets;
 
-  private TypedCells(Map<String, Map<String, Map<String, String>>> sheets) {
+  private final boolean readable;
+
+  private TypedCells(Map<String, Map<String, Map<String, String>>> sheets, boolean readable) {
     this.sheets = sheets;
+    this.readable = readable;
   }
 
   /**
-   * Reads a workbook sheet by sheet, row by row. A file that is no workbook of ours, or none at
-   * all, holds nothing typed.
-   *
-   * @throws IOException if the file cannot be read from the disk
+   * Reads a workbook sheet by sheet, row by row. A workbook of somebody else, or none at all, holds
+   * nothing typed; of one that is damaged anywhere nothing is taken.
    */
-  public static TypedCells read(Path workbook) throws IOException {
+  public static TypedCells read(Path workbook) {
     if (!Files.isRegularFile(workbook) || SealedWorkbook.holdsNothingTyped(workbook)) {
       return NONE;
     }
-    try (OPCPackage file = OPCPackage.open(workbook.toFile(), PackageAccess.READ)) {
-      return read(file);
-    } catch (OpenXML4JException
-        | OpenXML4JRuntimeException
-        | POIXMLException
-        | IllegalArgumentException
-        | IndexOutOfBoundsException
+    try {
+      SealedWorkbook.checkContent(workbook);
+      try (OPCPackage file = OPCPackage.open(workbook.toFile(), PackageAccess.READ)) {
+        return read(file);
+      }
+    } catch (IOException
+        | OpenXML4JException
         | SAXException
-        | ParserConfigurationException noWorkbook) {
-      return NONE;
+        | ParserConfigurationException
+        | RuntimeException damaged) {
+      // The library trusts the numbers in a file and trips over wrong ones in ways of all kinds.
+      return UNREADABLE;
     }
   }
 
@@ -87,7 +90,12 @@ public final class TypedCells {
         xml.parse(new InputSource(content));
       }
     }
-    return new TypedCells(sheets);
+    return new TypedCells(sheets, true);
+  }
+
+  /** Whether the file could be read to its end, so that nothing typed into it is missing here. */
+  boolean isReadable() {
+    return readable;
   }
 
   boolean isEmpty() {

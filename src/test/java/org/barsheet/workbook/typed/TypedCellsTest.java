@@ -1,5 +1,6 @@
 package org.barsheet.workbook.typed;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
@@ -9,6 +10,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.zip.ZipEntry;
@@ -157,7 +159,7 @@ class TypedCellsTest {
       book.book().write(out);
     }
     assertThat(WorkbookWriter.make(FILM, TypedCells.read(saved)).carried())
-        .isEqualTo(new CarriedOver(1, 1));
+        .isEqualTo(new CarriedOver(1, 1, true));
   }
 
   @Test
@@ -233,12 +235,13 @@ class TypedCellsTest {
 
   /** Entries rewritten with damaged text: the archive is whole, what it holds is not. */
   @Test
-  void a_damaged_workbook_is_read_or_holds_nothing_typed() throws IOException {
+  void a_damaged_workbook_is_read_whole_or_not_at_all() throws IOException {
     Path file = folder.resolve("quay.xlsx");
     Random random = new Random(11);
     for (int trial = 0; trial < 8; trial++) {
       Files.write(file, damaged(random));
-      assertThat(TypedCells.read(file)).isNotNull();
+      TypedCells typed = TypedCells.read(file);
+      assertThat(typed.isReadable() || typed.isEmpty()).isTrue();
     }
   }
 
@@ -261,17 +264,23 @@ class TypedCellsTest {
   }
 
   @Test
-  void no_workbook_and_a_file_that_is_none_hold_nothing_typed() throws IOException {
+  void no_workbook_and_one_nobody_typed_into_hold_nothing_typed() throws IOException {
     Path file = folder.resolve("quay.xlsx");
-    assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
-    Files.write(file, new byte[0]);
-    assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
-    Files.writeString(file, "not a workbook");
-    assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
-    Files.write(file, Arrays.copyOf(BYTES, BYTES.length / 2));
     assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
     Files.write(file, BYTES);
     assertThat(TypedCells.read(file)).isSameAs(TypedCells.NONE);
     assertThat(WorkbookWriter.make(FILM, TypedCells.read(file)).bytes()).isEqualTo(BYTES);
+  }
+
+  @Test
+  void of_a_file_that_is_no_workbook_or_half_of_one_it_says_that_it_is_not_readable()
+      throws IOException {
+    Path file = folder.resolve("quay.xlsx");
+    for (byte[] bytes :
+        List.of(new byte[0], "words".getBytes(UTF_8), Arrays.copyOf(BYTES, BYTES.length / 2))) {
+      Files.write(file, bytes);
+      assertThat(TypedCells.read(file).isReadable()).isFalse();
+      assertThat(TypedCells.read(file).isEmpty()).isTrue();
+    }
   }
 }
