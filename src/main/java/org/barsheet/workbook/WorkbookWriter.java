@@ -4,6 +4,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.Locale;
+import org.apache.poi.util.LocaleUtil;
 import org.apache.poi.util.TempFile;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.workbook.exposure.ExposureSheets;
@@ -17,6 +19,12 @@ import org.barsheet.workbook.typed.WorkingFiles;
 
 /** Writes the workbook of a film. */
 public final class WorkbookWriter {
+
+  static {
+    // The library ends every XML declaration with what this says when its classes are loaded.
+    // Nobody else is touched: Java itself has read it before the program began.
+    System.setProperty("line.separator", "\n");
+  }
 
   private WorkbookWriter() {}
 
@@ -45,11 +53,14 @@ public final class WorkbookWriter {
    */
   public static FinishedWorkbook make(FilmSheet film, TypedCells typed) {
     CarryingOver carrying = new CarryingOver(typed);
+    LocaleUtil.setUserLocale(Locale.ENGLISH); // the library writes it beside every text of a shape
     try (WorkingFiles working = new WorkingFiles()) {
       byte[] raw = TempFile.withStrategy(working, () -> raw(film, carrying));
       return new FinishedWorkbook(SealedWorkbook.seal(raw), carrying.done());
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
+    } finally {
+      LocaleUtil.resetUserLocale();
     }
   }
 
