@@ -2,11 +2,12 @@ package org.barsheet.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import org.barsheet.input.InputException;
-import org.barsheet.input.Problem;
+import org.barsheet.input.NamesHere;
 import org.barsheet.production.Watcher;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -14,6 +15,7 @@ import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The program: one command for each thing a person wants to know or to have made. */
 @Command(
@@ -94,19 +96,24 @@ public final class Barsheet implements Runnable {
   }
 
   private static int run(Barsheet program, PrintWriter out, PrintWriter err, String... args) {
-    int status =
+    CommandLine line =
         new CommandLine(program)
             .setOut(out)
             .setErr(err)
+            .registerConverter(Path.class, Barsheet::path)
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setUsageHelpWidth(HELP_WIDTH)
             .setParameterExceptionHandler(Barsheet::wrongUsage)
             .setExecutionExceptionHandler(
-                (fault, command, parsed) -> report(fault, command.getErr()))
-            .execute(args);
-    out.flush();
-    err.flush();
-    return status;
+                (fault, command, parsed) -> new Faults(command.getErr()).told(fault));
+    try {
+      return line.execute(args);
+    } catch (Error outOfRoom) { // the library hands over exceptions only
+      return new Faults(err).told(outOfRoom);
+    } finally {
+      out.flush();
+      err.flush();
+    }
   }
 
   @Override
@@ -124,6 +131,15 @@ public final class Barsheet implements Runnable {
     return String.join(", ", names.subList(0, last)) + " or " + names.get(last);
   }
 
+  private static Path path(String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException impossible) {
+      String remedy = NamesHere.remedy(name).map(words -> "; " + words).orElse("");
+      throw new TypeConversionException("no file can be called '" + name + "'" + remedy);
+    }
+  }
+
   private static int wrongUsage(ParameterException wrong, String[] args) {
     CommandLine command = wrong.getCommandLine();
     command
@@ -131,18 +147,5 @@ public final class Barsheet implements Runnable {
         .println(command.getCommandSpec().qualifiedName() + ": " + UsageWords.of(wrong));
     command.getErr().println("  help: " + command.getCommandSpec().qualifiedName() + " --help");
     return ExitStatus.USAGE;
-  }
-
-  private static int report(Exception fault, PrintWriter err) {
-    if (fault instanceof InputException input) {
-      for (Problem problem : input.problems()) {
-        err.println(problem);
-      }
-      return ExitStatus.BAD_INPUT;
-    }
-    err.println("barsheet met a fault of its own; your files are as they were.");
-    err.println("  Please report it with the command you typed, the plan and the text below.");
-    fault.printStackTrace(err);
-    return ExitStatus.OWN_FAULT;
   }
 }

@@ -29,6 +29,9 @@ final class OpenClip {
    * @throws IOException if the disk does not give it
    */
   static <T> T read(Path file, Reader<T> reader) throws IOException, UnreadableClipException {
+    if (!Files.isRegularFile(file)) {
+      throw new UnreadableClipException("is a folder, a pipe or a device, not a recording");
+    }
     try (SeekableByteChannel channel = Files.newByteChannel(file)) {
       if (channel.size() < SHORTEST) {
         throw new UnreadableClipException("is empty or cut short");

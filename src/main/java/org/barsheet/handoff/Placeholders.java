@@ -71,6 +71,9 @@ public final class Placeholders {
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       return true;
     }
+    if (!Files.isRegularFile(file)) {
+      return false;
+    }
     try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
       String head = new String(in.readNBytes(HEAD), StandardCharsets.ISO_8859_1);
       return head.contains(KEYWORD + '\0' + MARK);

@@ -22,15 +22,14 @@ import org.barsheet.changes.LaidFilm.LaidShot;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
+import org.barsheet.input.GivenFile;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Limit;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
 
 /** Reads back from {@code timing.json} what a later run needs of an earlier one. */
 public final class TimingJsonReader {
-
-  /** Largest file that is read: 256 MiB, hours of film at 60 frames a second on many layers. */
-  static final long MOST_BYTES = 256L << 20;
 
   private TimingJsonReader() {}
 
@@ -58,11 +57,8 @@ public final class TimingJsonReader {
 
   private static JsonPlace parse(Path path) {
     String file = path.toString();
+    GivenFile.check(path, Limit.TIMING);
     try (BufferedReader text = Files.newBufferedReader(path, StandardCharsets.UTF_8)) {
-      if (Files.size(path) > MOST_BYTES) {
-        throw new InputException(
-            Problem.ofFile(file, "the file is larger than 256 MiB", JsonPlace.REMEDY));
-      }
       JsonReader json = new JsonReader(text);
       json.setStrictness(Strictness.STRICT);
       JsonPlace root = new JsonPlace(file, "", JsonParser.parseReader(json));

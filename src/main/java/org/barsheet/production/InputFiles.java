@@ -12,8 +12,11 @@ import java.util.Optional;
 import org.barsheet.clips.SoundFile;
 import org.barsheet.clips.UnreadableClipException;
 import org.barsheet.film.InputFile;
+import org.barsheet.input.GivenFile;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Limit;
 import org.barsheet.input.Problem;
+import org.barsheet.plan.Panel;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Recording;
 
@@ -34,9 +37,30 @@ final class InputFiles {
               "put the MIDI file beside the plan, or write its path after 'score:'"));
     }
     plan.recording().flatMap(InputFiles::problem).ifPresent(problems::add);
+    plan.panels().stream().flatMap(panel -> drawing(panel).stream()).forEach(problems::add);
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
+  }
+
+  /** A drawing that is not there yet is left out of the sheets; one that is must be readable. */
+  private static Optional<Problem> drawing(Panel panel) {
+    return panel
+        .picture()
+        .filter(Files::exists)
+        .flatMap(file -> GivenFile.problem(file, Limit.DRAWING))
+        .map(
+            problem ->
+                Problem.at(
+                    panel.where().file(),
+                    panel.where().position(),
+                    "panel "
+                        + panel.name()
+                        + ", picture "
+                        + problem.file()
+                        + ": "
+                        + problem.sentence(),
+                    problem.remedy()));
   }
 
   private static Optional<Problem> problem(Recording recording) {

@@ -8,9 +8,9 @@ import com.google.gson.JsonPrimitive;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,13 +18,15 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.barsheet.input.GivenFile;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Limit;
+import org.barsheet.input.PlainText;
 import org.barsheet.input.Problem;
 
 /** Reads the notes that the review page saves, as CSV or as JSON. */
 final class ViewerNotesReader {
 
-  private static final long MOST_BYTES = 4L << 20;
   private static final int LONGEST_NOTE = 4_000;
   private static final String SAVE_AGAIN = "save the notes again from the review page";
 
@@ -56,16 +58,12 @@ final class ViewerNotesReader {
   }
 
   private String text(Path path) {
+    byte[] bytes = GivenFile.bytes(path, Limit.NOTES);
     try {
-      if (Files.size(path) > MOST_BYTES) {
-        throw damage("the file is larger than 4 MiB");
-      }
-      String text = Files.readString(path, StandardCharsets.UTF_8);
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return text.startsWith("\uFEFF") ? text.substring(1) : text;
     } catch (CharacterCodingException other) {
       throw damage("the file is not UTF-8");
-    } catch (IOException unreadable) {
-      throw damage("the file cannot be read");
     }
   }
 
@@ -128,7 +126,7 @@ final class ViewerNotesReader {
   }
 
   private void add(String where, String frame, String panel, String words) {
-    String text = words.strip().replaceAll("\\s+", " ");
+    String text = PlainText.of(words).replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
     if (!frame.strip().matches("\\d{1,9}")) {
       problems.add(
           Problem.at(
@@ -137,7 +135,11 @@ final class ViewerNotesReader {
       problems.add(
           Problem.at(file, where, "the note is longer than 4,000 characters", "part it in two"));
     } else if (!text.isEmpty()) {
-      notes.add(new ViewerNote(Long.parseLong(frame.strip()), panel.strip(), text));
+      notes.add(
+          new ViewerNote(
+              Long.parseLong(frame.strip()),
+              PlainText.of(panel).replaceAll("\\p{Cntrl}", "").strip(),
+              text));
     }
   }
 }

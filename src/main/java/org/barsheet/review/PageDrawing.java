@@ -4,12 +4,12 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import org.barsheet.input.GivenPicture;
 
 /** A panel's drawing as the page holds it: the file as it is, or a smaller copy of a large one. */
 final class PageDrawing {
@@ -50,9 +50,9 @@ final class PageDrawing {
     if (type.isPresent() && file.length <= allowed) {
       return Optional.of(new PageDrawing(type.get(), file));
     }
-    BufferedImage image = ImageIO.read(new ByteArrayInputStream(file));
-    if (image != null) {
-      return Optional.of(smaller(image, allowed));
+    Optional<BufferedImage> image = GivenPicture.decode(file);
+    if (image.isPresent()) {
+      return Optional.of(smaller(image.get(), allowed));
     }
     return type.filter(known -> file.length <= share).map(known -> new PageDrawing(known, file));
   }

@@ -1,7 +1,6 @@
 package org.barsheet.review;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -9,6 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.barsheet.input.GivenFile;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Limit;
 import org.barsheet.timing.Shot;
 
 /** The panels' drawings as data addresses, each stored once, however many panels show it. */
@@ -43,8 +45,8 @@ final class PageDrawings {
     try {
       int allowed = PageDrawing.allowedBytes(drawings);
       int share = PageDrawing.shareBytes(drawings);
-      return PageDrawing.of(Files.readAllBytes(file), allowed, share);
-    } catch (IOException unreadable) {
+      return PageDrawing.of(GivenFile.bytes(file, Limit.DRAWING), allowed, share);
+    } catch (IOException | InputException unreadable) {
       return Optional.empty();
     }
   }

@@ -8,7 +8,7 @@ import org.barsheet.score.ChunkWalker.Walk;
  * Reads a Standard MIDI File into a {@link Score}.
  *
  * <p>Nothing is lost silently: what the file announces and does not hold becomes a {@link
- * ReadingNote} with its byte offset, or an error. Limits: 64 MiB, four million events, one million
+ * ReadingNote} with its byte offset, or an error. Limits: 64 MB, four million events, one million
  * notes, one million felt beats.
  */
 public final class ScoreReader {

@@ -1,9 +1,7 @@
 package org.barsheet.sound;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -13,7 +11,9 @@ import javax.sound.midi.Instrument;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Soundbank;
+import org.barsheet.input.GivenFile;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Limit;
 import org.barsheet.input.Problem;
 
 /**
@@ -24,8 +24,6 @@ import org.barsheet.input.Problem;
 public final class SoundBank {
 
   private static final int HEAD = 12;
-  private static final String WANTED =
-      "give a SoundFont 2 file (.sf2) or a Downloadable Sounds file (.dls) after --sound-bank";
 
   /** What a MIDI message can ask for; a damaged file may say more. */
   private static final int PROGRAMS = 128;
@@ -72,7 +70,7 @@ public final class SoundBank {
             .filter(sound -> sound.program() < PROGRAMS && sound.bank() < BANKS)
             .toList();
     if (sounds.isEmpty()) {
-      throw refused(file, "no instrument is in this sound bank", WANTED);
+      throw refused(file, "no instrument is in this sound bank", Limit.SOUND_BANK.wanted());
     }
     return new SoundBank(file, sounds);
   }
@@ -83,19 +81,11 @@ public final class SoundBank {
 
   /** The JDK would make a bank of any sound file, and of a program in a jar. */
   private static void checkHead(Path file) {
-    if (!Files.exists(file)) {
-      throw refused(file, "there is no file of this name", WANTED);
-    }
-    if (!Files.isRegularFile(file)) {
-      throw refused(file, "this is a folder, not a sound bank", WANTED);
-    }
-    try (InputStream in = Files.newInputStream(file)) {
-      String head = new String(in.readNBytes(HEAD), StandardCharsets.ISO_8859_1);
-      if (!head.matches("(?s)RIFF....(sfbk|DLS )")) {
-        throw refused(file, "this is no sound bank", WANTED);
-      }
-    } catch (IOException unreadable) {
-      throw refused(file, "this file cannot be read", "look at its rights");
+    GivenFile.check(file, Limit.SOUND_BANK);
+    byte[] start = GivenFile.start(file, Limit.SOUND_BANK, HEAD);
+    String head = new String(start, StandardCharsets.ISO_8859_1);
+    if (!head.matches("(?s)RIFF....(sfbk|DLS )")) {
+      throw refused(file, "this is no sound bank", Limit.SOUND_BANK.wanted());
     }
   }
 

@@ -100,8 +100,7 @@ class SoundBankCommandTest {
       throws IOException, InterruptedException {
     Run run = make(List.of(), "--sound-bank", folder.resolve("lost.sf2").toString());
     assertThat(run.status()).isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(run.told())
-        .startsWith(folder.resolve("lost.sf2") + ": there is no file of this name\n");
+    assertThat(run.told()).startsWith(folder.resolve("lost.sf2") + ": there is no such file\n");
     assertThat(folder.resolve("plan-sheets")).doesNotExist();
   }
 }

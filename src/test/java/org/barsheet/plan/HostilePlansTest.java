@@ -67,7 +67,7 @@ class HostilePlansTest {
         out.write(block);
       }
     }
-    assertThat(told(file)).contains("too large for a plan; the limit is 8 MB");
+    assertThat(told(file)).contains("the file is too large: 101 MB; a plan may have 8 MB");
   }
 
   @Test

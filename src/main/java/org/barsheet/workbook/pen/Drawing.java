@@ -3,13 +3,13 @@ package org.barsheet.workbook.pen;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import org.barsheet.input.GivenPicture;
 
 /** A panel's drawing as the workbook holds it: a PNG picture that is not too large. */
 public final class Drawing {
@@ -38,15 +38,14 @@ public final class Drawing {
   }
 
   /** The drawing in a picture file, or nothing where the file is no picture Java can read. */
-  public static Optional<Drawing> read(byte[] file) throws IOException {
+  public static Optional<Drawing> read(byte[] file) {
     ByteBuffer header = ByteBuffer.wrap(file);
     boolean png = file.length >= PNG_HEADER_END && header.getLong(0) == PNG_SIGNATURE;
     if (png && file.length <= LARGEST_BYTES) {
       Drawing drawing = new Drawing(file, header.getInt(PNG_WIDTH), header.getInt(PNG_HEIGHT));
       return drawing.width > 0 && drawing.height > 0 ? Optional.of(drawing) : Optional.empty();
     }
-    BufferedImage image = ImageIO.read(new ByteArrayInputStream(file));
-    return image == null ? Optional.empty() : Optional.of(small(image));
+    return GivenPicture.decode(file).map(Drawing::small);
   }
 
   private static Drawing small(BufferedImage large) {

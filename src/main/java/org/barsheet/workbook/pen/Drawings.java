@@ -1,7 +1,5 @@
 package org.barsheet.workbook.pen;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -11,6 +9,9 @@ import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.util.Units;
 import org.apache.poi.xssf.streaming.SXSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.barsheet.input.GivenFile;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Limit;
 import org.barsheet.timing.Shot;
 
 /** The drawings of the panels, each stored once, however many panels show it. */
@@ -43,12 +44,12 @@ public final class Drawings {
 
   private Optional<Stored> store(Path path) {
     try {
-      return Drawing.read(Files.readAllBytes(path))
+      return Drawing.read(GivenFile.bytes(path, Limit.DRAWING))
           .map(
               drawing ->
                   new Stored(
                       book.stream().addPicture(drawing.png(), Workbook.PICTURE_TYPE_PNG), drawing));
-    } catch (IOException unreadable) {
+    } catch (InputException unreadable) {
       return Optional.empty();
     }
   }
