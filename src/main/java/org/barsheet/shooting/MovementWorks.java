@@ -1,11 +1,15 @@
 package org.barsheet.shooting;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.barsheet.artwork.Rects;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.OpeningState;
@@ -25,14 +29,18 @@ final class MovementWorks {
 
   private final TimingSheet timing;
   private final Plan plan;
-  private final List<PlannedReveal> reveals;
-  private final List<OpeningState> states;
+  private final Map<String, List<PlannedReveal>> revealsOf;
+  private final Map<Integer, List<PlannedReveal>> revealsIn;
+  private final Map<Integer, List<OpeningState>> statesIn;
+  private final Map<String, Opening> openings = new HashMap<>();
 
   MovementWorks(TimingSheet timing, List<PlannedReveal> reveals, List<OpeningState> states) {
     this.timing = timing;
     this.plan = timing.plan();
-    this.reveals = reveals;
-    this.states = states;
+    this.revealsOf = reveals.stream().collect(Collectors.groupingBy(PlannedReveal::movement));
+    this.revealsIn = reveals.stream().collect(Collectors.groupingBy(PlannedReveal::shot));
+    this.statesIn = states.stream().collect(Collectors.groupingBy(OpeningState::shot));
+    plan.openings().forEach(opening -> openings.putIfAbsent(opening.name(), opening));
   }
 
   /** One for each movement, in the order given. */
@@ -43,8 +51,12 @@ final class MovementWorks {
   /** Shots in which nothing of the artwork itself is moved, in story order. */
   List<Shot> atRest() {
     return timing.shots().stream()
-        .filter(shot -> reveals.stream().noneMatch(r -> r.shot() == shot.index() && isArtwork(r)))
+        .filter(shot -> revealsIn(shot).stream().noneMatch(this::isArtwork))
         .toList();
+  }
+
+  private List<PlannedReveal> revealsIn(Shot shot) {
+    return revealsIn.getOrDefault(shot.index(), List.of());
   }
 
   private boolean isArtwork(PlannedReveal reveal) {
@@ -52,8 +64,7 @@ final class MovementWorks {
   }
 
   private MovementWork work(Movement movement) {
-    List<PlannedReveal> shown =
-        reveals.stream().filter(reveal -> reveal.movement().equals(movement.name())).toList();
+    List<PlannedReveal> shown = revealsOf.getOrDefault(movement.name(), List.of());
     PlannedReveal first = shown.get(0);
     Artwork.Model model = plan.artwork().model(movement.model()).orElseThrow();
     Set<String> panels = new LinkedHashSet<>();
@@ -113,9 +124,9 @@ final class MovementWorks {
   List<Standing> standing(Shot shot) {
     Optional<Field> field = shot.panel().field();
     List<Standing> standing = new ArrayList<>();
-    for (OpeningState state : states) {
-      Opening opening = plan.opening(state.opening()).orElseThrow();
-      if (state.shot() == shot.index() && !moves(opening, shot) && isSeen(opening, field)) {
+    for (OpeningState state : statesIn.getOrDefault(shot.index(), List.of())) {
+      Opening opening = Objects.requireNonNull(openings.get(state.opening()));
+      if (!moves(opening, shot) && isSeen(opening, field)) {
         standing.add(new Standing(opening.name(), state.atFirstFrame()));
       }
     }
@@ -123,10 +134,8 @@ final class MovementWorks {
   }
 
   private boolean moves(Opening opening, Shot shot) {
-    return reveals.stream()
-        .anyMatch(
-            reveal ->
-                reveal.shot() == shot.index() && reveal.opening().name().equals(opening.name()));
+    return revealsIn(shot).stream()
+        .anyMatch(reveal -> reveal.opening().name().equals(opening.name()));
   }
 
   private static boolean isSeen(Opening opening, Optional<Field> field) {
