@@ -10,12 +10,26 @@ import java.util.List;
  */
 public final class AlignerTable {
 
+  /** What rounding can make of a bound, in millionths. */
+  private static final double ROUNDING = 2;
+
   private final List<Stage> stages;
   private final long filmFrames;
   private final long[][] toEnd;
   private final long[][] fromStart;
 
+  /** A table of every answer. */
   public AlignerTable(List<Stage> stages, long filmFrames) {
+    this(stages, filmFrames, Costs.IMPOSSIBLE);
+  }
+
+  /**
+   * A table of the best answer and those that cost little more.
+   *
+   * @param margin by how much an answer may be dearer than the best, in millionths; what lies on
+   *     dearer ones only counts as impossible
+   */
+  AlignerTable(List<Stage> stages, long filmFrames, long margin) {
     this.stages = List.copyOf(stages);
     this.filmFrames = filmFrames;
     this.toEnd = new long[stages.size()][];
@@ -23,94 +37,72 @@ public final class AlignerTable {
     for (int p = stages.size() - 1; p >= 0; p--) {
       toEnd[p] = backward(p);
     }
+    long dearest = sum(best(), margin);
     for (int p = 0; p < stages.size(); p++) {
-      fromStart[p] = forward(p);
+      fromStart[p] = forward(p, dearest);
     }
   }
 
   private long[] backward(int p) {
     Stage stage = stages.get(p);
     long[] best = new long[stage.size()];
-    Minima after = p + 1 == stages.size() ? new Minima(new long[0]) : new Minima(toEnd[p + 1]);
+    if (p + 1 == stages.size()) {
+      for (int i = 0; i < best.length; i++) {
+        best[i] = sum(stage.shotCost(i, filmFrames), stage.choiceCost(i));
+      }
+      return best;
+    }
+    Stage next = stages.get(p + 1);
+    NearestBest search = new NearestBest(new LowerHull(cuts(next), toEnd[p + 1]));
     for (int i = 0; i < best.length; i++) {
+      int here = i;
       long rest =
-          p + 1 == stages.size() ? stage.shotCost(i, filmFrames) : cheapestNext(p, i, after);
+          search.least(
+              next.firstFrom(stage.earliestEnd(i)),
+              next.firstFrom(Math.min(stage.latestEnd(i), filmFrames) + 1) - 1,
+              j -> stage.plainLengthCost(here, next.cut(j)) - ROUNDING,
+              j -> sum(toEnd[p + 1][j], step(p, here, j)));
       best[i] = sum(rest, stage.choiceCost(i));
     }
     return best;
   }
 
-  /**
-   * The cheapest way on from a place. It looks outwards from the end the shot would like best, and
-   * on each side stops where length alone, with the cheapest rest beyond, is dearer than the best
-   * found: so nothing cheaper is passed over.
-   */
-  private long cheapestNext(int p, int i, Minima rest) {
-    Stage here = stages.get(p);
-    Stage next = stages.get(p + 1);
-    int first = next.firstFrom(here.earliestEnd(i));
-    int last = next.firstFrom(Math.min(here.latestEnd(i), filmFrames) + 1) - 1;
-    int middle = Math.max(first, Math.min(last, next.firstFrom(here.wantedEnd(i))));
-    long best = Costs.IMPOSSIBLE;
-    for (int j = middle; j <= last; j++) {
-      boolean past = next.cut(j) > here.wantedEnd(i);
-      if (past && here.lengthCost(i, next.cut(j)) + rest.from(j) >= best) {
-        break;
-      }
-      best = better(best, toEnd[p + 1][j], p, i, j);
-    }
-    for (int j = middle - 1; j >= first; j--) {
-      if (here.lengthCost(i, next.cut(j)) + rest.upTo(j) >= best) {
-        break;
-      }
-      best = better(best, toEnd[p + 1][j], p, i, j);
-    }
-    return best;
-  }
-
-  private long better(long best, long rest, int p, int i, int j) {
-    return rest < best ? Math.min(best, sum(rest, step(p, i, j))) : best;
-  }
-
-  private long[] forward(int p) {
-    long[] best = new long[stages.get(p).size()];
+  private long[] forward(int p, long dearest) {
+    Stage stage = stages.get(p);
+    long[] best = new long[stage.size()];
     if (p == 0) {
       return best;
     }
     Stage before = stages.get(p - 1);
     long[] sofar = new long[before.size()];
     for (int i = 0; i < sofar.length; i++) {
-      sofar[i] = sofar(p - 1, i);
+      boolean near = bestThrough(p - 1, i) <= dearest;
+      sofar[i] = near ? sofar(p - 1, i) : Costs.IMPOSSIBLE;
     }
-    Minima minima = new Minima(sofar);
+    NearestBest search = new NearestBest(new LowerHull(cuts(before), sofar));
     for (int j = 0; j < best.length; j++) {
-      best[j] = cheapestBefore(p, j, sofar, minima);
+      best[j] =
+          toEnd[p][j] < Costs.IMPOSSIBLE ? cheapestBefore(p, j, sofar, search) : Costs.IMPOSSIBLE;
     }
     return best;
   }
 
-  /** The cheapest way to a place, looking outwards as {@link #cheapestNext} does. */
-  private long cheapestBefore(int p, int j, long[] sofar, Minima minima) {
+  private long cheapestBefore(int p, int j, long[] sofar, NearestBest search) {
     Stage before = stages.get(p - 1);
     long cut = stages.get(p).cut(j);
-    int first = before.firstFrom(cut - before.mostFrames());
-    int last = before.firstFrom(cut - before.leastFrames() + 1) - 1;
-    int ideal = before.firstFrom(cut - before.wantedFrames());
-    int middle = Math.max(first, Math.min(last + 1, ideal));
-    long best = Costs.IMPOSSIBLE;
-    for (int i = middle; i <= last; i++) {
-      if (before.leastLengthCost(cut - before.cut(i)) + minima.from(i) >= best) {
-        break;
-      }
-      best = better(best, sofar[i], p - 1, i, j);
+    return search.least(
+        before.firstFrom(cut - before.mostFrames()),
+        before.firstFrom(cut - before.leastFrames() + 1) - 1,
+        i -> before.leastLengthCost(cut - before.cut(i)) - ROUNDING,
+        i -> sum(sofar[i], step(p - 1, i, j)));
+  }
+
+  private static long[] cuts(Stage stage) {
+    long[] cuts = new long[stage.size()];
+    for (int i = 0; i < cuts.length; i++) {
+      cuts[i] = stage.cut(i);
     }
-    for (int i = middle - 1; i >= first; i--) {
-      if (before.leastLengthCost(cut - before.cut(i)) + minima.upTo(i) >= best) {
-        break;
-      }
-      best = better(best, sofar[i], p - 1, i, j);
-    }
-    return best;
+    return cuts;
   }
 
   /** Cost of a panel's shot if the next panel takes a place, or {@link Costs#IMPOSSIBLE}. */

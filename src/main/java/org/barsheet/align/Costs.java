@@ -66,6 +66,12 @@ public final class Costs {
     return StrictMath.round(cost * ONE);
   }
 
+  /** Cost of a shot's length, in millionths before rounding: convex in the frames it gets. */
+  static double length(double weight, double frames, double wanted) {
+    double share = frames / wanted;
+    return weight * (share + 1 / share - 2) * ONE;
+  }
+
   /** Cost of showing a reveal in a way other than asked. */
   static long squeeze(PictureRun way, PictureRun asked) {
     if (way.equals(asked)) {

@@ -4,46 +4,53 @@ import java.util.List;
 
 /**
  * The aligner's table over the places that matter: those that some answer can take which costs at
- * most a little more than the best. What is left out is proved to be dearer, so the best answer and
- * the margins up to {@link Rivals#DEAREST} are exact.
+ * most a little more than the best. What is left out is proved to be impossible or dearer, so the
+ * best answer and the margins up to {@link Rivals#DEAREST} are exact.
  */
 final class ExactSearch {
 
-  /** Where no more steps than this are possible, all places are kept. */
-  private static final long SMALL = 4_000_000;
+  /** Where panels have no more places than this on average, those too dear are kept as well. */
+  private static final long FEW = 1_000;
 
-  private List<Stage> stages;
-  private AlignerTable table;
+  private final List<Stage> stages;
+  private final AlignerTable table;
 
-  ExactSearch(List<Stage> all, AlignerInput input) {
-    if (!isLarge(all)) {
-      this.stages = all;
-      this.table = new AlignerTable(all, input.filmFrames());
-      return;
+  private ExactSearch(List<Stage> stages, AlignerTable table) {
+    this.stages = stages;
+    this.table = table;
+  }
+
+  /** The best of all answers, found among as few places as can be. */
+  static ExactSearch of(PlanPlaces places, AlignerInput input) {
+    List<CutWindow> possible = PossibleCuts.of(places.terms(), input.filmFrames());
+    if (!isLarge(possible, input)) {
+      return among(places, possible, input);
     }
-    FilmBounds bounds = new FilmBounds(all, input);
+    FilmBounds bounds = new FilmBounds(places.terms(), possible, input);
     double limit = bounds.whole() + 2 * Rivals.DEAREST;
-    this.stages = bounds.within(limit);
-    this.table = new AlignerTable(stages, input.filmFrames());
-    while (table.best() + Rivals.DEAREST > limit && steps(stages) < steps(all)) {
-      boolean found = table.best() < Costs.IMPOSSIBLE;
-      limit = found ? table.best() + Rivals.DEAREST : 2 * limit + Rivals.DEAREST;
-      this.stages = bounds.within(limit);
-      this.table = new AlignerTable(stages, input.filmFrames());
+    List<CutWindow> windows = bounds.within(limit);
+    ExactSearch search = among(places, windows, input);
+    while (search.table.best() + Rivals.DEAREST > limit && !windows.equals(possible)) {
+      boolean found = search.table.best() < Costs.IMPOSSIBLE;
+      limit = found ? search.table.best() + Rivals.DEAREST : 2 * limit + Rivals.DEAREST;
+      windows = bounds.within(limit);
+      search = among(places, windows, input);
     }
+    return search;
   }
 
-  /** Whether there are so many places that it is worth leaving some out. */
-  static boolean isLarge(List<Stage> stages) {
-    return steps(stages) > SMALL;
+  private static ExactSearch among(PlanPlaces places, List<CutWindow> windows, AlignerInput input) {
+    List<Stage> stages = places.within(windows);
+    return new ExactSearch(stages, new AlignerTable(stages, input.filmFrames(), Rivals.DEAREST));
   }
 
-  private static long steps(List<Stage> stages) {
-    long steps = 0;
-    for (int p = 1; p < stages.size(); p++) {
-      steps += (long) stages.get(p - 1).size() * stages.get(p).size();
+  /** Whether there are so many places that it is worth leaving out some that are too dear. */
+  private static boolean isLarge(List<CutWindow> windows, AlignerInput input) {
+    long places = 0;
+    for (CutWindow window : windows) {
+      places += window.of(input.freePlaces()).size();
     }
-    return steps;
+    return places > FEW * windows.size();
   }
 
   /** Every panel with the places that matter. */

@@ -3,6 +3,7 @@ package org.barsheet.align;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.MusicRuler;
@@ -19,18 +20,20 @@ final class LandingPlaces {
   private final Panel panel;
   private final MusicRuler ruler;
   private final int pictureLead;
-  private final Kept kept;
+  private final List<List<Kept.Run>> runs = new ArrayList<>();
   private final List<Optional<Seconds>> ownPlaces = new ArrayList<>();
+  private final List<List<PictureRun>> ways = new ArrayList<>();
 
   /** Finds the places that reveals name themselves; what cannot be found is noted as a problem. */
   LandingPlaces(Panel panel, String panelBefore, AlignerInput input) {
     this.panel = panel;
     this.ruler = input.ruler();
     this.pictureLead = input.film().pictureLead();
-    this.kept = input.kept();
     for (Reveal reveal : panel.reveals()) {
       checkNotes(reveal, input.places());
       ownPlaces.add(ownPlace(reveal, panelBefore, input.places()));
+      ways.add(PictureRun.waysToShow(reveal));
+      runs.add(input.kept().runsOf(panel.name(), reveal));
     }
   }
 
@@ -92,16 +95,27 @@ final class LandingPlaces {
         continue;
       }
       Optional<Seconds> from = own ? cutAt : cutBefore;
-      rooms.add(room(reveal, ownPlaces.get(i), cue, from));
+      rooms.add(room(i, cue, from));
     }
     return rooms;
   }
 
-  private RevealRoom room(
+  private RevealRoom room(int i, Cue cue, Optional<Seconds> from) {
+    Reveal reveal = panel.reveals().get(i);
+    long accent = accentFrame(reveal, ownPlaces.get(i), cue, from);
+    RevealRoom room = RevealRoom.of(reveal, cue, accent, pictureLead, ruler, ways.get(i));
+    return room.keeping(runs.get(i));
+  }
+
+  private long accentFrame(
       Reveal reveal, Optional<Seconds> ownPlace, Cue cue, Optional<Seconds> from) {
-    long accent = ruler.frameAt(moment(reveal, ownPlace, cue, from));
-    RevealRoom room = RevealRoom.of(reveal, cue, accent, pictureLead, ruler);
-    return room.keeping(kept.runsOf(panel.name(), reveal));
+    Seconds moment = moment(reveal, ownPlace, cue, from);
+    return moment.equals(cue.accentAt()) ? cue.accentFrame() : ruler.frameAt(moment);
+  }
+
+  /** Whether its rooms are the same wherever the panel's own shot begins. */
+  boolean anyIntoItself() {
+    return anyInto(panel.name());
   }
 
   private Seconds moment(
@@ -116,23 +130,19 @@ final class LandingPlaces {
 
   /** Whether some reveal is photographed and the earlier sheet says on which frames. */
   boolean anyKept() {
-    return panel.reveals().stream().anyMatch(this::isKept);
-  }
-
-  private boolean isKept(Reveal reveal) {
-    return !kept.runsOf(panel.name(), reveal).isEmpty();
+    return runs.stream().anyMatch(kept -> !kept.isEmpty());
   }
 
   /** Whether every photographed reveal keeps its frames in rooms, given in the plan's order. */
   boolean keeps(List<RevealRoom> rooms) {
-    return firstMoved(rooms).isEmpty();
+    return !anyKept() || firstMoved(rooms).isEmpty();
   }
 
   /** The first photographed reveal that would not keep its frames. */
   Optional<RevealRoom> firstMoved(List<RevealRoom> rooms) {
-    return rooms.stream()
-        .filter(room -> isKept(room.reveal()))
-        .filter(room -> !room.keeps(kept.runsOf(panel.name(), room.reveal())))
+    return IntStream.range(0, rooms.size())
+        .filter(i -> !runs.get(i).isEmpty() && !rooms.get(i).keeps(runs.get(i)))
+        .mapToObj(rooms::get)
         .findFirst();
   }
 

@@ -1,6 +1,5 @@
 package org.barsheet.align;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -176,14 +175,9 @@ public final class PanelAligner {
   }
 
   private ExactSearch search() {
-    List<Stage> onBeats = stages();
-    if (ExactSearch.isLarge(onBeats)) {
-      // Told first, because an impossible plan is found out sooner by reach than by cost.
-      reachable();
-    }
-    ExactSearch search = new ExactSearch(onBeats, input);
+    ExactSearch search = ExactSearch.of(places(List.of()), input);
     if (search.table().best() >= Costs.IMPOSSIBLE) {
-      search = new ExactSearch(stages(reachable().onePath()), input);
+      search = ExactSearch.of(places(reachable().onePath()), input);
     }
     if (search.table().best() >= Costs.IMPOSSIBLE) {
       throw new InputException(tooFewCues());
@@ -193,7 +187,16 @@ public final class PanelAligner {
 
   /** Every panel with the places it can take. */
   public List<Stage> stages() {
-    return stages(List.of());
+    return places(List.of()).within(Collections.nCopies(panels.size(), CutWindow.ANY));
+  }
+
+  /**
+   * The places of every panel.
+   *
+   * @param besides one further place for each panel, or none at all
+   */
+  PlanPlaces places(List<Candidate> besides) {
+    return new PlanPlaces(input, panels, lengths, besides);
   }
 
   /** Frames would do, but two panels would have to share a cue. */
@@ -217,33 +220,5 @@ public final class PanelAligner {
       throw new InputException(conflicts.all().stream().map(words::problem).toList());
     }
     return reach;
-  }
-
-  private List<Stage> stagesOf(SharedCues shared) {
-    List<List<Candidate>> places = shared.toldApart();
-    List<Stage> stages = new ArrayList<>();
-    for (int p = 0; p < panels.size(); p++) {
-      Panel panel = input.panels().get(p);
-      stages.add(
-          new Stage(
-              p, panel, places.get(p), shared, input.lockOf(panel), lengths, input.meanLength()));
-    }
-    return stages;
-  }
-
-  /**
-   * The places of every panel.
-   *
-   * @param besides one further place for each panel, or none at all
-   */
-  private List<Stage> stages(List<Candidate> besides) {
-    List<List<Candidate>> places = new ArrayList<>();
-    List<Candidate> before = List.of();
-    for (int p = 0; p < panels.size(); p++) {
-      before = panels.get(p).after(before);
-      before = besides.isEmpty() ? before : PanelCuts.inFilm(before, besides.get(p));
-      places.add(before);
-    }
-    return stagesOf(new SharedCues(places));
   }
 }

@@ -69,16 +69,56 @@ final class PanelCuts {
    * @param before the places of the panel before; none for the first panel
    */
   List<Candidate> after(List<Candidate> before) {
+    return after(before, CutWindow.ANY);
+  }
+
+  /**
+   * Those places the panel can take that begin in a window.
+   *
+   * @param before the places of the panel before that matter
+   */
+  List<Candidate> after(List<Candidate> before, CutWindow window) {
     List<Candidate> found = new ArrayList<>();
     if (isPlainlyFree()) {
-      found.addAll(input.freePlaces());
-      origins.offTheBeats(before).forEach(origin -> addCandidates(origin, found));
+      found.addAll(window.of(input.freePlaces()));
+      origins.offTheBeats(before).forEach(origin -> addCandidates(origin, window, found));
     } else {
-      origins.after(before).forEach(origin -> addCandidates(origin, found));
+      origins.after(before).forEach(origin -> addCandidates(origin, window, found));
     }
     found.removeIf(candidate -> !landings.keeps(candidate.rooms()));
     found.sort(IN_FILM);
     return List.copyOf(found);
+  }
+
+  /** Whether its places are the same as those of every panel that {@link #asksAs asks the same}. */
+  boolean isPlain() {
+    boolean fixed = lock.isPresent() || index == 0 || origins.hangsOnPanelBefore();
+    return !fixed && panel.reveals().isEmpty();
+  }
+
+  /** What the places of a plain panel depend on. */
+  List<Object> asksAs() {
+    return List.of(panel.cue(), panel.cut());
+  }
+
+  /** Whether it has few places, whatever the panel before does. */
+  boolean isFixed() {
+    return !origins.hangsOnPanelBefore() && (index == 0 || origins.asked().isPresent());
+  }
+
+  /** Whether it may begin on any beat, and else only where the panel before says. */
+  boolean isFree() {
+    return isPlainlyFree();
+  }
+
+  /** Whether it may begin off the beat, where the panel before has what was asked for it. */
+  boolean followsOffTheBeat(boolean beforeOffTheBeat) {
+    return origins.isFree() && origins.followsOffTheBeat(beforeOffTheBeat);
+  }
+
+  /** What a place of the panel costs at least by itself. */
+  long leastCost() {
+    return origins.leastCost();
   }
 
   /**
@@ -90,7 +130,7 @@ final class PanelCuts {
       return Optional.empty();
     }
     List<Candidate> found = new ArrayList<>();
-    origins.after(List.of()).forEach(origin -> addCandidates(origin, found));
+    origins.after(List.of()).forEach(origin -> addCandidates(origin, CutWindow.ANY, found));
     boolean stays = found.stream().anyMatch(place -> landings.keeps(place.rooms()));
     return stays
         ? Optional.empty()
@@ -120,17 +160,27 @@ final class PanelCuts {
         && one.cue().id().equals(other.cue().id());
   }
 
-  private void addCandidates(Origin origin, List<Candidate> found) {
+  private void addCandidates(Origin origin, CutWindow window, List<Candidate> found) {
     if (index == 0) {
       found.add(candidate(origin, 0));
     } else if (lock.isPresent()) {
-      found.add(candidate(origin, lock.get().start()));
+      addLocked(origin, lock.get(), window, found);
     } else if (panel.cut() instanceof AutoCut && !panel.reveals().isEmpty()) {
-      addAutoCuts(origin, found);
+      addAutoCuts(origin, window, found);
     } else {
       Seconds moment = plainCut(origin.cue());
       long frame = moment.equals(origin.cue().at()) ? origin.cue().frame() : frameOf(moment);
-      found.add(candidate(origin, moment, frame, frame, 0));
+      if (window.contains(frame)) {
+        found.add(candidate(origin, moment, frame, frame, 0));
+      }
+    }
+  }
+
+  /** Where only some frames matter, places outside of the locked shot are left out. */
+  private void addLocked(Origin origin, FrameSpan span, CutWindow window, List<Candidate> found) {
+    boolean inside = landings.anyOnAccent() || span.contains(origin.cue().frame());
+    if (inside || window.equals(CutWindow.ANY)) {
+      found.add(candidate(origin, span.start()));
     }
   }
 
@@ -150,21 +200,25 @@ final class PanelCuts {
    * The cut on the latest felt beat that leaves room for every reveal and the closed hold, and the
    * later beats it may give way to while the reveals can still be shown at all.
    */
-  private void addAutoCuts(Origin origin, List<Candidate> found) {
+  private void addAutoCuts(Origin origin, CutWindow window, List<Candidate> found) {
     List<RevealRoom> rooms = landings.roomsBeforeCut(origin.cue(), origin.cutBefore());
     long needed = rooms.stream().mapToLong(this::neededCut).min().orElse(origin.cue().frame());
     if (panel.cue() instanceof Anywhere) {
       // Its reveals land on places of their own: it begins where it sits, in time for them.
-      if (origin.cue().frame() <= latestCut(rooms, needed)) {
-        found.add(candidate(origin, origin.cue().frame()));
+      long frame = origin.cue().frame();
+      if (frame <= latestCut(rooms, needed) && window.contains(frame)) {
+        found.add(candidate(origin, frame));
       }
       return;
     }
     needed = landings.anyOnAccent() ? needed : Math.min(needed, origin.cue().frame());
-    Candidate wanted = candidate(origin, beatAtOrBefore(needed));
-    found.add(wanted);
-    for (FilmBeat beat : input.ruler().beatsBetween(wanted.cut() + 1, latestCut(rooms, needed))) {
-      found.add(late(origin, wanted.cut(), beat.frame()));
+    long wanted = beatAtOrBefore(needed);
+    if (window.contains(wanted)) {
+      found.add(candidate(origin, wanted));
+    }
+    CutWindow late = new CutWindow(wanted + 1, latestCut(rooms, needed)).and(window);
+    for (FilmBeat beat : input.ruler().beatsBetween(late.first(), late.last())) {
+      found.add(late(origin, wanted, beat.frame()));
     }
   }
 
@@ -197,11 +251,15 @@ final class PanelCuts {
       return List.of();
     }
     Origin origin = Origin.again(wanted, input.ruler());
-    long last = latestCut(landings.roomsBeforeCut(wanted.cue(), origin.cutBefore()), wanted.cut());
+    List<RevealRoom> rooms = landings.roomsBeforeCut(wanted.cue(), origin.cutBefore());
+    long last = latestCut(rooms, wanted.cut());
     last = withReveals ? last : Math.max(last, wanted.cue().frame());
     List<Candidate> later = new ArrayList<>();
     for (long cut = wanted.cut() + 1; cut <= last; cut++) {
-      Candidate place = late(origin, wanted.cut(), cut);
+      Seconds at = input.ruler().momentOf(cut);
+      List<RevealRoom> here =
+          landings.anyIntoItself() ? landings.rooms(wanted.cue(), at, origin.cutBefore()) : rooms;
+      Candidate place = candidate(origin, at, cut, wanted.cut(), Costs.LATE_CUT, here);
       if (landings.keeps(place.rooms())) {
         later.add(place);
       }
@@ -227,12 +285,23 @@ final class PanelCuts {
 
   private Candidate candidate(
       Origin origin, Seconds cutAt, long cut, long wantedCut, long lateCost) {
+    List<RevealRoom> rooms = landings.rooms(origin.cue(), cutAt, origin.cutBefore());
+    return candidate(origin, cutAt, cut, wantedCut, lateCost, rooms);
+  }
+
+  private Candidate candidate(
+      Origin origin,
+      Seconds cutAt,
+      long cut,
+      long wantedCut,
+      long lateCost,
+      List<RevealRoom> rooms) {
     return new Candidate(
         origin.cue(),
         cutAt,
         cut,
         landings.anyOnAccent() ? cut : origin.cue().frame(),
-        landings.rooms(origin.cue(), cutAt, origin.cutBefore()),
+        rooms,
         origin.cost() + lateCost,
         origin.afterCut(),
         lock.isPresent() ? Candidate.Kind.LOCKED : origin.kind(),

@@ -145,13 +145,10 @@ final class PanelOrigins {
    * left to the bar lines.
    */
   private List<Origin> afterLengthAsked(List<Candidate> before) {
-    Panel panelBefore = input.panels().get(index - 1);
-    if (panelBefore.length().isEmpty()
-        || panelBefore.length().get().isRange()
-        || panelBefore.length().get().unit() == Unit.BARS) {
+    if (!asksExactly(input.panels().get(index - 1))) {
       return List.of();
     }
-    Length asked = panelBefore.length().get();
+    Length asked = input.panels().get(index - 1).length().orElseThrow();
     List<Origin> origins = new ArrayList<>();
     for (Candidate b : distinctCuts(before.stream().filter(c -> !c.kind().isFree()).toList())) {
       Seconds at = input.ruler().advance(b.cutAt(), asked.unit(), asked.most());
@@ -160,5 +157,20 @@ final class PanelOrigins {
       }
     }
     return origins;
+  }
+
+  private static boolean asksExactly(Panel panel) {
+    return panel.length().filter(l -> !l.isRange() && l.unit() != Unit.BARS).isPresent();
+  }
+
+  /** Whether the panel before may have it begin off the beat, if that can sit off the beat. */
+  boolean followsOffTheBeat(boolean beforeOffTheBeat) {
+    Panel panelBefore = input.panels().get(index - 1);
+    return input.lockOf(panelBefore).isPresent() || (beforeOffTheBeat && asksExactly(panelBefore));
+  }
+
+  /** What a place costs at least by itself, lengths and late cuts left out. */
+  long leastCost() {
+    return isChoice() ? asked.stream().mapToLong(PanelOrigins::returnCost).min().orElse(0) : 0;
   }
 }

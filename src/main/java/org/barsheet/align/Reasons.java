@@ -1,7 +1,9 @@
 package org.barsheet.align;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.Cues;
 import org.barsheet.input.Prose;
@@ -14,10 +16,14 @@ final class Reasons {
 
   private final AlignerInput input;
   private final Answer answer;
+  private final Map<String, Long> panelsOn;
 
   Reasons(AlignerInput input, Answer answer) {
     this.input = input;
     this.answer = answer;
+    this.panelsOn =
+        answer.places().stream()
+            .collect(Collectors.groupingBy(place -> place.cue().id(), Collectors.counting()));
   }
 
   /** Why a panel sits where it does, without a closing full stop. */
@@ -78,8 +84,7 @@ final class Reasons {
     long to =
         p + 1 < answer.places().size() ? answer.spans().get(p + 1).endExclusive() : Long.MAX_VALUE;
     List<Cue> free =
-        input.cues().counted(place.cue().name()).stream()
-            .filter(cue -> cue.frame() >= from && cue.frame() < to)
+        between(input.cues().counted(place.cue().name()), from, to).stream()
             .filter(cue -> isFree(cue, p))
             .toList();
     long certain = free.stream().filter(Cues::isCertain).count();
@@ -89,13 +94,30 @@ final class Reasons {
     return certain == 1 ? "the only free certain one here" : "one of " + certain + " free here";
   }
 
-  private boolean isFree(Cue cue, int p) {
-    for (int other = 0; other < answer.places().size(); other++) {
-      if (other != p && answer.places().get(other).cue().id().equals(cue.id())) {
-        return false;
+  /** Those of some cues, in order of time, that lie from one frame to before another. */
+  private static List<Cue> between(List<Cue> cues, long from, long to) {
+    int first = firstFrom(cues, from);
+    return cues.subList(first, Math.max(first, firstFrom(cues, to)));
+  }
+
+  private static int firstFrom(List<Cue> cues, long frame) {
+    int low = 0;
+    int high = cues.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (cues.get(middle).frame() < frame) {
+        low = middle + 1;
+      } else {
+        high = middle;
       }
     }
-    return true;
+    return low;
+  }
+
+  /** Whether no other panel sits on it. */
+  private boolean isFree(Cue cue, int p) {
+    boolean own = answer.places().get(p).cue().id().equals(cue.id());
+    return panelsOn.getOrDefault(cue.id(), 0L) == (own ? 1 : 0);
   }
 
   private String cut(int p, Candidate place) {

@@ -35,32 +35,34 @@ public record RevealRoom(
    */
   public static RevealRoom of(
       Reveal reveal, Cue cue, long accentFrame, int pictureLead, MusicRuler ruler) {
+    return of(reveal, cue, accentFrame, pictureLead, ruler, PictureRun.waysToShow(reveal));
+  }
+
+  /** The same where every way of showing the reveal is known. */
+  static RevealRoom of(
+      Reveal reveal,
+      Cue cue,
+      long accentFrame,
+      int pictureLead,
+      MusicRuler ruler,
+      List<PictureRun> ways) {
+    long landsFrame = accentFrame - pictureLead;
     if (reveal.landsOn() instanceof OnNotes && cue.occurrence().isPresent()) {
       List<Long> notes =
           cue.occurrence().get().noteTicks().stream()
               .map(tick -> ruler.frameOf(tick) - pictureLead)
               .toList();
-      return onNotes(reveal, accentFrame, accentFrame - pictureLead, notes);
+      NoteKeys keys = NoteKeys.of(notes, reveal.pictures());
+      return new RevealRoom(reveal, accentFrame, landsFrame, Optional.of(keys), ways);
     }
-    return landing(reveal, accentFrame, accentFrame - pictureLead);
-  }
-
-  /** The room of a reveal that lands on one frame. */
-  public static RevealRoom landing(Reveal reveal, long accentFrame, long landsFrame) {
-    return new RevealRoom(
-        reveal, accentFrame, landsFrame, Optional.empty(), PictureRun.waysToShow(reveal));
-  }
-
-  /** The room of a reveal that follows the notes, on frames the picture lead is taken off. */
-  public static RevealRoom onNotes(
-      Reveal reveal, long accentFrame, long landsFrame, List<Long> noteFrames) {
-    NoteKeys keys = NoteKeys.of(noteFrames, reveal.pictures());
-    return new RevealRoom(
-        reveal, accentFrame, landsFrame, Optional.of(keys), PictureRun.waysToShow(reveal));
+    return new RevealRoom(reveal, accentFrame, landsFrame, Optional.empty(), ways);
   }
 
   /** The same if it has to keep the frames of an earlier run, where it can; else unchanged. */
   RevealRoom keeping(List<Kept.Run> runs) {
+    if (runs.isEmpty()) {
+      return this;
+    }
     List<PictureRun> same = ways.stream().filter(way -> isOneOf(runs, way)).toList();
     return same.isEmpty() ? this : new RevealRoom(reveal, accentFrame, landsFrame, keys, same);
   }

@@ -26,11 +26,16 @@ public final class Cues {
 
   private final MusicRuler ruler;
   private final List<Cue> occurrences;
+  private final Map<String, List<Cue>> counted;
   private final List<Cue> marks;
 
   public Cues(Music music, MusicRuler ruler, List<Occurrence> found) {
     this.ruler = ruler;
     this.occurrences = ofOccurrences(found);
+    this.counted =
+        occurrences.stream()
+            .filter(cue -> cue.number() > 0)
+            .collect(Collectors.groupingBy(Cue::name, Collectors.toUnmodifiableList()));
     this.marks = ofMarks(music.score().marks());
   }
 
@@ -85,9 +90,7 @@ public final class Cues {
 
   /** Returns of a motif that count (certain and likely ones), in order of time. */
   public List<Cue> counted(String motif) {
-    return occurrences.stream()
-        .filter(cue -> cue.name().equals(motif) && cue.number() > 0)
-        .toList();
+    return counted.getOrDefault(motif, List.of());
   }
 
   /** Every mark of the file, in order. */

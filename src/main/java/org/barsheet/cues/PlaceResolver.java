@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -46,6 +47,7 @@ public final class PlaceResolver {
   private final FilmClock clock;
   private final Cues cues;
   private final long filmFrames;
+  private final Map<Integer, List<Bar>> barsByNumber;
   private final List<Problem> problems = new ArrayList<>();
 
   public PlaceResolver(Music music, Film film, FilmClock clock, Cues cues, long filmFrames) {
@@ -54,6 +56,7 @@ public final class PlaceResolver {
     this.clock = clock;
     this.cues = cues;
     this.filmFrames = filmFrames;
+    this.barsByNumber = music.bars().bars().stream().collect(Collectors.groupingBy(Bar::number));
   }
 
   /** Everything that could not be found so far, in the order asked. */
@@ -86,7 +89,9 @@ public final class PlaceResolver {
           checkInFilm(place, cue);
         }
       }
-      return found.stream().filter(this::isInFilm).toList();
+      return found.stream().allMatch(this::isInFilm)
+          ? found
+          : found.stream().filter(this::isInFilm).toList();
     } catch (Unfound unfound) {
       refuse(where, unfound.sentence, unfound.remedy);
       return List.of();
@@ -170,7 +175,7 @@ public final class PlaceResolver {
 
   private List<Bar> barsNumbered(int number) throws Unfound {
     BarGrid grid = music.bars();
-    List<Bar> bars = grid.numbered(number);
+    List<Bar> bars = barsByNumber.getOrDefault(number, List.of());
     if (bars.isEmpty()) {
       throw new Unfound("there is no bar " + number, barsOf(grid));
     }

@@ -3,6 +3,8 @@ package org.barsheet.timing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.barsheet.cues.Cues;
 import org.barsheet.cues.MotifSearch;
 import org.barsheet.input.Prose;
@@ -74,10 +76,11 @@ final class MotifFindings {
   }
 
   private void addUnused(String motif, List<Finding> findings) {
+    Set<String> used = shots.stream().map(shot -> shot.cue().id()).collect(Collectors.toSet());
     List<String> unused =
         cues.counted(motif).stream()
             .filter(Cues::isCertain)
-            .filter(cue -> shots.stream().noneMatch(shot -> shot.cue().id().equals(cue.id())))
+            .filter(cue -> !used.contains(cue.id()))
             .map(cue -> cue.title() + " (" + cue.place() + ")")
             .toList();
     if (unused.isEmpty()) {

@@ -2,9 +2,10 @@ package org.barsheet.align;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ class ExactSearchTest {
     AlignerInput input = plan(new Random(seed)).input();
     List<Stage> all = new PanelAligner(input).stages();
     AlignerTable table = new AlignerTable(all, input.filmFrames());
-    ExactSearch search = new ExactSearch(all, input);
+    ExactSearch search = ExactSearch.of(new PanelAligner(input).places(List.of()), input);
     assertThat(places(search.stages())).as("seed %d", seed).isLessThan(places(all));
     assertThat(search.table().best()).as("seed %d", seed).isEqualTo(table.best());
     assertThat(margins(all, table))
@@ -35,14 +36,17 @@ class ExactSearchTest {
     return stages.stream().mapToLong(Stage::size).sum();
   }
 
-  /** Every place that costs little more than the best, with what it costs. */
-  private static List<String> margins(List<Stage> stages, AlignerTable table) {
-    List<String> near = new ArrayList<>();
+  /** Every place that costs little more than the best, with how much more. */
+  static Map<String, Long> margins(List<Stage> stages, AlignerTable table) {
+    Map<String, Long> near = new TreeMap<>();
     for (int p = 0; p < stages.size(); p++) {
       for (int i = 0; i < stages.get(p).size(); i++) {
         long more = table.bestThrough(p, i) - table.best();
         if (more <= Rivals.DEAREST) {
-          near.add(p + " at " + stages.get(p).cut(i) + ": " + more);
+          Candidate place = stages.get(p).candidate(i);
+          String name =
+              p + " at " + place.cut() + ", " + place.cue().id() + ", " + place.afterCut();
+          near.merge(name, more, Math::min);
         }
       }
     }
@@ -50,15 +54,15 @@ class ExactSearchTest {
   }
 
   private static PlanBuilder plan(Random random) {
-    MusicBuilder music = new MusicBuilder().tempo(100).bars(120).tempo(132).bars(100);
-    for (int bar = 20; bar <= 200; bar += 40) {
+    MusicBuilder music = new MusicBuilder().tempo(100).bars(200).tempo(132).bars(160);
+    for (int bar = 20; bar <= 340; bar += 40) {
       music.mark("M" + bar, bar);
     }
     PlanBuilder plan = new PlanBuilder(music);
     List<String> lengths = List.of("", "", "2 bars", "3 beats", "5 bars", "1..6 bars");
     for (int p = 0; p < 50; p++) {
       boolean placed = p > 0 && p % 12 == 0 && random.nextBoolean();
-      String cue = placed ? "bar " + (p * 4 + random.nextInt(8)) : "";
+      String cue = placed ? "bar " + (p * 7 + random.nextInt(8)) : "";
       plan.panel(cue, lengths.get(random.nextInt(lengths.size())));
     }
     return plan;

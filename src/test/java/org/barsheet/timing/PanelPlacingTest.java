@@ -1,9 +1,11 @@
 package org.barsheet.timing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.barsheet.clock.Seconds;
+import org.barsheet.input.InputException;
 import org.barsheet.plan.Panel;
 import org.junit.jupiter.api.Test;
 
@@ -128,5 +130,16 @@ class PanelPlacingTest {
             .time();
     assertThat(sheet.shots().get(1).frames().start()).isEqualTo(77);
     assertThat(sheet.shots().get(1).frames().endExclusive()).isEqualTo(301);
+  }
+
+  @Test
+  void a_plan_of_more_panels_than_can_be_placed_is_refused_in_a_sentence() {
+    PlanBuilder plan = new PlanBuilder(new MusicBuilder().bars(4));
+    for (int p = 0; p <= TimingPlanner.MOST_PANELS; p++) {
+      plan.panel("", "");
+    }
+    assertThatThrownBy(plan::time)
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("the plan has 4,001 panels; 4,000 at most can be placed at once");
   }
 }

@@ -1,4 +1,4 @@
-package org.barsheet.timing;
+package org.barsheet.align;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -8,11 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.barsheet.align.AlignerInput;
-import org.barsheet.align.Candidate;
-import org.barsheet.align.PictureRun;
-import org.barsheet.align.RevealRoom;
-import org.barsheet.align.Stage;
 import org.barsheet.cues.Cue;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;

@@ -1,4 +1,4 @@
-package org.barsheet.timing;
+package org.barsheet.align;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,13 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
-import org.barsheet.align.AlignerInput;
-import org.barsheet.align.AlignerTable;
-import org.barsheet.align.BestAnswers;
-import org.barsheet.align.Costs;
-import org.barsheet.align.PanelAligner;
-import org.barsheet.align.Stage;
 import org.barsheet.input.InputException;
+import org.barsheet.timing.MusicBuilder;
+import org.barsheet.timing.PlanBuilder;
+import org.barsheet.timing.RandomPlans;
+import org.barsheet.timing.Reveals;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -75,13 +73,14 @@ class AlignerAgainstBruteForceTest {
   /** Checks one plan; returns how often panels that are no neighbours wanted one return. */
   private int check(long seed, PlanBuilder plan) {
     AlignerInput input;
-    List<Stage> stages;
+    PanelAligner aligner;
     try {
       input = plan.input();
-      stages = new PanelAligner(input).stages();
+      aligner = new PanelAligner(input);
     } catch (InputException unfound) {
       return 0;
     }
+    List<Stage> stages = aligner.stages();
     BruteForce all = new BruteForce(input, stages);
     AlignerTable table = new AlignerTable(stages, input.filmFrames());
     if (all.answers().isEmpty()) {
@@ -108,6 +107,13 @@ class AlignerAgainstBruteForceTest {
             .isEqualTo(through.getOrDefault(List.of(p, i), Costs.IMPOSSIBLE));
       }
     }
+    ExactSearch search = ExactSearch.of(aligner.places(List.of()), input);
+    assertThat(cuts(search.stages(), search.table().bestAnswer()))
+        .as("seed %d", seed)
+        .isEqualTo(earliest(stages, all, least));
+    assertThat(ExactSearchTest.margins(search.stages(), search.table()))
+        .as("seed %d", seed)
+        .isEqualTo(ExactSearchTest.margins(stages, table));
     return all.shared();
   }
 

@@ -1,0 +1,226 @@
+package org.barsheet.align;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.barsheet.clock.FrameSpan;
+import org.barsheet.plan.Length;
+
+/**
+ * Places in order of cut, ready for counting: what a shot of a length costs that begins at one of
+ * them and ends before a frame. Panels that ask the same share one.
+ */
+final class PlaceCosts {
+
+  private final Candidate[] places;
+  private final Optional<Length> asked;
+  private final Optional<FrameSpan> lock;
+  private final LengthTable lengths;
+  private final boolean wish;
+  private final double weight;
+  private final boolean hangs;
+  private final long[] cuts;
+  private final long[] cueFrames;
+  private final long[] earliestEnds;
+  private final long[] latestEnds;
+  private final long[] roomyEnds;
+  private final long[] roomyCosts;
+  private final double[] wanted;
+  private final long leastFrames;
+  private final long mostFrames;
+  private final double leastWanted;
+  private final double mostWanted;
+
+  PlaceCosts(
+      List<Candidate> places,
+      Optional<Length> asked,
+      Optional<FrameSpan> lock,
+      LengthTable lengths,
+      double meanLength) {
+    this.places = places.toArray(Candidate[]::new);
+    this.hangs = places.stream().anyMatch(place -> place.afterCut() != Candidate.ANY);
+    this.asked = asked;
+    this.lock = lock;
+    this.lengths = lengths;
+    this.wish = asked.filter(length -> !length.isRange()).isPresent();
+    this.weight = weight(asked);
+    this.cuts = places.stream().mapToLong(Candidate::cut).toArray();
+    this.cueFrames = places.stream().mapToLong(place -> place.cue().frame()).toArray();
+    int size = cuts.length;
+    this.earliestEnds = new long[size];
+    this.latestEnds = new long[size];
+    this.wanted = new double[size];
+    boolean rooms = places.stream().anyMatch(place -> !place.rooms().isEmpty());
+    this.roomyEnds = rooms ? new long[size] : earliestEnds;
+    this.roomyCosts = new long[rooms ? size : 0];
+    double mean = Math.max(1, meanLength);
+    for (int i = 0; i < size; i++) {
+      wanted[i] = wish ? Math.max(1, askedFrames(i)) : mean;
+      setLimits(i, this.places[i]);
+      if (rooms) {
+        setRooms(i, this.places[i]);
+      }
+    }
+    this.leastFrames = reach(earliestEnds).min().orElse(1);
+    this.mostFrames = reach(latestEnds).max().orElse(1);
+    this.leastWanted = Arrays.stream(wanted).min().orElse(1);
+    this.mostWanted = Arrays.stream(wanted).max().orElse(1);
+  }
+
+  /** How much the length of a shot counts. */
+  static double weight(Optional<Length> asked) {
+    boolean wish = asked.filter(length -> !length.isRange()).isPresent();
+    return wish ? Costs.LENGTH_ASKED : Costs.LENGTH_UNASKED;
+  }
+
+  private LongStream reach(long[] ends) {
+    return IntStream.range(0, ends.length).mapToLong(i -> ends[i] - cuts[i]);
+  }
+
+  private void setLimits(int i, Candidate place) {
+    earliestEnds[i] = Math.max(place.cut(), place.anchor()) + 1;
+    latestEnds[i] = Costs.IMPOSSIBLE;
+    if (lock.isPresent()) {
+      earliestEnds[i] = Math.max(earliestEnds[i], lock.get().endExclusive());
+      latestEnds[i] = lock.get().endExclusive();
+    } else if (asked.isPresent() && !wish) {
+      Length range = asked.get();
+      long least = lengths.frameAfter(place.cutAt(), range.unit(), range.least());
+      earliestEnds[i] = Math.max(earliestEnds[i], least);
+      latestEnds[i] = lengths.frameAfter(place.cutAt(), range.unit(), range.most());
+    }
+    if (place.cut() < 0 || place.anchor() < place.cut()) {
+      latestEnds[i] = -1;
+    }
+  }
+
+  private void setRooms(int i, Candidate place) {
+    roomyEnds[i] = earliestEnds[i];
+    for (RevealRoom room : place.rooms()) {
+      Optional<Long> earliest = room.earliestEnd(place.cut());
+      if (earliest.isEmpty()) {
+        latestEnds[i] = -1;
+        return;
+      }
+      earliestEnds[i] = Math.max(earliestEnds[i], earliest.get());
+      for (PictureRun way : room.ways()) {
+        roomyEnds[i] = Math.max(roomyEnds[i], room.endFrame(way));
+      }
+    }
+    roomyCosts[i] = squeezed(place, Long.MAX_VALUE);
+  }
+
+  private static long squeezed(Candidate place, long end) {
+    long cost = 0;
+    for (RevealRoom room : place.rooms()) {
+      PictureRun way = room.fit(place.cut(), end).orElseThrow();
+      cost += Costs.squeeze(way, room.ways().get(0));
+    }
+    return cost;
+  }
+
+  int size() {
+    return cuts.length;
+  }
+
+  Candidate place(int i) {
+    return places[i];
+  }
+
+  /** Whether some place can only be taken after one start of the panel before. */
+  boolean hangs() {
+    return hangs;
+  }
+
+  long cut(int i) {
+    return cuts[i];
+  }
+
+  /** The frame of the cue it sits on. */
+  long cueFrame(int i) {
+    return cueFrames[i];
+  }
+
+  /** The first place whose cut is at or after a frame. */
+  int firstFrom(long frame) {
+    int low = 0;
+    int high = cuts.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (cuts[middle] < frame) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  /** The frames asked for a shot that begins there, where the plan asks for a length. */
+  long askedFrames(int i) {
+    Length length = asked.orElseThrow();
+    return lengths.frameAfter(places[i].cutAt(), length.unit(), length.most()) - cuts[i];
+  }
+
+  /** The earliest frame a shot that begins there may end before. */
+  long earliestEnd(int i) {
+    return earliestEnds[i];
+  }
+
+  /** The latest frame a shot that begins there may end before; less than the earliest if none. */
+  long latestEnd(int i) {
+    return latestEnds[i];
+  }
+
+  /** The fewest frames a shot can have, wherever it begins. */
+  long leastFrames() {
+    return leastFrames;
+  }
+
+  /** The most frames a shot can have, wherever it begins. */
+  long mostFrames() {
+    return mostFrames;
+  }
+
+  double leastWanted() {
+    return leastWanted;
+  }
+
+  double mostWanted() {
+    return mostWanted;
+  }
+
+  /** Cost of a shot, length and squeezed reveals, or {@link Costs#IMPOSSIBLE}. */
+  long shotCost(int i, long end) {
+    if (end < earliestEnds[i] || end > latestEnds[i]) {
+      return Costs.IMPOSSIBLE;
+    }
+    return lengthCost(i, end) + squeezeCost(i, end);
+  }
+
+  /** The part of a shot's cost that its length makes. */
+  long lengthCost(int i, long end) {
+    return (long) (Costs.length(weight, end - cuts[i], wanted[i]) + 0.5);
+  }
+
+  /** The same before it is rounded, and no less for lengths no shot can have. */
+  double plainLengthCost(int i, long end) {
+    return Costs.length(weight, end - cuts[i], wanted[i]);
+  }
+
+  /** What a shot of so many frames costs at least for its length, wherever it begins. */
+  double leastLengthCost(long frames) {
+    double nearest = Math.max(leastWanted, Math.min(mostWanted, (double) frames));
+    return Costs.length(weight, frames, nearest);
+  }
+
+  /** The part of a shot's cost that squeezed reveals make. */
+  long squeezeCost(int i, long end) {
+    if (roomyCosts.length == 0) {
+      return 0;
+    }
+    return end >= roomyEnds[i] ? roomyCosts[i] : squeezed(places[i], end);
+  }
+}
