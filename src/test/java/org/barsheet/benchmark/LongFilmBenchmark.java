@@ -33,7 +33,7 @@ class LongFilmBenchmark {
               List.of(Path.of("target", "barsheet").toString(), "check", plan.toString()));
       System.out.printf(
           "%-26s %6d panels %7.2f s of processor time %6d MB%n",
-          mixture, panels, run.processorSeconds(), run.megabytes());
+          mixture, panels, run.processor(), run.megabytes());
     }
   }
 }
