@@ -76,8 +76,7 @@ final class Making {
 
   /** Keeps the workbook before where people changed it, or typed what has no row any more. */
   private Optional<KeptWorkbook> keep(Path book, CarriedOver carried) {
-    if (!Files.isRegularFile(book)
-        || (carried.everything() && WorkbookWriter.isUntouched(book))) {
+    if (!Files.isRegularFile(book) || (carried.everything() && WorkbookWriter.isUntouched(book))) {
       return Optional.empty();
     }
     Path kept = KeptName.beside(book);

@@ -1,5 +1,6 @@
 package org.barsheet.production;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;

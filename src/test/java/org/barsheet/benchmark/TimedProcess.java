@@ -40,7 +40,8 @@ record TimedProcess(double seconds, double processor, long megabytes) {
     return runs.get(RUNS / 2);
   }
 
-  private static TimedProcess once(List<String> command) throws IOException, InterruptedException {
+  /** One run of a command. */
+  static TimedProcess once(List<String> command) throws IOException, InterruptedException {
     long start = System.nanoTime();
     Process process =
         new ProcessBuilder(command)

@@ -240,7 +240,10 @@ class LauncherTest {
     assertThat(java.toFile().setExecutable(true)).isTrue();
     ProcessBuilder builder = new ProcessBuilder(link.toString(), "about");
     Map<String, String> environment = builder.environment();
-    environment.keySet().removeIf(name -> name.startsWith("LC_") || name.equals("LANG") || name.equals("JAVA_HOME"));
+    environment
+        .keySet()
+        .removeIf(
+            name -> name.startsWith("LC_") || name.equals("LANG") || name.equals("JAVA_HOME"));
     environment.putAll(locale);
     environment.put("PATH", folder.resolve("bin") + ":" + System.getenv("PATH"));
     return new String(builder.start().getInputStream().readAllBytes(), UTF_8);

@@ -175,7 +175,7 @@ class TypedCellsTest {
       book.book().write(out);
     }
     assertThat(WorkbookWriter.make(FILM, TypedCells.read(saved)).carried())
-        .isEqualTo(new CarriedOver(0, 1));
+        .isEqualTo(new CarriedOver(0, 1, true));
   }
 
   @Test
