@@ -202,18 +202,18 @@ final class PlaceCosts {
 
   /** The part of a shot's cost that its length makes. */
   long lengthCost(int i, long end) {
-    return (long) (Costs.length(weight, end - cuts[i], wanted[i]) + 0.5);
+    return (long) (Costs.length(weight, (double) (end - cuts[i]), wanted[i]) + 0.5);
   }
 
   /** The same before it is rounded, and no less for lengths no shot can have. */
   double plainLengthCost(int i, long end) {
-    return Costs.length(weight, end - cuts[i], wanted[i]);
+    return Costs.length(weight, (double) (end - cuts[i]), wanted[i]);
   }
 
   /** What a shot of so many frames costs at least for its length, wherever it begins. */
   double leastLengthCost(long frames) {
     double nearest = Math.max(leastWanted, Math.min(mostWanted, (double) frames));
-    return Costs.length(weight, frames, nearest);
+    return Costs.length(weight, (double) frames, nearest);
   }
 
   /** The part of a shot's cost that squeezed reveals make. */

@@ -23,7 +23,7 @@ final class PlanPlaces {
   private final LengthTable lengths;
   private final List<Candidate> besides;
   private final Map<List<Object>, List<Candidate>> lists = new HashMap<>();
-  private final Map<List<Candidate>, Map<Optional<Length>, PlaceCosts>> costs =
+  private final IdentityHashMap<List<Candidate>, Map<Optional<Length>, PlaceCosts>> costs =
       new IdentityHashMap<>();
   private final Map<Integer, List<Candidate>> every = new HashMap<>();
   private final boolean[] offTheBeat;

@@ -175,7 +175,7 @@ final class ChainSearch {
         if (cost <= best) {
           cost += stepCost(states.note(state), note);
         }
-        if (cost < best || cost == best && from != before && state < from) {
+        if (cost < best || (cost == best && from != before && state < from)) {
           best = cost;
           from = state;
         }

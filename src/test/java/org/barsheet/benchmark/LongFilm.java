@@ -130,11 +130,11 @@ final class LongFilm {
       case NEAR_BAR -> ", cue: figure near bar " + bar;
       case MARKS -> panel % 5 == 0 ? ", cue: mark M" + panel / 5 : "";
       case LENGTHS -> ", length: " + (1 + random.nextInt(3)) + " bars";
-      case ALL_KINDS -> panel % 20 == 0 ? ", cue: bar " + bar : anyKind(panel);
+      case ALL_KINDS -> panel % 20 == 0 ? ", cue: bar " + bar : anyKind();
     };
   }
 
-  private String anyKind(int panel) {
+  private String anyKind() {
     String length = random.nextInt(4) == 0 ? ", length: 1..4 bars" : "";
     return switch (random.nextInt(5)) {
       case 0 -> ", cue: figure" + length;

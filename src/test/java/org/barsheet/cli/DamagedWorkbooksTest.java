@@ -42,8 +42,14 @@ class DamagedWorkbooksTest {
     plan = folder.resolve("quay.yaml");
     Files.writeString(
         plan,
-        "title: The quay\nscore: quay.mid\nfilm: {frame-rate: 24}\npanels:\n"
-            + "  - {panel: 1, action: Fog}\n  - {panel: 2, action: A lamp, cue: bar 6}\n",
+        """
+        title: The quay
+        score: quay.mid
+        film: {frame-rate: 24}
+        panels:
+          - {panel: 1, action: Fog}
+          - {panel: 2, action: A lamp, cue: bar 6}
+        """,
         UTF_8);
     book = folder.resolve("quay-sheets/quay.xlsx");
     kept = folder.resolve("quay-sheets/quay-kept-1.xlsx");

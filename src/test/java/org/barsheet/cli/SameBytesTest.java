@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -62,7 +63,7 @@ class SameBytesTest {
     assertThat(elsewhere.keySet()).isEqualTo(made.keySet()).hasSizeGreaterThan(10);
     for (String name : made.keySet()) {
       if (name.endsWith(".xlsx")) {
-        Map<String, byte[]> entries = entries(elsewhere.get(name));
+        Map<String, byte[]> entries = entries(Objects.requireNonNull(elsewhere.get(name)));
         entries(made.get(name))
             .forEach((entry, bytes) -> assertThat(entries.get(entry)).as(entry).isEqualTo(bytes));
       }
