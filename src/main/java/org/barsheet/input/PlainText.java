@@ -11,13 +11,14 @@ import java.util.regex.Pattern;
 public final class PlainText {
 
   private static final int HALF_OF_A_CHARACTER = 0xFFFD;
+  private static final int FIRST_TURN = 0x061C;
   private static final Pattern SIGN = Pattern.compile("\\X");
 
   private PlainText() {}
 
   /** The text without them; most texts are left as they are. */
   public static String of(String text) {
-    if (text.chars().allMatch(c -> c < 0x0600)) {
+    if (isBelowAllOfThem(text)) {
       return text;
     }
     StringBuilder plain = new StringBuilder(text.length());
@@ -26,6 +27,15 @@ public final class PlainText {
         .map(c -> Character.getType(c) == Character.SURROGATE ? HALF_OF_A_CHARACTER : c)
         .forEach(plain::appendCodePoint);
     return plain.toString();
+  }
+
+  private static boolean isBelowAllOfThem(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= FIRST_TURN) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**
@@ -53,7 +63,7 @@ public final class PlainText {
    * and the deprecated format characters (Unicode Standard, 23.3).
    */
   private static boolean turnsDirection(int c) {
-    return c == 0x061C
+    return c == FIRST_TURN
         || c == 0x200E
         || c == 0x200F
         || (c >= 0x202A && c <= 0x202E)
