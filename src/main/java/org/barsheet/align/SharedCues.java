@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.barsheet.cues.Cue;
@@ -170,7 +170,9 @@ final class SharedCues {
   /** The different cues that can be held when a panel begins on a frame, as they were found. */
   private Set<Set<String>> ways(int p, long cut, NavigableMap<Integer, Held> now, int firstFree) {
     Set<Set<String>> ways = new LinkedHashSet<>();
-    now.headMap(firstFree, false).values().forEach(held -> ways.add(stillHeld(p, cut, held.held())));
+    now.headMap(firstFree, false)
+        .values()
+        .forEach(held -> ways.add(stillHeld(p, cut, held.held())));
     if (firstFree < Integer.MAX_VALUE || now.isEmpty()) {
       ways.add(Set.of());
     }
