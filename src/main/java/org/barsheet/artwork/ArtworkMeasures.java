@@ -46,12 +46,13 @@ public record ArtworkMeasures(
 
   /** Measures a plan's artwork. */
   public static ArtworkMeasures of(Plan plan) {
-    Artwork artwork = plan.artwork();
+    Artwork artwork = plan.workshop().artwork();
     Film film = plan.film();
     double wide =
         Math.max(artwork.squaresWide(), artwork.squaresHigh() * film.width() / film.height());
     OptionalDouble headroom =
-        plan.camera()
+        plan.workshop()
+            .camera()
             .map(camera -> OptionalDouble.of(new Optics(camera, film).headroom()))
             .orElse(OptionalDouble.empty());
     return new ArtworkMeasures(
@@ -61,7 +62,7 @@ public record ArtworkMeasures(
         headroom.isPresent()
             ? OptionalDouble.of(wide / headroom.getAsDouble())
             : OptionalDouble.empty(),
-        plan.openings().stream().map(opening -> measure(opening, plan)).toList());
+        plan.workshop().openings().stream().map(opening -> measure(opening, plan)).toList());
   }
 
   private static OpeningMeasure measure(Opening opening, Plan plan) {
@@ -76,7 +77,7 @@ public record ArtworkMeasures(
     }
     return new OpeningMeasure(
         opening,
-        ModelScale.of(opening, plan.artwork()),
+        ModelScale.of(opening, plan.workshop().artwork()),
         closest,
         closest.isPresent() ? plan.film().width() / narrowest : 0);
   }

@@ -39,7 +39,7 @@ final class CallAdvice {
   }
 
   List<String> playAlong() {
-    String name = FileNames.withoutExtension(timing.plan().file());
+    String name = FileNames.withoutExtension(timing.plan().text().file());
     String handle = Appearance.HANDLE.toDecimal(0) + " s";
     return List.of(
         "Play "
@@ -169,6 +169,7 @@ final class CallAdvice {
   private Optional<String> backing(Opening opening) {
     return timing
         .plan()
+        .workshop()
         .artwork()
         .model(opening.model())
         .map(Artwork.Model::backing)

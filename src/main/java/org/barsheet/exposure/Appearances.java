@@ -46,7 +46,7 @@ public final class Appearances {
 
   private Appearance appearance(Shot shot, Appears appears) {
     Performer performer = timing.plan().performer(appears.performer()).orElseThrow();
-    Opening opening = timing.plan().opening(appears.opening()).orElseThrow();
+    Opening opening = timing.plan().workshop().opening(appears.opening()).orElseThrow();
     FrameSpan frames = openFrames(shot, opening.name());
     return new Appearance(
         shot.index(), performer, opening, frames, sounding(performer.part(), frames));

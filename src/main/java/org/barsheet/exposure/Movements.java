@@ -56,13 +56,13 @@ public final class Movements {
   private MovementKey keyOf(Reveal reveal) {
     Opening opening = openingOf(reveal);
     double enlarged =
-        plan.artwork().model(opening.model()).map(Artwork.Model::enlarged).orElse(1.0);
+        plan.workshop().artwork().model(opening.model()).map(Artwork.Model::enlarged).orElse(1.0);
     return MovementKey.of(reveal, opening, enlarged);
   }
 
   /** The opening that a reveal moves. */
   public Opening openingOf(Reveal reveal) {
-    return plan.opening(reveal.opening()).orElseThrow();
+    return plan.workshop().opening(reveal.opening()).orElseThrow();
   }
 
   /** The movement whose pictures a reveal shows. */
@@ -78,10 +78,10 @@ public final class Movements {
   private Movement movement(Draft draft) {
     return Movement.of(
         unused(nameOf(draft)),
-        plan.opening(draft.firstOpening()).orElseThrow(),
+        plan.workshop().opening(draft.firstOpening()).orElseThrow(),
         List.copyOf(draft.openings),
-        plan.artwork(),
-        plan.hand(),
+        plan.workshop().artwork(),
+        plan.workshop().hand(),
         draft.key.slow(),
         draft.key.evenIn(),
         draft.pictures);

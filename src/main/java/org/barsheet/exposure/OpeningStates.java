@@ -18,7 +18,7 @@ public final class OpeningStates {
     Map<String, Double> open = new HashMap<>();
     List<OpeningState> states = new ArrayList<>();
     for (Shot shot : timing.shots()) {
-      for (Opening opening : timing.plan().openings()) {
+      for (Opening opening : timing.plan().workshop().openings()) {
         double before = open.getOrDefault(opening.name(), 0.0);
         OpeningState state = state(shot, opening.name(), before, reveals);
         open.put(opening.name(), state.atLastFrame());

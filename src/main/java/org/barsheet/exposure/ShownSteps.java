@@ -25,7 +25,7 @@ public final class ShownSteps {
 
   /** All of them, worst first; none where the plan gives no largest step. */
   public List<Finding> of(List<PlannedReveal> reveals, Movements movements) {
-    Hand hand = timing.plan().hand();
+    Hand hand = timing.plan().workshop().hand();
     for (PlannedReveal reveal : reveals) {
       Movement movement = movements.of(reveal.reveal());
       long shown = reveal.exposures().stream().map(Exposure::picture).distinct().count();

@@ -29,7 +29,7 @@ public final class Photographs {
 
   public Photographs(FilmSheet sheet) {
     this.sheet = sheet;
-    Artwork artwork = sheet.plan().artwork();
+    Artwork artwork = sheet.plan().workshop().artwork();
     Film film = sheet.plan().film();
     this.wholeArtwork =
         Rects.shaped(
@@ -75,6 +75,7 @@ public final class Photographs {
   private boolean isOfArtwork(PlannedReveal reveal) {
     return sheet
         .plan()
+        .workshop()
         .artwork()
         .model(reveal.opening().model())
         .map(model -> model.enlarged() == 1)

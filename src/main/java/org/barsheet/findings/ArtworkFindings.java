@@ -28,9 +28,9 @@ public final class ArtworkFindings {
 
   /** All of them, worst first. */
   public List<Finding> all() {
-    plan.openings().forEach(this::addSmall);
+    plan.workshop().openings().forEach(this::addSmall);
     List<Opening> seen = new ArrayList<>();
-    for (Opening opening : plan.openings()) {
+    for (Opening opening : plan.workshop().openings()) {
       seen.forEach(earlier -> addOverlap(earlier, opening));
       seen.add(opening);
     }
@@ -38,8 +38,8 @@ public final class ArtworkFindings {
   }
 
   private void addSmall(Opening opening) {
-    double smallest = plan.artwork().smallestWorkableMillimetres();
-    ModelScale scale = ModelScale.of(opening, plan.artwork());
+    double smallest = plan.workshop().artwork().smallestWorkableMillimetres();
+    ModelScale scale = ModelScale.of(opening, plan.workshop().artwork());
     double shorter = scale.millimetres(Math.min(opening.rect().wide(), opening.rect().high()));
     if (shorter >= smallest) {
       return;

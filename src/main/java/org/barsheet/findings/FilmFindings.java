@@ -45,7 +45,7 @@ public final class FilmFindings {
     findings.addAll(more);
     addStates();
     appearances.forEach(this::addAppearance);
-    plan.openings().forEach(this::addUnfilled);
+    plan.workshop().openings().forEach(this::addUnfilled);
     plan.performers().forEach(this::addPerformer);
     return findings.worstFirst();
   }

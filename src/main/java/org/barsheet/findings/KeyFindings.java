@@ -29,10 +29,11 @@ public final class KeyFindings {
 
   /** All of them, worst first. */
   public List<Finding> all() {
-    plan.artwork().models().forEach(this::addPalette);
+    plan.workshop().artwork().models().forEach(this::addPalette);
     Set<List<String>> told = new LinkedHashSet<>();
     for (Appearance appearance : appearances) {
-      Artwork.Model model = plan.artwork().model(appearance.opening().model()).orElseThrow();
+      Artwork.Model model =
+          plan.workshop().artwork().model(appearance.opening().model()).orElseThrow();
       if (told.add(List.of(appearance.performer().name(), model.backing()))) {
         addClothes(appearance, model);
       }
@@ -41,11 +42,12 @@ public final class KeyFindings {
   }
 
   private void addPalette(Artwork.Model model) {
-    Optional<KeyColour> key = KeyColour.backing(model.backing(), plan.artwork().palette());
+    Optional<KeyColour> key =
+        KeyColour.backing(model.backing(), plan.workshop().artwork().palette());
     if (key.isEmpty() || !key.get().isTooNear()) {
       return;
     }
-    KeyColour best = KeyColour.candidates(plan.artwork().palette()).get(0);
+    KeyColour best = KeyColour.candidates(plan.workshop().artwork().palette()).get(0);
     findings.add(
         Severity.WARNING,
         Concerns.ANIMATOR,

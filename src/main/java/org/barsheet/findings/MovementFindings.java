@@ -46,7 +46,7 @@ public final class MovementFindings {
   }
 
   private void addLargestStep(Movement movement) {
-    LargestStep largest = LargestStep.of(movement, plan.hand());
+    LargestStep largest = LargestStep.of(movement, plan.workshop().hand());
     if (largest.isWithin()) {
       return;
     }
@@ -55,7 +55,7 @@ public final class MovementFindings {
             ? "take " + largest.enough().getAsInt() + " pictures to keep every step within it"
             : "no number of pictures keeps it within that: choose another limit";
     add(
-        plan.hand().largestStep().isPresent() ? Severity.WARNING : Severity.NOTE,
+        plan.workshop().hand().largestStep().isPresent() ? Severity.WARNING : Severity.NOTE,
         movement.name()
             + " jumps "
             + largest.words()
@@ -63,7 +63,7 @@ public final class MovementFindings {
             + largest.picture()
             + "; its limit is "
             + largest.limitWords()
-            + (plan.hand().largestStep().isPresent() ? "" : ", an eighth of its way"),
+            + (plan.workshop().hand().largestStep().isPresent() ? "" : ", an eighth of its way"),
         remedy);
   }
 
@@ -131,7 +131,7 @@ public final class MovementFindings {
     Opening first = first(movement);
     List<String> unlike =
         movement.openings().stream()
-            .map(name -> plan.opening(name).orElseThrow())
+            .map(name -> plan.workshop().opening(name).orElseThrow())
             .filter(other -> !isLike(first, other))
             .map(Opening::name)
             .toList();
@@ -156,6 +156,6 @@ public final class MovementFindings {
   }
 
   private Opening first(Movement movement) {
-    return plan.opening(movement.openings().get(0)).orElseThrow();
+    return plan.workshop().opening(movement.openings().get(0)).orElseThrow();
   }
 }

@@ -121,7 +121,7 @@ public final class RevealFramingFindings {
               + percent(enlargement),
           "take those pictures from nearer, or with a camera of more pixels");
     }
-    Optional<Optics> optics = plan.camera().map(camera -> new Optics(camera, film));
+    Optional<Optics> optics = plan.workshop().camera().map(camera -> new Optics(camera, film));
     optics.ifPresent(o -> setUp.runs().forEach(run -> addLooming(run, view, o)));
   }
 

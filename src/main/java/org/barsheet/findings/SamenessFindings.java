@@ -105,11 +105,11 @@ public final class SamenessFindings {
   }
 
   private boolean isEnlarged(Movement movement) {
-    return plan.artwork().model(movement.model()).orElseThrow().enlarged() != 1;
+    return plan.workshop().artwork().model(movement.model()).orElseThrow().enlarged() != 1;
   }
 
   private Opening.Motion motion(Movement movement) {
-    return plan.opening(movement.openings().get(0)).orElseThrow().motion();
+    return plan.workshop().opening(movement.openings().get(0)).orElseThrow().motion();
   }
 
   private static boolean isOpposite(Opening.Motion one, Opening.Motion other) {

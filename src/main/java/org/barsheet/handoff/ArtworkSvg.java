@@ -41,11 +41,11 @@ final class ArtworkSvg {
   }
 
   private String page() {
-    Artwork artwork = sheet.plan().artwork();
+    Artwork artwork = sheet.plan().workshop().artwork();
     ArtworkMap map =
         ArtworkMap.within(
             artwork,
-            sheet.plan().openings(),
+            sheet.plan().workshop().openings(),
             wide - 2 * MARGIN,
             high - 2 * MARGIN - HEADING - FOOT);
     svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");

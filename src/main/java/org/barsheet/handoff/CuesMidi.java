@@ -30,7 +30,7 @@ final class CuesMidi {
   static void write(FilmSheet sheet, OutputStream out) throws IOException {
     TimingSheet timing = sheet.timing();
     try {
-      Sequence sequence = ScoreSequence.of(timing.music().score(), timing.plan().score());
+      Sequence sequence = ScoreSequence.of(timing.music().score(), timing.plan().music().score());
       Track first = sequence.getTracks()[0];
       String begins = "music starts on film frame " + timing.clock().musicStartFrame();
       String counting = FilmWords.counting(timing.plan().film());

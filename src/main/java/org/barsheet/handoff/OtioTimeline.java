@@ -81,7 +81,7 @@ final class OtioTimeline {
     }
     tracks.addAll(performers());
     tracks.add(guide(guide));
-    sheet.plan().recording().flatMap(this::recording).ifPresent(tracks::add);
+    sheet.plan().music().recording().flatMap(this::recording).ifPresent(tracks::add);
     String title = sheet.plan().title();
     return Otio.timeline(
         title,

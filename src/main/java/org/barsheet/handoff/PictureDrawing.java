@@ -21,7 +21,7 @@ final class PictureDrawing {
 
   PictureDrawing(FilmSheet sheet, Movement movement, PictureParts parts) {
     this.movement = movement;
-    this.opening = sheet.plan().opening(movement.openings().get(0)).orElseThrow();
+    this.opening = sheet.plan().workshop().opening(movement.openings().get(0)).orElseThrow();
     this.parts = parts;
   }
 

@@ -48,7 +48,7 @@ final class PlateDrawing {
 
   private static void openings(
       Canvas canvas, FilmSheet sheet, Shot shot, Framing framing, int line) {
-    for (Opening opening : sheet.plan().openings()) {
+    for (Opening opening : sheet.plan().workshop().openings()) {
       PixelRect box = box(framing.inPicture(opening.rect(), shot.frames().start()));
       canvas.fill(box, openAtFirst(sheet, shot, opening) > 0 ? PaperColor.LAMP : PaperColor.PAPER);
       canvas.outline(box, line, PaperColor.INK);

@@ -81,7 +81,7 @@ public final class TimingJson {
     array("bars", sheet.timing().bars(), this::bar);
     array("cues", sheet.timing().cues(), this::cue);
     array("shots", sheet.timing().shots(), this::shot);
-    array("openings", sheet.plan().openings(), this::opening);
+    array("openings", sheet.plan().workshop().openings(), this::opening);
     array("movements", sheet.movements(), movement -> MovementJson.write(json, movement));
     array("appearances", sheet.appearances(), this::appearance);
     shooting(sheet.shooting());
@@ -112,8 +112,8 @@ public final class TimingJson {
     json.name("musicStartFrame").value(sheet.timing().clock().musicStartFrame());
     json.name("lengthFrames").value(sheet.timing().lengthFrames());
     json.name("pictureLead").value(film.pictureLead());
-    if (sheet.plan().recording().isPresent()) {
-      recording(sheet.plan().recording().get());
+    if (sheet.plan().music().recording().isPresent()) {
+      recording(sheet.plan().music().recording().get());
     }
     json.endObject();
   }

@@ -55,7 +55,7 @@ final class Clips {
 
   /** A file as seen from the plan's folder, so that sheets do not depend on where that is. */
   private static String asTyped(Plan plan, Path file) {
-    Optional<Path> folder = Optional.ofNullable(plan.file().getParent());
+    Optional<Path> folder = Optional.ofNullable(plan.text().file().getParent());
     return folder
         .filter(file::startsWith)
         .map(parent -> parent.relativize(file))

@@ -28,15 +28,15 @@ final class InputFiles {
   /** Refuses a plan whose score or recording is missing, or whose recording does not sound. */
   static void check(Plan plan) {
     List<Problem> problems = new ArrayList<>();
-    if (!Files.exists(plan.score())) {
+    if (!Files.exists(plan.music().score())) {
       problems.add(
           Problem.at(
-              plan.file().toString(),
+              plan.text().file().toString(),
               "score",
-              "there is no file " + plan.score(),
+              "there is no file " + plan.music().score(),
               "put the MIDI file beside the plan, or write its path after 'score:'"));
     }
-    plan.recording().flatMap(InputFiles::problem).ifPresent(problems::add);
+    plan.music().recording().flatMap(InputFiles::problem).ifPresent(problems::add);
     plan.panels().stream().flatMap(panel -> drawing(panel).stream()).forEach(problems::add);
     if (!problems.isEmpty()) {
       throw new InputException(problems);
@@ -90,9 +90,9 @@ final class InputFiles {
    */
   static List<InputFile> of(Plan plan) {
     List<InputFile> inputs = new ArrayList<>();
-    inputs.add(input("plan", plan.file()));
-    inputs.add(input("score", plan.score()));
-    plan.table().ifPresent(table -> inputs.add(input("panels", table)));
+    inputs.add(input("plan", plan.text().file()));
+    inputs.add(input("score", plan.music().score()));
+    plan.text().table().ifPresent(table -> inputs.add(input("panels", table)));
     return inputs;
   }
 

@@ -207,7 +207,7 @@ public final class Production {
     TimingSheet timing = TimingPlanner.plan(plan, music, returns, earlier.kept(plan));
     progress.step("spreading reveals over their frames");
     FilmSheet film = FilmPlanner.complete(timing, InputFiles.of(plan), clips);
-    FilmSheet noted = ViewerNotes.addedTo(film, asked.file(), folder);
+    FilmSheet noted = ViewerNotes.addedTo(film, asked.text().file(), folder);
     return earlier.film().map(noted::since).orElse(noted);
   }
 
@@ -222,9 +222,9 @@ public final class Production {
   private static Music music(Plan plan) {
     InputFiles.check(plan);
     try {
-      return MusicFinder.follow(ScoreReader.read(plan.score()), plan.music());
+      return MusicFinder.follow(ScoreReader.read(plan.music().score()), plan.music().tempo());
     } catch (InputException refused) {
-      throw refused.inFile(plan.file().toString());
+      throw refused.inFile(plan.text().file().toString());
     }
   }
 

@@ -25,10 +25,10 @@ record ReadFiles(Set<Path> files) {
 
   static ReadFiles of(Plan plan, Extras extras) {
     Set<Path> files = new LinkedHashSet<>();
-    files.add(plan.file());
-    files.add(plan.score());
-    plan.table().ifPresent(files::add);
-    plan.recording().ifPresent(recording -> files.add(recording.file()));
+    files.add(plan.text().file());
+    files.add(plan.music().score());
+    plan.text().table().ifPresent(files::add);
+    plan.music().recording().ifPresent(recording -> files.add(recording.file()));
     plan.panels().forEach(panel -> panel.picture().ifPresent(files::add));
     files.addAll(Clips.filesOf(plan));
     extras.soundBank().ifPresent(files::add);

@@ -17,7 +17,7 @@ final class ArtworkData {
 
   ArtworkData(FilmSheet sheet, PageJson json) {
     this.sheet = sheet;
-    this.artwork = sheet.plan().artwork();
+    this.artwork = sheet.plan().workshop().artwork();
     this.json = json;
   }
 
@@ -28,7 +28,7 @@ final class ArtworkData {
                 json.decimal("wide", artwork.squaresWide())
                     .decimal("high", artwork.squaresHigh())
                     .texts("palette", artwork.palette()));
-    json.objects("openings", sheet.plan().openings(), this::opening);
+    json.objects("openings", sheet.plan().workshop().openings(), this::opening);
     json.objects("movements", sheet.movements(), this::movement);
   }
 

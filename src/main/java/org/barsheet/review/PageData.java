@@ -38,7 +38,8 @@ final class PageData {
     film();
     json.objects("inputs", sheet.inputs(), this::input);
     json.maybe(
-        plan.recording(), recording -> json.name("recording").object(() -> recording(recording)));
+        plan.music().recording(),
+        recording -> json.name("recording").object(() -> recording(recording)));
     new MusicData(sheet, json).write();
     new ArtworkData(sheet, json).write();
     PageDrawings drawings = PageDrawings.of(sheet.timing().shots());

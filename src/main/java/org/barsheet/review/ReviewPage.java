@@ -36,7 +36,7 @@ public final class ReviewPage {
     String script = PageParts.script();
     Map<String, String> fillings =
         Map.of(
-            "policy", policy(style, script, sheet.plan().recording().isPresent()),
+            "policy", policy(style, script, sheet.plan().music().recording().isPresent()),
             "title", PageParts.escaped(sheet.plan().title()),
             "style", style,
             "data", PageData.json(sheet, name, folder),

@@ -33,7 +33,7 @@ final class ShotData {
     this.sheet = sheet;
     this.drawings = drawings;
     this.json = json;
-    sheet.plan().openings().forEach(o -> openings.put(o.name(), openings.size()));
+    sheet.plan().workshop().openings().forEach(o -> openings.put(o.name(), openings.size()));
     sheet.movements().forEach(m -> movements.put(m.name(), movements.size()));
     sheet.plan().performers().forEach(p -> performers.put(p.name(), performers.size()));
     sheet.timing().cues().forEach(c -> cues.put(c.id(), cues.size()));

@@ -76,7 +76,7 @@ final class ArtworkPlates {
   private ArtworkPlate plate(Draft draft) {
     List<Standing> open = new ArrayList<>();
     List<String> closed = new ArrayList<>();
-    for (Opening opening : plan.openings()) {
+    for (Opening opening : plan.workshop().openings()) {
       double standing = draft.seen.getOrDefault(opening.name(), 0.0);
       if (standing > 0) {
         open.add(new Standing(opening.name(), standing));

@@ -25,7 +25,7 @@ final class CameraViews {
   CameraViews(Plan plan) {
     this.plan = plan;
     this.highPerWide = (double) plan.film().height() / plan.film().width();
-    this.optics = plan.camera().map(camera -> new Optics(camera, plan.film()));
+    this.optics = plan.workshop().camera().map(camera -> new Optics(camera, plan.film()));
   }
 
   /** Whether one view serves all of these movements. */
@@ -52,7 +52,7 @@ final class CameraViews {
   }
 
   private CameraView view(List<MovementWork> works, Rect field) {
-    ModelScale scale = ModelScale.of(works.get(0).model(), plan.artwork());
+    ModelScale scale = ModelScale.of(works.get(0).model(), plan.workshop().artwork());
     double wide = scale.millimetres(field.wide());
     double narrowest = narrowest(works);
     return new CameraView(
@@ -83,8 +83,8 @@ final class CameraViews {
 
   /** The same field moved onto the artwork's paper, where it is not larger than that. */
   private Rect onPaper(Rect field) {
-    double right = onPaper(field.left(), field.wide(), plan.artwork().squaresWide());
-    double down = onPaper(field.top(), field.high(), plan.artwork().squaresHigh());
+    double right = onPaper(field.left(), field.wide(), plan.workshop().artwork().squaresWide());
+    double down = onPaper(field.top(), field.high(), plan.workshop().artwork().squaresHigh());
     return Rects.moved(field, right, down);
   }
 

@@ -40,7 +40,7 @@ final class MovementWorks {
     this.revealsOf = reveals.stream().collect(Collectors.groupingBy(PlannedReveal::movement));
     this.revealsIn = reveals.stream().collect(Collectors.groupingBy(PlannedReveal::shot));
     this.statesIn = states.stream().collect(Collectors.groupingBy(OpeningState::shot));
-    plan.openings().forEach(opening -> openings.putIfAbsent(opening.name(), opening));
+    plan.workshop().openings().forEach(opening -> openings.putIfAbsent(opening.name(), opening));
   }
 
   /** One for each movement, in the order given. */
@@ -60,13 +60,13 @@ final class MovementWorks {
   }
 
   private boolean isArtwork(PlannedReveal reveal) {
-    return plan.artwork().model(reveal.opening().model()).orElseThrow().enlarged() == 1;
+    return plan.workshop().artwork().model(reveal.opening().model()).orElseThrow().enlarged() == 1;
   }
 
   private MovementWork work(Movement movement) {
     List<PlannedReveal> shown = revealsOf.getOrDefault(movement.name(), List.of());
     PlannedReveal first = shown.get(0);
-    Artwork.Model model = plan.artwork().model(movement.model()).orElseThrow();
+    Artwork.Model model = plan.workshop().artwork().model(movement.model()).orElseThrow();
     Set<String> panels = new LinkedHashSet<>();
     List<Field> fields = new ArrayList<>();
     for (PlannedReveal reveal : shown) {

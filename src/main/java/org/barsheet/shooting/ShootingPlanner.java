@@ -23,7 +23,7 @@ final class ShootingPlanner {
   private ShootingPlanner(Plan plan, List<MovementWork> all) {
     this.plan = plan;
     this.views = new CameraViews(plan);
-    this.clock = new WorkClock(plan.shoot());
+    this.clock = new WorkClock(plan.workshop().shoot());
     for (MovementWork work : all) {
       works.computeIfAbsent(work.model(), model -> new ArrayList<>()).add(work);
     }
@@ -101,7 +101,7 @@ final class ShootingPlanner {
     plates.add(new Plate(Plate.Kind.CLEAN, name + " clean"));
     boolean lamps =
         work.movement().openings().stream()
-            .map(opening -> plan.opening(opening).orElseThrow())
+            .map(opening -> plan.workshop().opening(opening).orElseThrow())
             .anyMatch(opening -> opening.motion() instanceof Brightens);
     if (lamps || !work.model().light().isEmpty()) {
       plates.add(new Plate(Plate.Kind.LAMP_OFF, name + " lamp off"));

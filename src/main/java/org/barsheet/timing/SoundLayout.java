@@ -70,7 +70,8 @@ public record SoundLayout(int headSeconds, long lengthSamples, List<Click> click
 
   private static List<Click> clicks(TimingSheet timing) {
     List<Bar> bars = timing.music().bars().bars();
-    boolean pickup = bars.size() > 1 && bars.get(0).number() < timing.plan().music().firstBar();
+    boolean pickup =
+        bars.size() > 1 && bars.get(0).number() < timing.plan().music().tempo().firstBar();
     int full = pickup ? 1 : 0;
     List<Click> clicks = new ArrayList<>(beforeFirstFullBar(timing, bars.get(0), bars.get(full)));
     for (Bar bar : bars.subList(full, bars.size())) {

@@ -88,7 +88,7 @@ final class TempoReporter {
   }
 
   private List<FilmPin> pins() {
-    return plan.music().pins().stream().flatMap(pin -> pin(pin).stream()).toList();
+    return plan.music().tempo().pins().stream().flatMap(pin -> pin(pin).stream()).toList();
   }
 
   /** A bar that is played more than once is pinned the first time. */

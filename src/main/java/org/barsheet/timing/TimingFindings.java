@@ -40,7 +40,7 @@ final class TimingFindings {
     TimingFindings findings = new TimingFindings(input, answer);
     music.doubts().forEach(findings::addDoubt);
     music.score().readingNotes().forEach(findings::addReadingNote);
-    plan.notes().forEach(findings::addPlanNote);
+    plan.text().notes().forEach(findings::addPlanNote);
     shots.forEach(findings::addPlacing);
     findings.findings.addAll(MotifFindings.of(plan, music, input.cues(), shots));
     return findings.findings.worstFirst();

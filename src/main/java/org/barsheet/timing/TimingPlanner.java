@@ -152,7 +152,7 @@ public final class TimingPlanner {
   }
 
   private InputException refused(String sentence, String remedy) {
-    return new InputException(Problem.ofFile(plan.file().toString(), sentence, remedy));
+    return new InputException(Problem.ofFile(plan.text().file().toString(), sentence, remedy));
   }
 
   private List<MotifTally> tallies(List<Shot> shots) {

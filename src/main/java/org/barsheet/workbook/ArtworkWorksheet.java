@@ -94,7 +94,7 @@ final class ArtworkWorksheet {
     this.book = book;
     this.plan = book.film().plan();
     this.measures = ArtworkMeasures.of(plan);
-    this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact(plan.artwork()));
+    this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact(plan.workshop().artwork()));
     this.pen = frame.pen();
   }
 
@@ -133,7 +133,8 @@ final class ArtworkWorksheet {
     pen.text(MODEL, opening.model(), WORDS);
     pair(SQUARES, rect.left(), rect.top(), NUMBERS);
     pair(SQUARES + 2, rect.wide(), rect.high(), NUMBERS);
-    ModelScale artwork = new ModelScale(one.scale().model(), plan.artwork().squareMillimetres());
+    ModelScale artwork =
+        new ModelScale(one.scale().model(), plan.workshop().artwork().squareMillimetres());
     lengths(CENTIMETRES, INCHES, rect, artwork);
     pen.number(TIMES, one.scale().enlarged(), NUMBERS.inBold());
     lengths(MODEL_CENTIMETRES, MODEL_INCHES, rect, one.scale());
@@ -180,8 +181,8 @@ final class ArtworkWorksheet {
 
   private void models() {
     section("Models");
-    for (Artwork.Model model : plan.artwork().models()) {
-      double square = ModelScale.of(model, plan.artwork()).squareMillimetres();
+    for (Artwork.Model model : plan.workshop().artwork().models()) {
+      double square = ModelScale.of(model, plan.workshop().artwork()).squareMillimetres();
       pen.row(row++, ROW_POINTS);
       pen.text(OPENING, model.name(), WORDS.inBold());
       pen.joined(
@@ -207,14 +208,14 @@ final class ArtworkWorksheet {
   }
 
   private String openingsOf(Artwork.Model model) {
-    return plan.openings().stream()
+    return plan.workshop().openings().stream()
         .filter(opening -> opening.model().equals(model.name()))
         .map(Opening::name)
         .collect(Collectors.joining(", "));
   }
 
   private void backings() {
-    List<KeyColour> candidates = KeyColour.candidates(plan.artwork().palette());
+    List<KeyColour> candidates = KeyColour.candidates(plan.workshop().artwork().palette());
     if (candidates.isEmpty()) {
       return;
     }
@@ -266,8 +267,8 @@ final class ArtworkWorksheet {
     double high = book.landscape().height() - SheetFrame.TITLE_POINTS - AROUND_MAP_POINTS;
     ArtworkMap map =
         ArtworkMap.within(
-            plan.artwork(),
-            plan.openings(),
+            plan.workshop().artwork(),
+            plan.workshop().openings(),
             book.landscape().width() * MILLIMETRES_PER_POINT,
             high * MILLIMETRES_PER_POINT);
     section(

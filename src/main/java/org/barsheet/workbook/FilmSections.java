@@ -62,7 +62,7 @@ final class FilmSections {
   }
 
   void openings() {
-    List<Opening> openings = book.film().plan().openings();
+    List<Opening> openings = book.film().plan().workshop().openings();
     if (openings.isEmpty()) {
       return;
     }
@@ -84,7 +84,7 @@ final class FilmSections {
 
   /** Names of the openings that no panel moves, in the plan's order. */
   static List<String> unfilled(FilmSheet film) {
-    return film.plan().openings().stream()
+    return film.plan().workshop().openings().stream()
         .map(Opening::name)
         .filter(name -> film.reveals().stream().noneMatch(r -> r.opening().name().equals(name)))
         .toList();

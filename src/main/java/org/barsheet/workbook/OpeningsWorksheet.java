@@ -56,7 +56,7 @@ final class OpeningsWorksheet {
 
   private OpeningsWorksheet(Book book) {
     this.book = book;
-    this.openings = book.film().plan().openings();
+    this.openings = book.film().plan().workshop().openings();
     this.frame =
         book.frame(NAME, book.landscape(), COLUMNS, SheetWords.count(openings.size(), "opening"));
     this.pen = frame.pen();

@@ -39,18 +39,18 @@ final class Settings {
   static List<Setting> of(Plan plan) {
     Settings settings = new Settings(plan);
     settings.film(plan.film());
-    settings.music(plan.music());
+    settings.music(plan.music().tempo());
     settings.recording();
     plan.motifs().forEach(settings::motif);
-    settings.artwork(plan.artwork());
-    plan.camera().ifPresent(settings::camera);
-    plan.shoot().ifPresent(settings::shoot);
-    settings.hand(plan.hand());
+    settings.artwork(plan.workshop().artwork());
+    plan.workshop().camera().ifPresent(settings::camera);
+    plan.workshop().shoot().ifPresent(settings::shoot);
+    settings.hand(plan.workshop().hand());
     return settings.list;
   }
 
   private void add(String key, String value) {
-    list.add(new Setting(key, value, plan.given().contains(key)));
+    list.add(new Setting(key, value, plan.text().given().contains(key)));
   }
 
   private void film(Film film) {
@@ -84,8 +84,12 @@ final class Settings {
   private void recording() {
     add(
         "music.recording",
-        plan.recording().map(each -> String.valueOf(each.file().getFileName())).orElse("none"));
-    plan.recording()
+        plan.music()
+            .recording()
+            .map(each -> String.valueOf(each.file().getFileName()))
+            .orElse("none"));
+    plan.music()
+        .recording()
         .ifPresent(
             each ->
                 add(

@@ -65,7 +65,7 @@ class ReviewPagePictureTest {
   @Test
   void the_whole_artwork_shows_every_opening() {
     browser.find("[data-value='map']").click();
-    assertThat(painted("12")).hasSize(film.plan().openings().size());
+    assertThat(painted("12")).hasSize(film.plan().workshop().openings().size());
   }
 
   @Test

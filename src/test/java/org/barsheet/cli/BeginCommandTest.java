@@ -31,7 +31,7 @@ class BeginCommandTest {
     Path plan = folder.resolve(name);
     Files.createDirectories(folder.resolve("plans"));
     assertThat(run("begin", score.toString(), "--out", plan.toString())).isEqualTo(ExitStatus.DONE);
-    Path named = PlanReader.read(plan).score();
+    Path named = PlanReader.read(plan).music().score();
     assertThat(named.normalize()).isEqualTo(score);
 
     Path elsewhere = folder.resolveSibling(folder.getFileName() + "-moved");

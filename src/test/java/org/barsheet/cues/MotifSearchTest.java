@@ -26,11 +26,11 @@ class MotifSearchTest {
 
   @Test
   void a_score_played_some_milliseconds_off_its_beats_loses_no_certain_return() {
-    Score written = ScoreReader.read(PLAN.score());
-    Music loose = MusicFinder.follow(loosely(written), PLAN.music());
+    Score written = ScoreReader.read(PLAN.music().score());
+    Music loose = MusicFinder.follow(loosely(written), PLAN.music().tempo());
     assertThat(loose.evidence().verdict()).isEqualTo(TempoEvidence.Verdict.MIXED);
 
-    List<String> certain = certain(MusicFinder.follow(written, PLAN.music()));
+    List<String> certain = certain(MusicFinder.follow(written, PLAN.music().tempo()));
     assertThat(returns(loose)).containsAll(certain);
     assertThat(certain(loose)).hasSizeGreaterThan(20);
   }
@@ -38,7 +38,8 @@ class MotifSearchTest {
   @Test
   void ornamented_and_shortened_returns_are_looked_for_when_asked() {
     MotifSearch search =
-        MotifSearch.of(PLAN, MusicFinder.follow(ScoreReader.read(PLAN.score()), PLAN.music()));
+        MotifSearch.of(
+            PLAN, MusicFinder.follow(ScoreReader.read(PLAN.music().score()), PLAN.music().tempo()));
     assertThat(search.withPossible().occurrences()).containsAll(search.occurrences());
   }
 

@@ -33,7 +33,7 @@ class DemoFilmTest {
 
   private static final Plan PLAN = PlanReader.read(Path.of("scores", "lamplighters-quay.yaml"));
   private static final Music MUSIC =
-      MusicFinder.follow(ScoreReader.read(PLAN.score()), PLAN.music());
+      MusicFinder.follow(ScoreReader.read(PLAN.music().score()), PLAN.music().tempo());
   private static final List<Occurrence> FOUND = MotifSearch.of(PLAN, MUSIC).occurrences();
   private static final TimingSheet TIMING = TimingPlanner.plan(PLAN, MUSIC, FOUND, Kept.NOTHING);
   private static final FilmSheet FILM = FilmPlanner.complete(TIMING, List.of());

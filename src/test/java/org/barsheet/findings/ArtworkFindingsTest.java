@@ -5,18 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
+import org.barsheet.plan.MusicRequest;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanText;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.SentClips;
 import org.barsheet.plan.Where;
+import org.barsheet.plan.Workshop;
 import org.barsheet.pulse.TempoRequest;
 import org.barsheet.timing.Finding;
 import org.junit.jupiter.api.Test;
@@ -51,24 +53,16 @@ class ArtworkFindingsTest {
                 new Artwork.Model("quay", 1, "", ""), new Artwork.Model("small-lamp", 3, "", "")));
     Plan plan =
         new Plan(
-            Path.of("quay.yaml"),
+            PlanText.of(Path.of("quay.yaml")),
             "Lamplighters' Quay",
-            Path.of("quay.mid"),
             FILM,
-            TempoRequest.DEFAULT,
-            Optional.empty(),
+            new MusicRequest(Path.of("quay.mid"), TempoRequest.DEFAULT, Optional.empty()),
             List.of(),
-            artwork,
-            Optional.empty(),
-            Optional.empty(),
-            Hand.DEFAULT,
-            List.of(openings),
+            new Workshop(
+                artwork, List.of(openings), Optional.empty(), Hand.DEFAULT, Optional.empty()),
             List.of(),
             SentClips.NONE,
-            List.of(),
-            Set.of(),
-            List.of(),
-            Optional.empty());
+            List.of());
     return new ArtworkFindings(plan).all();
   }
 

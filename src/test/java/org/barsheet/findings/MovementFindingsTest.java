@@ -41,14 +41,14 @@ class MovementFindingsTest {
   }
 
   private static List<Finding> findings(Plan plan, Slow slow, int pictures) {
-    Opening first = plan.openings().get(0);
+    Opening first = plan.workshop().openings().get(0);
     Movement movement =
         Movement.of(
             first.name(),
             first,
-            plan.openings().stream().map(Opening::name).toList(),
-            plan.artwork(),
-            plan.hand(),
+            plan.workshop().openings().stream().map(Opening::name).toList(),
+            plan.workshop().artwork(),
+            plan.workshop().hand(),
             slow,
             EvenIn.ANGLE,
             pictures);

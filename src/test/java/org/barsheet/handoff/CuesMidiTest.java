@@ -116,7 +116,7 @@ class CuesMidiTest {
     FilmSheet sheet = DemoFilm.sheet();
     Sequence before;
     try {
-      before = MidiSystem.getSequence(sheet.plan().score().toFile());
+      before = MidiSystem.getSequence(sheet.plan().music().score().toFile());
     } catch (IOException | InvalidMidiDataException broken) {
       throw new AssertionError(broken);
     }

@@ -28,8 +28,8 @@ public final class DemoFilm {
 
   public static FilmSheet sheet(Path file) {
     Plan plan = PlanReader.read(file);
-    Score score = ScoreReader.read(plan.score());
-    Music music = MusicFinder.follow(score, plan.music());
+    Score score = ScoreReader.read(plan.music().score());
+    Music music = MusicFinder.follow(score, plan.music().tempo());
     return FilmPlanner.complete(
         TimingPlanner.plan(plan, music, MotifSearch.of(plan, music).occurrences(), Kept.NOTHING),
         List.of(

@@ -29,16 +29,19 @@ import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
+import org.barsheet.plan.MusicRequest;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanText;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal;
 import org.barsheet.plan.SentClips;
 import org.barsheet.plan.Slow;
 import org.barsheet.plan.Where;
+import org.barsheet.plan.Workshop;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.TempoEvidence;
 import org.barsheet.pulse.TempoRequest;
@@ -138,7 +141,7 @@ public final class SampleFilm {
             new Appearance(
                 1,
                 plan.performers().get(0),
-                plan.openings().get(0),
+                plan.workshop().openings().get(0),
                 new FrameSpan(reveals.get(0).firstGapFrame(), shots.get(1).frames().endExclusive()),
                 0.75)),
         List.of(),
@@ -169,24 +172,24 @@ public final class SampleFilm {
             pop,
             Film.Paper.A4);
     return new Plan(
-        Path.of("sample.yaml"),
+        new PlanText(
+            Path.of("sample.yaml"), Optional.empty(), Set.of("film.frame-rate"), List.of()),
         named("The paper harbour"),
-        Path.of("sample.mid"),
         film,
-        TempoRequest.DEFAULT,
-        Optional.empty(),
+        new MusicRequest(Path.of("sample.mid"), TempoRequest.DEFAULT, Optional.empty()),
         List.of(),
-        new Artwork(
-            25.4,
-            24,
-            13.5,
-            List.of("28786E", "C8963C", "142850"),
-            40,
-            List.of(new Artwork.Model(named("small-lamp"), 3, "green", ""))),
-        Optional.empty(),
-        Optional.empty(),
-        Hand.DEFAULT,
-        List.of(opening("lamp-1", 3), opening("lamp-2", 8)),
+        new Workshop(
+            new Artwork(
+                25.4,
+                24,
+                13.5,
+                List.of("28786E", "C8963C", "142850"),
+                40,
+                List.of(new Artwork.Model(named("small-lamp"), 3, "green", ""))),
+            List.of(opening("lamp-1", 3), opening("lamp-2", 8)),
+            Optional.empty(),
+            Hand.DEFAULT,
+            Optional.empty()),
         List.of(performer()),
         SentClips.NONE,
         List.of(
@@ -204,10 +207,7 @@ public final class SampleFilm {
                 "3",
                 "Gulls",
                 new Place.OfMotif("glimmer", OptionalInt.of(2), OptionalInt.empty()),
-                List.of())),
-        Set.of("film.frame-rate"),
-        List.of(),
-        Optional.empty());
+                List.of())));
   }
 
   private Opening opening(String name, double left) {
@@ -324,7 +324,7 @@ public final class SampleFilm {
     return new PlannedReveal(
         shot.index(),
         shot.panel().reveals().get(index),
-        plan.openings().get(index),
+        plan.workshop().openings().get(index),
         named("small-lamp"),
         index + 1,
         shot.cue().accentFrame(),
@@ -344,10 +344,10 @@ public final class SampleFilm {
   private Movement movement(Plan plan) {
     return Movement.of(
         named("small-lamp"),
-        plan.openings().get(0),
+        plan.workshop().openings().get(0),
         List.of(named("lamp-1"), named("lamp-2")),
-        plan.artwork(),
-        plan.hand(),
+        plan.workshop().artwork(),
+        plan.workshop().hand(),
         Slow.END,
         Reveal.EvenIn.ANGLE,
         10);

@@ -88,7 +88,7 @@ class EveryCueTest {
   }
 
   private static void agree(FilmSheet film) throws IOException {
-    SecondReader second = new SecondReader(film.plan().score());
+    SecondReader second = new SecondReader(film.plan().music().score());
     int finer = film.timing().music().score().ticksPerQuarter() / second.division;
     assertThat(film.timing().cues()).hasSizeGreaterThan(4);
     for (Cue cue : film.timing().cues()) {

@@ -87,7 +87,7 @@ class PanelTableTest {
     writeTable("panel" + sign + "action\n1" + sign + "\"Fog; or, rain\"\n");
     Plan read = PlanReader.read(plan);
     assertThat(read.panels().get(0).action()).isEqualTo("Fog; or, rain");
-    assertThat(read.notes())
+    assertThat(read.text().notes())
         .extracting(PlanNote::sentence)
         .containsExactly("the columns are parted by " + name);
   }
@@ -95,7 +95,7 @@ class PanelTableTest {
   @Test
   void a_byte_order_mark_does_no_harm_and_a_column_of_ones_own_is_said() throws IOException {
     Files.write(folder.resolve("panels.csv"), ("\uFEFF" + TABLE).getBytes(StandardCharsets.UTF_8));
-    assertThat(PlanReader.read(plan).notes())
+    assertThat(PlanReader.read(plan).text().notes())
         .extracting(PlanNote::sentence)
         .contains("the column 'mood' is not read; it is yours");
   }

@@ -131,7 +131,7 @@ class PlanBookTest {
   @Test
   void the_whole_schema_means_the_same_as_a_workbook() {
     assertMeansTheSame();
-    assertThat(PlanReader.read(book).notes()).isEmpty();
+    assertThat(PlanReader.read(book).text().notes()).isEmpty();
   }
 
   @Test
@@ -164,7 +164,7 @@ class PlanBookTest {
           changed.createSheet("Shopping list").createRow(0).createCell(0).setCellValue("putty");
         });
     assertMeansTheSame();
-    assertThat(PlanReader.read(book).notes())
+    assertThat(PlanReader.read(book).text().notes())
         .extracting(PlanNote::sentence)
         .containsExactly(
             "the column 'mood' is not read; it is yours",
@@ -311,7 +311,7 @@ class PlanBookTest {
           cell(changed, "Panels", 1, column(changed, "Panels", "action")).setCellValue("=1+1");
         });
     Plan plan = PlanReader.read(book);
-    assertThat(plan.openings().get(0).rect().left()).isEqualTo(3);
+    assertThat(plan.workshop().openings().get(0).rect().left()).isEqualTo(3);
     assertThat(plan.panels().get(0).action()).isEqualTo("=1+1");
   }
 

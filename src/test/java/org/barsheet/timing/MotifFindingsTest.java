@@ -68,7 +68,7 @@ class MotifFindingsTest {
             .formatted(score, motif),
         UTF_8);
     Plan plan = PlanReader.read(file);
-    Music music = MusicFinder.follow(ScoreReader.read(plan.score()), plan.music());
+    Music music = MusicFinder.follow(ScoreReader.read(plan.music().score()), plan.music().tempo());
     return TimingPlanner.plan(plan, music, MotifSearch.of(plan, music).occurrences(), Kept.NOTHING)
         .findings();
   }

@@ -25,17 +25,20 @@ import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.MotifRequest;
+import org.barsheet.plan.MusicRequest;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanText;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal;
 import org.barsheet.plan.SentClips;
 import org.barsheet.plan.Shoot;
 import org.barsheet.plan.Slow;
 import org.barsheet.plan.Where;
+import org.barsheet.plan.Workshop;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.TempoRequest;
 
@@ -290,24 +293,16 @@ public final class PlanBuilder {
             Optional.of(Film.USUAL_POP),
             Film.Paper.A4);
     return new Plan(
-        Path.of("quay.yaml"),
+        PlanText.of(Path.of("quay.yaml")),
         "Lamplighters' Quay",
-        Path.of("quay.mid"),
         film,
-        TempoRequest.DEFAULT,
-        Optional.empty(),
+        new MusicRequest(Path.of("quay.mid"), TempoRequest.DEFAULT, Optional.empty()),
         motifs.stream().map(PlanBuilder::motif).toList(),
-        new Artwork(25.4, 24, 13.5, palette, 0, models),
-        camera,
-        shoot,
-        hand,
-        openings,
+        new Workshop(
+            new Artwork(25.4, 24, 13.5, palette, 0, models), openings, camera, hand, shoot),
         performers,
         SentClips.NONE,
-        panels,
-        Set.of(),
-        List.of(),
-        Optional.empty());
+        panels);
   }
 
   private static MotifRequest motif(String name) {

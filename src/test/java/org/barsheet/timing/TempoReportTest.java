@@ -115,7 +115,8 @@ class TempoReportTest {
             .formatted(score, music),
         UTF_8);
     Plan plan = PlanReader.read(file);
-    Music followed = MusicFinder.follow(ScoreReader.read(plan.score()), plan.music());
+    Music followed =
+        MusicFinder.follow(ScoreReader.read(plan.music().score()), plan.music().tempo());
     return TimingPlanner.plan(
         plan, followed, MotifSearch.of(plan, followed).occurrences(), Kept.NOTHING);
   }

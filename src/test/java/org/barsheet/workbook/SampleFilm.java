@@ -35,16 +35,19 @@ import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.MotifRequest;
+import org.barsheet.plan.MusicRequest;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanText;
 import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal;
 import org.barsheet.plan.SentClips;
 import org.barsheet.plan.Slow;
 import org.barsheet.plan.Where;
+import org.barsheet.plan.Workshop;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.TempoRequest;
 import org.barsheet.shooting.ShootingPlan;
@@ -259,30 +262,30 @@ public final class SampleFilm {
             paper);
     List<Panel> panels = scenes.stream().map(this::panel).toList();
     return new Plan(
-        Path.of("sample.yaml"),
+        new PlanText(
+            Path.of("sample.yaml"),
+            Optional.empty(),
+            Set.of("film.frame-rate", "film.first-frame"),
+            List.of()),
         title,
-        Path.of("sample.mid"),
         film,
-        TempoRequest.DEFAULT,
-        Optional.empty(),
+        new MusicRequest(Path.of("sample.mid"), TempoRequest.DEFAULT, Optional.empty()),
         List.of(motif("glimmer"), motif("tide")),
-        new Artwork(
-            25.4,
-            24,
-            13.5,
-            List.of("28786E"),
-            40,
-            List.of(new Artwork.Model("small-lamp", 3, "green", ""))),
-        Optional.empty(),
-        Optional.empty(),
-        Hand.DEFAULT,
-        openings.stream().map(SampleFilm::opening).toList(),
+        new Workshop(
+            new Artwork(
+                25.4,
+                24,
+                13.5,
+                List.of("28786E"),
+                40,
+                List.of(new Artwork.Model("small-lamp", 3, "green", ""))),
+            openings.stream().map(SampleFilm::opening).toList(),
+            Optional.empty(),
+            Hand.DEFAULT,
+            Optional.empty()),
         performers.stream().map(SampleFilm::performer).toList(),
         SentClips.NONE,
-        panels,
-        Set.of("film.frame-rate", "film.first-frame"),
-        List.of(),
-        Optional.empty());
+        panels);
   }
 
   private static Performer performer(String name) {

@@ -38,7 +38,7 @@ final class SampleReveals {
     return new PlannedReveal(
         shot.index(),
         SampleFilm.reveal(asked),
-        plan.opening(asked.opening()).orElseThrow(),
+        plan.workshop().opening(asked.opening()).orElseThrow(),
         asked.opening(),
         asked.layer(),
         lands,
@@ -58,8 +58,8 @@ final class SampleReveals {
                     reveal.movement(),
                     reveal.opening(),
                     List.of(reveal.opening().name()),
-                    plan.artwork(),
-                    plan.hand(),
+                    plan.workshop().artwork(),
+                    plan.workshop().hand(),
                     Slow.END,
                     Reveal.EvenIn.ANGLE,
                     reveal.reveal().pictures()))

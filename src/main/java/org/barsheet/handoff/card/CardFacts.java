@@ -71,7 +71,10 @@ final class CardFacts {
             + Math.round(view.millimetresHigh())
             + " mm";
     String lens =
-        plan.camera().map(c -> " · lens " + Amounts.tenth(c.lensMillimetres()) + " mm").orElse("");
+        plan.workshop()
+            .camera()
+            .map(c -> " · lens " + Amounts.tenth(c.lensMillimetres()) + " mm")
+            .orElse("");
     return view.distanceMillimetres().isPresent()
         ? field + lens + ", about " + Math.round(view.distanceMillimetres().getAsDouble()) + " mm"
         : field + lens;
@@ -80,10 +83,10 @@ final class CardFacts {
   /** {@code at its highest 60 mm up: looks 1.3 times as large}; empty where nothing stands up. */
   private Optional<String> looming() {
     double highest = run.movement().highest();
-    if (highest == 0 || plan.camera().isEmpty() || setUp.view().isEmpty()) {
+    if (highest == 0 || plan.workshop().camera().isEmpty() || setUp.view().isEmpty()) {
       return Optional.empty();
     }
-    Optics optics = new Optics(plan.camera().get(), plan.film());
+    Optics optics = new Optics(plan.workshop().camera().get(), plan.film());
     double field = setUp.view().get().millimetresWide();
     String up = "highest " + Amounts.tenth(highest) + " mm up";
     return Optional.of(

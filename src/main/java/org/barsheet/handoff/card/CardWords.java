@@ -29,8 +29,8 @@ final class CardWords {
 
   CardWords(Plan plan, Movement movement) {
     this.movement = movement;
-    this.opening = plan.opening(movement.openings().get(0)).orElseThrow();
-    this.hand = plan.hand();
+    this.opening = plan.workshop().opening(movement.openings().get(0)).orElseThrow();
+    this.hand = plan.workshop().hand();
   }
 
   /** {@code Flap, hinge left, free edge at 114.3 mm, to 90 deg. Slow end, even in angle. …} */

@@ -7,13 +7,19 @@ import java.util.Optional;
 import java.util.Set;
 import org.barsheet.input.InputException;
 import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Camera;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Hand;
 import org.barsheet.plan.MotifRequest;
+import org.barsheet.plan.MusicRequest;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
+import org.barsheet.plan.PlanText;
 import org.barsheet.plan.SentClips;
+import org.barsheet.plan.Shoot;
+import org.barsheet.plan.Workshop;
 import org.barsheet.plan.source.Entry;
 import org.barsheet.plan.source.NamesOnDisk;
 import org.barsheet.plan.source.PlanKeys;
@@ -71,7 +77,7 @@ public final class PlanReader {
     FilmSection filmSection = FilmSection.read(filmOf(root));
     Film film = filmSection.film();
     Optional<PlanSection> musicSection = root.section("music", PlanKeys.MUSIC);
-    TempoRequest music = MusicSection.read(musicSection);
+    TempoRequest tempo = MusicSection.read(musicSection);
     List<MotifRequest> motifs = new MotifSection(reading, filmSection).read(root);
     Artwork artwork = ArtworkSection.read(root.section("artwork", PlanKeys.ARTWORK), film);
     List<Opening> openings = new OpeningSection(artwork).read(root);
@@ -90,25 +96,25 @@ public final class PlanReader {
     names.check("openings", openings, Opening::name, Opening::where);
     names.check("performers", performers, Performer::name, Performer::where);
     names.check("panels", panels, Panel::name, Panel::where);
+    MusicRequest music =
+        new MusicRequest(
+            reading.resolve(score),
+            tempo,
+            musicSection.flatMap(
+                given -> RecordingSection.read(given, filmSection, film, reading)));
+    Optional<Camera> camera = ShootSection.camera(root);
+    Optional<Shoot> shoot = ShootSection.shoot(root);
+    Hand hand = HandSection.read(root.section("hand", PlanKeys.HAND));
     return new Plan(
-        reading.file(),
+        new PlanText(reading.file(), reading.table(), reading.given(), reading.notes()),
         title,
-        reading.resolve(score),
         film,
         music,
-        musicSection.flatMap(given -> RecordingSection.read(given, filmSection, film, reading)),
         motifs,
-        artwork,
-        ShootSection.camera(root),
-        ShootSection.shoot(root),
-        HandSection.read(root.section("hand", PlanKeys.HAND)),
-        openings,
+        new Workshop(artwork, openings, camera, hand, shoot),
         performers,
         clips,
-        panels,
-        reading.given(),
-        reading.notes(),
-        reading.table());
+        panels);
   }
 
   /** The film's settings; an empty section stands in, so that what is missing is said once. */

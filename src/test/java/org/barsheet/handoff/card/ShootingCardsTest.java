@@ -67,7 +67,7 @@ class ShootingCardsTest {
   void the_cards_of_one_set_up_are_told_apart_and_share_its_hours() {
     SetUp setUp =
         DEMO.shooting().setUps().stream().filter(one -> one.runs().size() == 3).findFirst().get();
-    double minutes = DEMO.plan().shoot().orElseThrow().minutesASetUp();
+    double minutes = DEMO.plan().workshop().shoot().orElseThrow().minutesASetUp();
     double taking = setUp.runs().stream().mapToDouble(run -> run.hours().orElseThrow()).sum();
     assertThat(taking + minutes / 60)
         .isCloseTo(setUp.time().orElseThrow().hours(), Offset.offset(1e-9));

@@ -63,7 +63,7 @@ class FirstPlanTest {
 
   private void assertMeansFirst(Plan plan) {
     assertThat(plan.title()).isEqualTo("The \"tide\": a film");
-    assertThat(plan.score()).isEqualTo(folder.resolve("music/high & low.mid"));
+    assertThat(plan.music().score()).isEqualTo(folder.resolve("music/high & low.mid"));
     assertThat(plan.film().rate()).isEqualTo(FrameRate.FPS_25);
     assertThat(plan.film().firstFrame()).hasToString("10:00:00:00");
     MotifRequest.HeardAt heard = (MotifRequest.HeardAt) plan.motifs().get(0).shapes().get(0);
@@ -98,7 +98,7 @@ class FirstPlanTest {
             .map(line -> line.replaceFirst("^(\\s*)# ", "$1"))
             .collect(Collectors.joining("\n"));
     Plan plan = read("used.yaml", used.getBytes(UTF_8));
-    assertThat(plan.given())
+    assertThat(plan.text().given())
         .contains("film.tail", "music.felt-beat", "motifs.tide.notes", "performers.cello.part");
     assertThat(plan.panels().get(0).reveals()).hasSize(1);
   }

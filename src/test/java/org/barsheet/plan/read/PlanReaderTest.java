@@ -69,7 +69,7 @@ class PlanReaderTest {
   void title_score_and_frame_rate_are_enough_and_the_rest_has_defaults() throws IOException {
     Plan plan = read(LEAST);
     assertThat(plan.title()).isEqualTo("Quay");
-    assertThat(plan.score()).isEqualTo(folder.resolve("quay.mid"));
+    assertThat(plan.music().score()).isEqualTo(folder.resolve("quay.mid"));
     assertThat(plan.film())
         .isEqualTo(
             new Film(
@@ -85,12 +85,12 @@ class PlanReaderTest {
                 1080,
                 Optional.of(Film.USUAL_POP),
                 Film.Paper.A4));
-    assertThat(plan.music()).isEqualTo(TempoRequest.DEFAULT);
-    assertThat(plan.artwork())
+    assertThat(plan.music().tempo()).isEqualTo(TempoRequest.DEFAULT);
+    assertThat(plan.workshop().artwork())
         .isEqualTo(
             new Artwork(
                 25.4, 24, 13.5, List.of(), 0, List.of(new Artwork.Model("artwork", 1, "", ""))));
-    assertThat(plan.given()).containsExactly("film", "film.frame-rate", "score", "title");
+    assertThat(plan.text().given()).containsExactly("film", "film.frame-rate", "score", "title");
     assertThat(plan.panels()).isEmpty();
   }
 
@@ -106,8 +106,8 @@ class PlanReaderTest {
                 """);
     assertThat(plan.motifs().get(0).match()).isEqualTo(Match.TONAL);
     assertThat(plan.motifs().get(0).accent()).isEqualTo(Accent.FIRST);
-    assertThat(plan.hand()).isEqualTo(Hand.DEFAULT);
-    assertThat(plan.openings().get(0).model()).isEqualTo("artwork");
+    assertThat(plan.workshop().hand()).isEqualTo(Hand.DEFAULT);
+    assertThat(plan.workshop().openings().get(0).model()).isEqualTo("artwork");
     Panel panel = plan.panels().get(0);
     assertThat(panel.cut()).isEqualTo(new Panel.AutoCut());
     assertThat(panel.length()).isEmpty();
@@ -116,7 +116,7 @@ class PlanReaderTest {
     assertThat(reveal.slow()).isEqualTo(Slow.NONE);
     assertThat(reveal.lands()).isEqualTo(Reveal.Lands.FULLY_OPEN);
     assertThat(reveal.landsOn()).isEqualTo(new Reveal.OnAccent());
-    assertThat(plan.given())
+    assertThat(plan.text().given())
         .contains("panels.1.cue", "panels.1.reveals.1.pictures", "motifs.glimmer.notes")
         .doesNotContain("panels.1.cut", "panels.1.reveals.1.slow");
   }
@@ -139,7 +139,7 @@ class PlanReaderTest {
                 1080,
                 Optional.of(Seconds.of(3)),
                 Film.Paper.LETTER));
-    assertThat(plan.music())
+    assertThat(plan.music().tempo())
         .isEqualTo(
             new TempoRequest(
                 TempoRequest.Mode.PLAYED,
@@ -152,7 +152,7 @@ class PlanReaderTest {
                 Optional.of(new Meter(6, 8)),
                 Optional.of(BigFraction.of(96)),
                 Optional.of(BigFraction.of(3, 2))));
-    Recording recording = plan.recording().orElseThrow();
+    Recording recording = plan.music().recording().orElseThrow();
     assertThat(recording.file()).isEqualTo(folder.resolve("mixes/harbour.wav"));
     assertThat(recording.starts()).contains(FrameRate.FPS_29_97_DF.startOf(-15));
   }
@@ -167,13 +167,14 @@ class PlanReaderTest {
       throws IOException {
     String film = "title: Quay\nscore: quay.mid\nfilm: {frame-rate: 24, music-starts: 2 s}\n";
     Plan plan = read(film + "music: {recording: a.wav, recording-starts: '" + starts + "'}\n");
-    assertThat(plan.recording().orElseThrow().starts()).hasToString("Optional[" + inFilm + "]");
+    assertThat(plan.music().recording().orElseThrow().starts())
+        .hasToString("Optional[" + inFilm + "]");
   }
 
   @Test
   void a_recording_without_a_start_begins_with_the_score() throws IOException {
     Plan plan = read(LEAST + "music: {recording: a.wav}\n");
-    assertThat(plan.recording().orElseThrow().starts()).isEmpty();
+    assertThat(plan.music().recording().orElseThrow().starts()).isEmpty();
   }
 
   @Test
@@ -235,7 +236,7 @@ class PlanReaderTest {
 
   @Test
   void openings_move_in_one_of_six_ways() throws IOException {
-    assertThat(wholeSchema().openings())
+    assertThat(wholeSchema().workshop().openings())
         .extracting(Opening::motion)
         .containsExactly(
             new Opening.Hinged(Opening.Side.LEFT, 90),
@@ -249,12 +250,12 @@ class PlanReaderTest {
   @Test
   void artwork_camera_rates_of_work_and_performers_are_kept() throws IOException {
     Plan plan = wholeSchema();
-    assertThat(plan.artwork().palette()).containsExactly("28786E", "C8963C", "142850");
-    assertThat(plan.artwork().smallestWorkableMillimetres()).isEqualTo(40);
-    assertThat(plan.artwork().model("small-lamp"))
+    assertThat(plan.workshop().artwork().palette()).containsExactly("28786E", "C8963C", "142850");
+    assertThat(plan.workshop().artwork().smallestWorkableMillimetres()).isEqualTo(40);
+    assertThat(plan.workshop().artwork().model("small-lamp"))
         .contains(new Artwork.Model("small-lamp", 3, "green", "night"));
-    assertThat(plan.openings().get(1).model()).isEqualTo("quay");
-    assertThat(plan.openings().get(0).heldBy())
+    assertThat(plan.workshop().openings().get(1).model()).isEqualTo("quay");
+    assertThat(plan.workshop().openings().get(0).heldBy())
         .containsExactly(
             new Opening.Support("putty", Optional.of(25.0), Optional.empty(), "putty up to 25 mm"),
             new Opening.Support(
@@ -263,9 +264,9 @@ class PlanReaderTest {
                 Optional.of(200.0),
                 "thread from 200 mm above the hinge"),
             new Opening.Support("tweezers", Optional.empty(), Optional.empty(), "tweezers"));
-    assertThat(plan.camera()).contains(new Camera(50, 36, 6000, 4000));
-    assertThat(plan.shoot().orElseThrow().hoursADay()).contains(6.5);
-    assertThat(plan.hand()).isEqualTo(new Hand(1, 0.25, 2, Optional.of(6.0)));
+    assertThat(plan.workshop().camera()).contains(new Camera(50, 36, 6000, 4000));
+    assertThat(plan.workshop().shoot().orElseThrow().hoursADay()).contains(6.5);
+    assertThat(plan.workshop().hand()).isEqualTo(new Hand(1, 0.25, 2, Optional.of(6.0)));
     Performer cello = plan.performers().get(0);
     assertThat(cello.clap()).contains(new Performer.Clap(Seconds.of(-5), 143));
     assertThat(cello.clipHeight()).isEqualTo(1920);
@@ -321,7 +322,7 @@ class PlanReaderTest {
 
   @Test
   void every_key_of_the_whole_schema_counts_as_given() throws IOException {
-    Set<String> given = wholeSchema().given();
+    Set<String> given = wholeSchema().text().given();
     for (PlanKey key : PlanKeys.FILM) {
       assertThat(given).contains("film." + key.name());
     }
@@ -344,7 +345,7 @@ class PlanReaderTest {
   void a_key_left_empty_is_as_good_as_left_out() throws IOException {
     Plan plan = read(LEAST + "music:\npanels:\n  - panel: 1\n    cue:\n    length:\n");
     assertThat(plan.panels().get(0).cue()).isEqualTo(new Place.Anywhere());
-    assertThat(plan.given()).doesNotContain("music", "panels.1.cue");
+    assertThat(plan.text().given()).doesNotContain("music", "panels.1.cue");
   }
 
   @Test
@@ -357,7 +358,8 @@ class PlanReaderTest {
                   lamp-1: &lamp {left: 1, top: 1, wide: 2, high: 2, iris: 100 %}
                   lamp-2: *lamp
                 """);
-    assertThat(plan.openings().get(1).rect()).isEqualTo(plan.openings().get(0).rect());
+    assertThat(plan.workshop().openings().get(1).rect())
+        .isEqualTo(plan.workshop().openings().get(0).rect());
   }
 
   @Test
