@@ -49,7 +49,7 @@ public record RevealRoom(
     long landsFrame = accentFrame - pictureLead;
     if (reveal.landsOn() instanceof OnNotes && cue.occurrence().isPresent()) {
       List<Long> notes =
-          cue.occurrence().get().noteTicks().stream()
+          cue.occurrence().get().notes().ticks().stream()
               .map(tick -> ruler.frameOf(tick) - pictureLead)
               .toList();
       NoteKeys keys = NoteKeys.of(notes, reveal.pictures());

@@ -63,7 +63,7 @@ final class NearnessText {
         + " sounds there, from "
         + place(found.startTick())
         + ": "
-        + found.description();
+        + found.variation().description();
   }
 
   private Table table() {

@@ -51,7 +51,7 @@ final class ReturnsText {
           place(found.startTick()).toString(),
           returns.music().tempo().secondsAt(found.startTick()).toDecimal(3),
           certainty(found) + (found.certainty() == Certainty.CERTAIN ? "" : " ?"),
-          found.description());
+          found.variation().description());
     }
     return table;
   }
@@ -105,11 +105,11 @@ final class ReturnsText {
           Figures.decimal(place.beat(), 6),
           quarter(found.startTick()),
           returns.music().tempo().secondsAt(found.startTick()).toDecimal(6),
-          quarter(found.endTick()),
-          returns.music().tempo().secondsAt(found.endTick()).toDecimal(6),
+          quarter(found.notes().endTick()),
+          returns.music().tempo().secondsAt(found.notes().endTick()).toDecimal(6),
           parts(found),
-          found.description(),
-          found.transposition(),
+          found.variation().description(),
+          found.variation().transposition(),
           Figures.decimal(BigFraction.from(found.score(), 1e-9, 100), 4),
           certainty(found));
     }

@@ -56,7 +56,7 @@ public final class Cues {
 
   private Cue ofOccurrence(String id, Occurrence occurrence) {
     Seconds at = ruler.timeOf(occurrence.startTick());
-    Seconds accent = ruler.timeOf(occurrence.accentTick());
+    Seconds accent = ruler.timeOf(occurrence.notes().accentTick());
     return new Cue(
         id,
         Cue.Kind.OCCURRENCE,

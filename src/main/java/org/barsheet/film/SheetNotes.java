@@ -61,14 +61,15 @@ final class SheetNotes {
 
   private void addMotif(Cue cue, Occurrence occurrence) {
     String letter = letters.getOrDefault(cue.name(), "");
-    for (int i = 0; i < occurrence.noteTicks().size(); i++) {
-      int pitch = occurrence.pitches().get(i);
+    for (int i = 0; i < occurrence.notes().ticks().size(); i++) {
+      int pitch = occurrence.notes().pitches().get(i);
       if (pitch >= 0) {
-        boolean accent = occurrence.noteTicks().get(i).longValue() == occurrence.accentTick();
+        boolean accent =
+            occurrence.notes().ticks().get(i).longValue() == occurrence.notes().accentTick();
         String name = Notes.name(pitch);
         String text =
             accent ? cue.title() + " accent, " + name : i == 0 ? cue.title() + ", " + name : name;
-        long frame = ruler.frameOf(occurrence.noteTicks().get(i));
+        long frame = ruler.frameOf(occurrence.notes().ticks().get(i));
         notes.add(new SheetNote(frame, Column.SOUND, letter, accent, text));
       }
     }

@@ -33,7 +33,9 @@ final class CueWords {
     return cue.occurrence()
         .map(
             occurrence ->
-                occurrence.forms().stream().map(Form::word).collect(Collectors.joining(", ")))
+                occurrence.variation().forms().stream()
+                    .map(Form::word)
+                    .collect(Collectors.joining(", ")))
         .orElse("");
   }
 

@@ -32,7 +32,9 @@ final class CuesVtt {
     long shortest = cue.frame() + 1;
     long end =
         cue.occurrence()
-            .map(occurrence -> sheet.timing().music().tempo().secondsAt(occurrence.endTick()))
+            .map(
+                occurrence ->
+                    sheet.timing().music().tempo().secondsAt(occurrence.notes().endTick()))
             .map(sheet.timing().clock()::frameAt)
             .orElse(cue.frame() + sheet.timing().clock().rate().nominal());
     return new FrameSpan(cue.frame(), Math.max(shortest, end));
@@ -41,7 +43,8 @@ final class CuesVtt {
   private static String line(FilmSheet sheet, Cue cue) {
     StringBuilder line = new StringBuilder(cue.title());
     CueWords.place(cue).ifPresent(place -> line.append(" · ").append(place));
-    cue.occurrence().ifPresent(occurrence -> line.append(" · ").append(occurrence.description()));
+    cue.occurrence()
+        .ifPresent(occurrence -> line.append(" · ").append(occurrence.variation().description()));
     if (CueWords.certainty(cue).equals("likely") || CueWords.certainty(cue).equals("possible")) {
       line.append(" (").append(CueWords.certainty(cue)).append(')');
     }

@@ -45,7 +45,7 @@ final class OtioMarkers {
     cue.occurrence()
         .ifPresent(
             occurrence -> {
-              words.add(occurrence.description());
+              words.add(occurrence.variation().description());
               words.add(CueWords.certainty(cue));
               words.add(String.join("; ", CueWords.parts(sheet, cue)));
             });

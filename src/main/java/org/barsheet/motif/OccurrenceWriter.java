@@ -49,17 +49,15 @@ final class OccurrenceWriter {
     return new Occurrence(
         motif.name(),
         number,
-        ticks.get(0),
-        reader.endTick(chain),
-        ticks.get(motif.accent().indexIn(ticks.size())),
-        ticks,
-        pitches,
+        new SoundedNotes(
+            ticks, pitches, ticks.get(motif.accent().indexIn(ticks.size())), reader.endTick(chain)),
         voices.stream().map(Voice::part).toList(),
-        comparison.forms(),
-        comparison.transposition(),
+        new Variation(
+            comparison.forms(),
+            comparison.transposition(),
+            words(chain, comparison, voices).sentence()),
         Certainties.score(chain),
-        certainty,
-        words(chain, comparison, voices).sentence());
+        certainty);
   }
 
   /** What a chain would be called, without a word on single notes. */

@@ -62,7 +62,7 @@ public record Nearness(Music music, String place, List<OfMotif> motifs) {
   private static OfMotif of(Returns returns, Motif motif, long from, long to) {
     List<Occurrence> sounding =
         returns.counted(motif.name()).stream()
-            .filter(found -> found.startTick() < to && found.endTick() > from)
+            .filter(found -> found.startTick() < to && found.notes().endTick() > from)
             .toList();
     return new OfMotif(motif.name(), sounding, returns.search().nearest(motif, from, to));
   }

@@ -115,12 +115,12 @@ final class MusicData {
 
   private void occurrence(Cue cue, Occurrence occurrence) {
     json.number("motif", motifs.getOrDefault(cue.name(), 0)).number("number", cue.number());
-    json.number("end", frameOf(occurrence.endTick()));
-    json.text("form", occurrence.description());
+    json.number("end", frameOf(occurrence.notes().endTick()));
+    json.text("form", occurrence.variation().description());
     json.text("certainty", PageWords.word(occurrence.certainty()));
     json.texts(
         "parts", occurrence.parts().stream().map(part -> score.parts().get(part).name()).toList());
-    json.list("onsets", occurrence.noteTicks(), tick -> json.item(timeOf(tick)));
-    json.list("pitches", occurrence.pitches(), pitch -> json.item(pitch));
+    json.list("onsets", occurrence.notes().ticks(), tick -> json.item(timeOf(tick)));
+    json.list("pitches", occurrence.notes().pitches(), pitch -> json.item(pitch));
   }
 }

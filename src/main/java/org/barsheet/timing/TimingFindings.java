@@ -7,7 +7,6 @@ import org.barsheet.align.Candidate;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.Cues;
 import org.barsheet.input.Prose;
-import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Plan;
@@ -144,7 +143,8 @@ final class TimingFindings {
   }
 
   private void addLikely(Shot shot) {
-    String what = shot.cue().occurrence().map(Occurrence::description).orElse("");
+    String what =
+        shot.cue().occurrence().map(occurrence -> occurrence.variation().description()).orElse("");
     String sentence =
         shot.cue().title() + " is only likely" + (what.isEmpty() ? "" : " (" + what + ")");
     String remedy = "listen there; if it is no return, name another place";

@@ -136,7 +136,7 @@ final class CuesWorksheet {
     place(cue);
     accent(cue);
     pen.text(CERTAINTY, occurrence.map(one -> "  " + certainty(one)).orElse(""), WORDS);
-    pen.text(FORM, occurrence.map(Occurrence::description).orElse(""), WORDS);
+    pen.text(FORM, occurrence.map(one -> one.variation().description()).orElse(""), WORDS);
     pen.text(PARTS, book.index().parts(cue), WORDS.edged(WORDS.edges().left(Line.HAIR)));
     panel(cue);
     pen.toFillIn(NOTES, Look.TO_FILL_IN);

@@ -83,7 +83,8 @@ final class MusicSystem {
 
   private Optional<MusicBox> occurrence(Cue cue, Occurrence occurrence) {
     long start = frameAt(occurrence.startTick());
-    FrameSpan span = new FrameSpan(start, Math.max(start + 1, frameAt(occurrence.endTick())));
+    FrameSpan span =
+        new FrameSpan(start, Math.max(start + 1, frameAt(occurrence.notes().endTick())));
     if (!span.overlaps(frames)) {
       return Optional.empty();
     }
@@ -99,7 +100,7 @@ final class MusicSystem {
   private List<String> texts(Cue cue, Occurrence occurrence) {
     String doubt = CuesWorksheet.isDoubtful(occurrence) ? Signs.QUESTION + " " : "";
     String name = book.index().letter(cue) + "  " + doubt + cue.title();
-    String form = name + ", " + occurrence.description();
+    String form = name + ", " + occurrence.variation().description();
     return List.of(form, name);
   }
 

@@ -59,7 +59,8 @@ class DemoFilmTest {
               assertThat(BigDecimal.valueOf(place.beat().doubleValue()))
                   .isEqualByComparingTo(planted.beat());
               assertThat(partsOf(found)).contains(planted.parts().get(0));
-              assertThat(found.forms()).anySatisfy(form -> assertSame(form, planted.form()));
+              assertThat(found.variation().forms())
+                  .anySatisfy(form -> assertSame(form, planted.form()));
             });
   }
 

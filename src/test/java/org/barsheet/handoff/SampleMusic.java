@@ -12,6 +12,8 @@ import org.barsheet.cues.FilmClock;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Form;
 import org.barsheet.motif.Occurrence;
+import org.barsheet.motif.SoundedNotes;
+import org.barsheet.motif.Variation;
 import org.barsheet.score.Bar;
 import org.barsheet.score.BarGrid;
 import org.barsheet.score.Division;
@@ -139,17 +141,15 @@ final class SampleMusic {
         new Occurrence(
             named("glimmer"),
             number,
-            tick,
-            tick + 3L * QUARTER,
-            tick + 2L * QUARTER,
-            List.of(tick, tick + QUARTER, tick + 2L * QUARTER),
-            List.of(76, 79, 84),
+            new SoundedNotes(
+                List.of(tick, tick + QUARTER, tick + 2L * QUARTER),
+                List.of(76, 79, 84),
+                tick + 2L * QUARTER,
+                tick + 3L * QUARTER),
             List.of(0, 1),
-            List.of(Form.TONAL, Form.AUGMENTED),
-            5,
+            new Variation(List.of(Form.TONAL, Form.AUGMENTED), 5, named("tonal, up a fourth")),
             0.9,
-            certainty,
-            named("tonal, up a fourth"));
+            certainty);
     return cue(
         score,
         clock,
@@ -171,7 +171,7 @@ final class SampleMusic {
       int bar,
       Optional<Occurrence> occurrence) {
     long tick = tickOfBar(bar);
-    long accent = occurrence.map(Occurrence::accentTick).orElse(tick);
+    long accent = occurrence.map(one -> one.notes().accentTick()).orElse(tick);
     Seconds at = score.tempo().secondsAt(tick);
     Seconds accentAt = score.tempo().secondsAt(accent);
     return new Cue(

@@ -60,7 +60,8 @@ class BeginningsFinderTest {
     return returns.stream()
         .map(
             one ->
-                new Sounding(one.startTick(), one.endTick(), one.parts().get(0), one.certainty()))
+                new Sounding(
+                    one.startTick(), one.notes().endTick(), one.parts().get(0), one.certainty()))
         .toList();
   }
 

@@ -41,11 +41,12 @@ class FugueEntriesTest {
   @Test
   void the_answer_is_tonal_and_the_relative_major_too() {
     List<Occurrence> found = find();
-    assertThat(found.get(0).description()).isEqualTo("as given, in Alto");
-    assertThat(found.get(1).description())
+    assertThat(found.get(0).variation().description()).isEqualTo("as given, in Alto");
+    assertThat(found.get(1).variation().description())
         .isEqualTo("tonal, up a fifth, note 4 changed, in Soprano");
-    assertThat(found.get(3).forms()).containsExactly(Form.TONAL);
-    assertThat(found.get(6).description()).startsWith("as given, down 2 octaves, in Bass under");
+    assertThat(found.get(3).variation().forms()).containsExactly(Form.TONAL);
+    assertThat(found.get(6).variation().description())
+        .startsWith("as given, down 2 octaves, in Bass under");
   }
 
   private static List<Occurrence> find() {

@@ -46,7 +46,7 @@ class OccurrenceFinderTest {
     Score score = new ScoreSketch().part("Celesta").bar(2, heard).score();
     List<Occurrence> found = OccurrenceFinder.find(score, motif(Match.TONAL, ALL_TRANSFORMS, LAMP));
     assertThat(found).hasSize(1);
-    assertThat(found.get(0).description()).isEqualTo(description);
+    assertThat(found.get(0).variation().description()).isEqualTo(description);
     assertThat(found.get(0).certainty()).isEqualTo(certainty);
     assertThat(found.get(0).startTick()).isEqualTo(4 * ScoreSketch.TICKS_PER_QUARTER);
   }
@@ -88,7 +88,7 @@ class OccurrenceFinderTest {
     List<Occurrence> found = OccurrenceFinder.find(score, motif(Match.TONAL, Set.of(), LAMP));
     assertThat(found).hasSize(1);
     assertThat(found.get(0).parts()).containsExactly(0, 1, 2, 3);
-    assertThat(found.get(0).description())
+    assertThat(found.get(0).variation().description())
         .isEqualTo(
             "as given, up an octave, in Flute with Violin 1 an octave lower and Violin 2 an octave"
                 + " lower and Bass 3 octaves lower");
@@ -107,7 +107,7 @@ class OccurrenceFinderTest {
             .score();
     List<Occurrence> found = OccurrenceFinder.find(score, motif(Match.TONAL, Set.of(), LAMP));
     assertThat(found).hasSize(1);
-    assertThat(found.get(0).description())
+    assertThat(found.get(0).variation().description())
         .isEqualTo("as given, down an octave, in Viola under Flute");
   }
 
@@ -154,7 +154,7 @@ class OccurrenceFinderTest {
       Motif motif =
           new Motif("lamp", List.of(Notes.parse(LAMP)), new Accent(note), Match.TONAL, Set.of());
       Occurrence found = OccurrenceFinder.find(score, motif).get(0);
-      assertThat(found.accentTick()).isEqualTo(found.noteTicks().get(note - 1));
+      assertThat(found.notes().accentTick()).isEqualTo(found.notes().ticks().get(note - 1));
     }
   }
 
@@ -181,7 +181,7 @@ class OccurrenceFinderTest {
     assertThat(found).hasSize(1);
     assertThat(found.get(0).certainty()).isEqualTo(Certainty.POSSIBLE);
     assertThat(found.get(0).number()).isZero();
-    assertThat(found.get(0).description()).isEqualTo(description);
+    assertThat(found.get(0).variation().description()).isEqualTo(description);
   }
 
   @Test

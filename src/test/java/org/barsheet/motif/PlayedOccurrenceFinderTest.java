@@ -37,7 +37,7 @@ class PlayedOccurrenceFinderTest {
     play(sketch, Notes.parse(LAMP), 20000, 1010, random);
     Score score = sketch.score();
     assertThat(PlayedOccurrenceFinder.find(score, motif(Set.of(Form.AUGMENTED))))
-        .extracting(Occurrence::forms)
+        .extracting(occurrence -> occurrence.variation().forms())
         .containsExactly(List.of(Form.AS_GIVEN), List.of(Form.AS_GIVEN), List.of(Form.AUGMENTED));
     assertThat(PlayedOccurrenceFinder.find(score, motif(Set.of()))).hasSize(2);
   }
@@ -49,8 +49,8 @@ class PlayedOccurrenceFinderTest {
         sketch, Notes.parse("C5/4 E5/8 D5/8 G5/4 A5/8 G5/8 E5/2"), 0, 500, new SplittableRandom(1));
     Score score = sketch.score();
     Occurrence found = PlayedOccurrenceFinder.find(score, motif(Set.of())).get(0);
-    assertThat(found.pitches().get(7)).isEqualTo(-1);
-    assertThat(found.noteTicks().get(7)).isBetween(2800L, 3200L);
+    assertThat(found.notes().pitches().get(7)).isEqualTo(-1);
+    assertThat(found.notes().ticks().get(7)).isBetween(2800L, 3200L);
   }
 
   /** Plays a line with a tempo that sways by a sixth and hands that are not quite together. */

@@ -94,9 +94,10 @@ class EveryCueTest {
     for (Cue cue : film.timing().cues()) {
       if (cue.occurrence().isPresent()) {
         Occurrence found = cue.occurrence().get();
-        assertThat(second.onsets).contains(found.startTick() / finer, found.accentTick() / finer);
+        assertThat(second.onsets)
+            .contains(found.startTick() / finer, found.notes().accentTick() / finer);
         agree(film, second, cue.title(), found.startTick() / finer, cue.frame());
-        agree(film, second, cue.title(), found.accentTick() / finer, cue.accentFrame());
+        agree(film, second, cue.title(), found.notes().accentTick() / finer, cue.accentFrame());
       }
     }
     everyMark(film, second);

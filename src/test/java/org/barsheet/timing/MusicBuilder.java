@@ -8,6 +8,8 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Form;
 import org.barsheet.motif.Occurrence;
+import org.barsheet.motif.SoundedNotes;
+import org.barsheet.motif.Variation;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.TempoEvidence;
 import org.barsheet.score.Bar;
@@ -135,17 +137,11 @@ public final class MusicBuilder {
         new Occurrence(
             name,
             1,
-            start,
-            start + (long) count * QUARTER,
-            ticks.get(accent),
-            ticks,
-            pitches,
+            new SoundedNotes(ticks, pitches, ticks.get(accent), start + (long) count * QUARTER),
             List.of(0),
-            List.of(Form.AS_GIVEN),
-            0,
+            new Variation(List.of(Form.AS_GIVEN), 0, "as given"),
             score,
-            certainty,
-            "as given"));
+            certainty));
     return this;
   }
 
@@ -165,19 +161,7 @@ public final class MusicBuilder {
       int number = o.certainty() == Certainty.POSSIBLE ? 0 : (int) earlier + 1;
       numbered.add(
           new Occurrence(
-              o.motif(),
-              number,
-              o.startTick(),
-              o.endTick(),
-              o.accentTick(),
-              o.noteTicks(),
-              o.pitches(),
-              o.parts(),
-              o.forms(),
-              o.transposition(),
-              o.score(),
-              o.certainty(),
-              o.description()));
+              o.motif(), number, o.notes(), o.parts(), o.variation(), o.score(), o.certainty()));
     }
     return numbered;
   }

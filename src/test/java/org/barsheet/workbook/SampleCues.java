@@ -9,6 +9,8 @@ import org.barsheet.cues.FilmClock;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Form;
 import org.barsheet.motif.Occurrence;
+import org.barsheet.motif.SoundedNotes;
+import org.barsheet.motif.Variation;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.BarBeat;
 
@@ -49,17 +51,12 @@ final class SampleCues {
         new Occurrence(
             "glimmer",
             number,
-            startTick,
-            accentTick + 240,
-            accentTick,
-            List.of(startTick, accentTick),
-            List.of(79, 91),
+            new SoundedNotes(
+                List.of(startTick, accentTick), List.of(79, 91), accentTick, accentTick + 240),
             List.of(0, 1),
-            List.of(Form.TONAL),
-            5,
+            new Variation(List.of(Form.TONAL), 5, "tonal, up a fourth, last note shortened"),
             0.9,
-            certainty,
-            "tonal, up a fourth, last note shortened");
+            certainty);
     return new Cue(
         "glimmer-" + number,
         Cue.Kind.OCCURRENCE,
