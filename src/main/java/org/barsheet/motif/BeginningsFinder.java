@@ -26,17 +26,27 @@ final class BeginningsFinder {
   private final MatchRules rules;
   private final ToIntFunction<Pattern> budget;
 
-  BeginningsFinder(Score score) {
+  private BeginningsFinder(Score score, NoteField field, boolean isThick) {
     this.score = score;
-    this.field = NoteField.of(score);
-    boolean isThick = pairs() > MOST_PAIRS_FOR_LIKELY;
+    this.field = field;
     this.reader = new SoundingReader(score, field);
     this.rules = isThick ? MatchRules.TONAL_ON_TIME : MatchRules.of(Match.TONAL);
     this.budget = isThick ? Certainties::certainBudget : Certainties::budget;
   }
 
+  static BeginningsFinder of(Score score) {
+    NoteField field = NoteField.of(score);
+    return new BeginningsFinder(score, field, pairs(score, field) > MOST_PAIRS_FOR_LIKELY);
+  }
+
+  /** One that looks in some of the score only, as strictly as this one does in all of it. */
+  BeginningsFinder within(Score some) {
+    boolean isThick = rules == MatchRules.TONAL_ON_TIME;
+    return some == score ? this : new BeginningsFinder(some, NoteField.of(some), isThick);
+  }
+
   /** For each moment the square of how many notes begin there, all together. */
-  private long pairs() {
+  private static long pairs(Score score, NoteField field) {
     long moment = Math.max(1, score.ticksPerQuarter() / MOMENTS);
     long pairs = 0;
     int first = 0;

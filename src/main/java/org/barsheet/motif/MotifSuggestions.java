@@ -3,19 +3,23 @@ package org.barsheet.motif;
 import static java.util.stream.Collectors.toList;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 
-/** Finds motifs that nobody named: figures that a score keeps coming back to. */
+/**
+ * Finds motifs that nobody named: figures that a score keeps coming back to.
+ *
+ * <p>In a score of more than 40,000 notes figures and their beginnings are compared by how often
+ * they return in {@link Passages} of it, and only those that are suggested are counted throughout.
+ */
 public final class MotifSuggestions {
 
   private static final int LOOKED_AT = 400;
@@ -29,13 +33,20 @@ public final class MotifSuggestions {
   private final Score score;
   private final MelodyLines lines;
   private final RepeatedFigures figures;
+  private final BeginningsFinder everywhere;
   private final BeginningsFinder finder;
+
+  /** How many times more notes the score has than the passages that figures are compared in. */
+  private final double share;
 
   private MotifSuggestions(Score score) {
     this.score = score;
     this.lines = new MelodyLines(score);
     this.figures = new RepeatedFigures(lines);
-    this.finder = new BeginningsFinder(score);
+    this.everywhere = BeginningsFinder.of(score);
+    Score passages = Passages.of(score);
+    this.finder = everywhere.within(passages);
+    this.share = (double) score.notes().size() / Math.max(1, passages.notes().size());
   }
 
   /** At most ten, the most telling first: long, varied figures that return often. */
@@ -44,7 +55,11 @@ public final class MotifSuggestions {
   }
 
   private record Counted(
-      List<MotifNote> line, int part, int steps, List<Sounding> returns, double gain) {
+      RepeatedFigures.Figure figure,
+      List<MotifNote> line,
+      int part,
+      List<Sounding> returns,
+      double gain) {
 
     /** Whether half of its returns lie within returns of another. */
     boolean repeats(Counted better) {
@@ -79,16 +94,30 @@ public final class MotifSuggestions {
   private List<Suggestion> suggestions() {
     List<RepeatedFigures.Figure> looked = new ArrayList<>(chosen());
     opening().ifPresent(looked::add);
-    List<Counted> counted =
-        looked.parallelStream().flatMap(figure -> count(figure).stream()).collect(toList());
-    counted.sort(Comparator.comparingDouble((Counted c) -> -c.gain()));
-    List<Counted> shown = new ArrayList<>();
-    for (Counted next : counted) {
-      if (shown.size() < SHOWN && shown.stream().noneMatch(next::repeats)) {
-        shown.add(next);
-      }
+    List<Counted> shown =
+        apart(looked.parallelStream().flatMap(figure -> count(figure).stream()).collect(toList()));
+    if (finder != everywhere) {
+      shown =
+          apart(shown.parallelStream().flatMap(one -> everywhere(one).stream()).collect(toList()));
     }
     return shown.stream().map(Counted::suggestion).toList();
+  }
+
+  /** The best, the most rewarding first, without those that repeat a better one. */
+  private static List<Counted> apart(List<Counted> counted) {
+    counted.sort(Comparator.comparingDouble((Counted c) -> -c.gain()));
+    List<Counted> apart = new ArrayList<>();
+    for (Counted next : counted) {
+      if (apart.size() < SHOWN && apart.stream().noneMatch(next::repeats)) {
+        apart.add(next);
+      }
+    }
+    return apart;
+  }
+
+  /** The same counted throughout the score. */
+  private Optional<Counted> everywhere(Counted one) {
+    return counted(one.figure(), one.line(), everywhere.find(List.of(one.line())).get(0), 1);
   }
 
   /**
@@ -106,7 +135,7 @@ public final class MotifSuggestions {
     if (best.isEmpty()) {
       return best;
     }
-    int around = best.get().steps();
+    int around = best.get().figure().steps();
     List<Integer> near =
         IntStream.rangeClosed(around - stride + 1, around + stride - 1)
             .map(steps -> 2 * around - steps)
@@ -131,20 +160,29 @@ public final class MotifSuggestions {
     List<List<Sounding>> returns = finder.find(written);
     Optional<Counted> best = Optional.empty();
     for (int i = 0; i < beginnings.size(); i++) {
-      best = better(best, counted(beginnings.get(i), written.get(i), returns.get(i)));
+      best = better(best, counted(beginnings.get(i), written.get(i), returns.get(i), share));
     }
     return best;
   }
 
+  /**
+   * A figure with its returns.
+   *
+   * @param share for each return found how many the whole score is taken to have
+   */
   private Optional<Counted> counted(
-      RepeatedFigures.Figure figure, List<MotifNote> line, List<Sounding> returns) {
+      RepeatedFigures.Figure figure,
+      List<MotifNote> line,
+      List<Sounding> returns,
+      double share) {
     int certain = certainOneAfterAnother(returns);
     if (certain < 2) {
       return Optional.empty();
     }
-    double gain = figures.gain(certain, figure.bits()) * figures.prominence(figure.places());
+    double times = share * certain;
+    double gain = figures.gain(times, figure.bits()) * figures.prominence(figure.places());
     int part = lines.note(figure.places().get(0)).part();
-    return Optional.of(new Counted(line, part, figure.steps(), returns, gain));
+    return Optional.of(new Counted(figure, line, part, returns, gain));
   }
 
   /**
@@ -167,25 +205,26 @@ public final class MotifSuggestions {
   /** The best figures of which none holds half of another's notes. */
   private List<RepeatedFigures.Figure> chosen() {
     List<RepeatedFigures.Figure> chosen = new ArrayList<>();
-    Set<Integer> taken = new HashSet<>();
+    BitSet taken = new BitSet();
     for (RepeatedFigures.Figure figure : figures.ranked().stream().limit(LOOKED_AT).toList()) {
-      Set<Integer> own = notes(figure);
-      long shared = own.stream().filter(taken::contains).count();
       boolean isShort = span(figure) <= (long) MOST_QUARTERS * score.ticksPerQuarter();
-      if (isShort && 2 * shared <= own.size() && chosen.size() < COUNTED) {
-        chosen.add(figure);
-        taken.addAll(own);
+      if (isShort && chosen.size() < COUNTED) {
+        BitSet own = notes(figure);
+        BitSet shared = (BitSet) own.clone();
+        shared.and(taken);
+        if (2 * shared.cardinality() <= own.cardinality()) {
+          chosen.add(figure);
+          taken.or(own);
+        }
       }
     }
     return chosen;
   }
 
-  private static Set<Integer> notes(RepeatedFigures.Figure figure) {
-    Set<Integer> notes = new HashSet<>();
+  private static BitSet notes(RepeatedFigures.Figure figure) {
+    BitSet notes = new BitSet();
     for (int place : figure.places()) {
-      for (int i = place; i <= place + figure.steps(); i++) {
-        notes.add(i);
-      }
+      notes.set(place, place + figure.steps() + 1);
     }
     return notes;
   }

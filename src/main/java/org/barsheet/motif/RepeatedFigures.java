@@ -189,8 +189,8 @@ final class RepeatedFigures {
     return 1 + (double) setIn / places.size();
   }
 
-  /** What writing a figure once saves, if it comes so often. */
-  double gain(int times, double bits) {
+  /** What writing a figure once saves, if it comes so often, on average. */
+  double gain(double times, double bits) {
     return (times - 1) * bits - times * log2(Math.max(2, stepsInAll));
   }
 

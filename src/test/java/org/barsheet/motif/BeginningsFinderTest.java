@@ -22,7 +22,7 @@ class BeginningsFinderTest {
       }
       Score score = trial % 2 == 0 ? music.score(0, 1, 2) : music.merged();
       List<List<MotifNote>> beginnings = beginnings(line);
-      List<List<Sounding>> together = new BeginningsFinder(score).find(beginnings);
+      List<List<Sounding>> together = BeginningsFinder.of(score).find(beginnings);
       OccurrenceFinder alone = OccurrenceFinder.of(score);
       for (int i = 0; i < beginnings.size(); i++) {
         assertThat(together.get(i))
