@@ -24,9 +24,10 @@ final class MelodyLines {
   private final boolean[] afterRest;
 
   MelodyLines(Score score) {
+    List<List<Note>> byPart = score.notesByPart();
     for (Part part : score.parts()) {
-      List<Note> own = part.drums() ? List.of() : score.notesOf(part);
-      if (!own.isEmpty()) {
+      List<Note> own = byPart.get(part.index());
+      if (!part.drums() && !own.isEmpty()) {
         notes.addAll(new HeardLine(own, score.ticksPerQuarter()).top());
       }
     }

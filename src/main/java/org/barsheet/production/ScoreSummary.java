@@ -55,10 +55,11 @@ public record ScoreSummary(
   static ScoreSummary of(Path file, Music music, List<Suggestion> suggestions) {
     Score score = music.score();
     List<Note> notes = score.notes();
+    List<List<Note>> byPart = score.notesByPart();
     return new ScoreSummary(
         file,
         music,
-        score.parts().stream().map(part -> new PartSize(part, score.notesOf(part).size())).toList(),
+        score.parts().stream().map(part -> new PartSize(part, byPart.get(part.index()).size())).toList(),
         notes.isEmpty() ? Seconds.ZERO : time(music, notes.get(0).onTick()),
         notes.isEmpty() ? Seconds.ZERO : time(music, notes.get(notes.size() - 1).onTick()),
         time(music, score.endTick()),

@@ -1,10 +1,12 @@
 package org.barsheet.pulse;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
 import org.barsheet.score.Score;
+import org.barsheet.score.TempoMap;
 
 /**
  * The notes of a score as sounds in time: onsets that belong together gathered into strokes.
@@ -55,13 +57,14 @@ record Playing(List<Stroke> strokes) {
   /** The playing of a score with notes, timed by its own tempo map. */
   static Playing of(Score score) {
     PedalRenewal pedal = PedalRenewal.of(score);
+    Clock clock = new Clock(score.tempo());
     List<Stroke> strokes = new ArrayList<>();
     List<Note> together = new ArrayList<>();
     double first = 0;
     for (Note note : score.notes()) {
-      double onset = seconds(score, note.onTick());
+      double onset = clock.seconds(note.onTick());
       if (!together.isEmpty() && onset - first > TOGETHER_SECONDS) {
-        strokes.add(stroke(score, pedal, together));
+        strokes.add(stroke(score, clock, pedal, together));
         together.clear();
       }
       if (together.isEmpty()) {
@@ -69,23 +72,42 @@ record Playing(List<Stroke> strokes) {
       }
       together.add(note);
     }
-    strokes.add(stroke(score, pedal, together));
+    strokes.add(stroke(score, clock, pedal, together));
     return new Playing(strokes);
   }
 
-  private static double seconds(Score score, long tick) {
-    return score.tempo().secondsAt(tick).toDouble();
+  /** Times of ticks; the last ones are remembered, as many notes begin and end together. */
+  private static final class Clock {
+    private static final int REMEMBERED = 1024;
+    private final TempoMap tempo;
+    private final long[] ticks = new long[REMEMBERED];
+    private final double[] times = new double[REMEMBERED];
+
+    Clock(TempoMap tempo) {
+      this.tempo = tempo;
+      Arrays.fill(ticks, -1);
+    }
+
+    double seconds(long tick) {
+      int place = (int) (tick % REMEMBERED);
+      if (ticks[place] != tick) {
+        ticks[place] = tick;
+        times[place] = tempo.secondsAt(tick).toDouble();
+      }
+      return times[place];
+    }
   }
 
-  private static Stroke stroke(Score score, PedalRenewal pedal, List<Note> together) {
+  private static Stroke stroke(
+      Score score, Clock clock, PedalRenewal pedal, List<Note> together) {
     double sum = 0;
     double longest = 0;
     int velocity = 0;
     int lowest = NO_PITCH;
     double[] chroma = new double[12];
     for (Note note : together) {
-      double onset = seconds(score, note.onTick());
-      double length = seconds(score, note.offTick()) - onset;
+      double onset = clock.seconds(note.onTick());
+      double length = clock.seconds(note.offTick()) - onset;
       sum += onset;
       longest = Math.max(longest, length);
       velocity = Math.max(velocity, note.velocity());

@@ -159,8 +159,9 @@ public record TempoEvidence(
 
   private static List<PartScore> parts(Score score, Division.PerQuarter division, int factor) {
     List<PartScore> parts = new ArrayList<>();
+    List<List<Note>> byPart = score.notesByPart();
     for (Part part : score.parts()) {
-      long[] onsets = onsets(score.notesOf(part), factor);
+      long[] onsets = onsets(byPart.get(part.index()), factor);
       if (onsets.length >= GridConcentration.FEWEST_ONSETS) {
         parts.add(new PartScore(part, GridConcentration.score(onsets, division.ticks())));
       }

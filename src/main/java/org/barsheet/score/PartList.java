@@ -2,8 +2,12 @@ package org.barsheet.score;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -25,8 +29,9 @@ final class PartList {
 
   static PartList of(ScoreEvents events) {
     PartList list = new PartList(events);
-    TreeSet<TrackChannel> lines = new TreeSet<>();
-    events.notes().forEach(note -> lines.add(line(note)));
+    Set<TrackChannel> sounding = new HashSet<>();
+    events.notes().forEach(note -> sounding.add(line(note)));
+    TreeSet<TrackChannel> lines = new TreeSet<>(sounding);
     TreeMap<Integer, Integer> linesOfTrack = new TreeMap<>();
     lines.forEach(line -> linesOfTrack.merge(line.track(), 1, Integer::sum));
     lines.forEach(line -> list.add(line, linesOfTrack.getOrDefault(line.track(), 0) == 1));
@@ -77,8 +82,9 @@ final class PartList {
   /** All notes with their parts, in order of onset, then part, then pitch. */
   List<Note> notes() {
     List<Note> notes = new ArrayList<>(events.notes().size());
+    Map<TrackChannel, Part> partOf = new HashMap<>(parts);
     for (SoundingNote note : events.notes()) {
-      int part = Objects.requireNonNull(parts.get(line(note))).index();
+      int part = Objects.requireNonNull(partOf.get(line(note))).index();
       notes.add(new Note(part, note.pitch(), note.velocity(), note.onTick(), note.offTick()));
     }
     notes.sort(

@@ -1,5 +1,6 @@
 package org.barsheet.score;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -65,5 +66,15 @@ public record Score(
   /** The notes of one part, in order. */
   public List<Note> notesOf(Part part) {
     return notes.stream().filter(note -> note.part() == part.index()).toList();
+  }
+
+  /** The notes of each part, in order; one look through all notes however many parts there are. */
+  public List<List<Note>> notesByPart() {
+    List<List<Note>> byPart = new ArrayList<>();
+    parts.forEach(part -> byPart.add(new ArrayList<>()));
+    for (Note note : notes) {
+      byPart.get(note.part()).add(note);
+    }
+    return byPart;
   }
 }
