@@ -47,11 +47,24 @@ final class RepeatedFigures {
 
   private final MelodyLines lines;
   private final Map<Long, Integer> stepCounts = new HashMap<>();
-  private final BitSet open = new BitSet();
+
+  /** Places where figures of the last length begin, those of one figure together. */
+  private final int[] open;
+
+  private int openCount;
+
+  /** Where in {@link #open} the places of each figure begin. */
+  private BitSet begins = new BitSet();
+
+  /** The places of one shorter figure, in order of the hashes of the longer ones. */
+  private final long[] order;
+
   private int stepsInAll;
 
   RepeatedFigures(MelodyLines lines) {
     this.lines = lines;
+    this.open = new int[lines.size()];
+    this.order = new long[lines.size()];
     for (int i = 0; i < lines.size(); i++) {
       if (lines.reach(i) > 0) {
         stepCounts.merge(lines.step(i), 1, Integer::sum);
@@ -64,7 +77,9 @@ final class RepeatedFigures {
   List<Figure> ranked() {
     List<Figure> figures = new ArrayList<>();
     long[] hashes = new long[lines.size()];
-    open.set(0, lines.size());
+    openCount = lines.size();
+    Arrays.setAll(open, i -> i);
+    begins.set(0);
     List<List<Integer>> shorter = List.of();
     for (int steps = 1; steps <= MOST_STEPS; steps++) {
       long[] before = hashes.clone();
@@ -94,38 +109,55 @@ final class RepeatedFigures {
 
   /**
    * Places with the same steps, those that come often enough. Only places whose shorter figure came
-   * often enough are looked at, and the others are forgotten.
+   * often enough are looked at, those of one shorter figure at a time, and the others are forgotten.
    */
   private List<List<Integer>> groups(long[] hashes, int steps) {
-    long[] order = new long[hashes.length];
-    int count = 0;
-    for (int i = 0; i < hashes.length; i++) {
-      if (open.get(i) && lines.reach(i) >= steps) {
-        order[count++] = (hashes[i] & ~PLACE) | i;
-      }
-    }
-    Arrays.sort(order, 0, count);
-    open.clear();
+    BitSet before = begins;
+    int end = openCount;
+    begins = new BitSet();
+    openCount = 0;
     List<List<Integer>> groups = new ArrayList<>();
-    int from = 0;
-    for (int i = 1; i <= count; i++) {
-      if (i == count || hashes[place(order[i])] != hashes[place(order[from])]) {
-        addGroup(order, from, i, steps, groups);
-        from = i;
-      }
+    for (int from = before.nextSetBit(0); from >= 0; ) {
+      int next = before.nextSetBit(from + 1);
+      int count = order(from, next < 0 ? end : next, hashes, steps);
+      split(count, hashes, steps, groups);
+      from = next;
     }
     return groups;
   }
 
-  private void addGroup(long[] order, int from, int to, int steps, List<List<Integer>> groups) {
+  /** Puts open places that reach far enough in order of their hashes; returns how many. */
+  private int order(int from, int to, long[] hashes, int steps) {
+    int count = 0;
+    for (int i = from; i < to; i++) {
+      if (lines.reach(open[i]) >= steps) {
+        order[count++] = (hashes[open[i]] & ~PLACE) | open[i];
+      }
+    }
+    Arrays.sort(order, 0, count);
+    return count;
+  }
+
+  private void split(int count, long[] hashes, int steps, List<List<Integer>> groups) {
+    int from = 0;
+    for (int i = 1; i <= count; i++) {
+      if (i == count || hashes[place(order[i])] != hashes[place(order[from])]) {
+        addGroup(from, i, steps, groups);
+        from = i;
+      }
+    }
+  }
+
+  private void addGroup(int from, int to, int steps, List<List<Integer>> groups) {
     if (to - from < FEWEST_TIMES) {
       return;
     }
-    List<Integer> places = apart(order, from, to, steps);
+    List<Integer> places = apart(from, to, steps);
     if (places.size() >= FEWEST_TIMES) {
       groups.add(places);
+      begins.set(openCount);
       for (int i = from; i < to; i++) {
-        open.set(place(order[i]));
+        open[openCount++] = place(order[i]);
       }
     }
   }
@@ -135,7 +167,7 @@ final class RepeatedFigures {
   }
 
   /** Places that do not overlap, from the first on. */
-  private static List<Integer> apart(long[] order, int from, int to, int steps) {
+  private List<Integer> apart(int from, int to, int steps) {
     List<Integer> apart = new ArrayList<>();
     int free = 0;
     for (int i = from; i < to; i++) {
