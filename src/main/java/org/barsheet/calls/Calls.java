@@ -5,6 +5,7 @@ import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.MusicRuler;
 import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.OfShot;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
@@ -103,8 +104,7 @@ public final class Calls {
 
   /** Where they are seen first, in a panel in which the opening opens. */
   private String opensFirst(Appearance appearance) {
-    return reveals.stream()
-        .filter(reveal -> reveal.shot() == appearance.shot())
+    return OfShot.reveals(reveals, appearance.shot()).stream()
         .filter(reveal -> reveal.opening().name().equals(appearance.opening().name()))
         .findFirst()
         .map(reveal -> opensFirst(reveal.reveal().way(), reveal.opening().motion()))

@@ -61,14 +61,10 @@ public final class Appearances {
     long start = shot.frames().start();
     long end = shot.frames().endExclusive();
     boolean closedAtFirst =
-        states.stream()
-            .anyMatch(
-                s ->
-                    s.shot() == shot.index()
-                        && s.opening().equals(opening)
-                        && s.atFirstFrame() == 0);
-    for (PlannedReveal reveal : reveals) {
-      if (reveal.shot() == shot.index() && reveal.opening().name().equals(opening)) {
+        OfShot.states(states, shot.index()).stream()
+            .anyMatch(s -> s.opening().equals(opening) && s.atFirstFrame() == 0);
+    for (PlannedReveal reveal : OfShot.reveals(reveals, shot.index())) {
+      if (reveal.opening().name().equals(opening)) {
         boolean opens = reveal.reveal().way() == Way.OPENS;
         if (opens && closedAtFirst) {
           start = reveal.firstGapFrame();

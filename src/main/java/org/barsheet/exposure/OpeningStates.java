@@ -18,9 +18,10 @@ public final class OpeningStates {
     Map<String, Double> open = new HashMap<>();
     List<OpeningState> states = new ArrayList<>();
     for (Shot shot : timing.shots()) {
+      List<PlannedReveal> moving = OfShot.reveals(reveals, shot.index());
       for (Opening opening : timing.plan().workshop().openings()) {
         double before = open.getOrDefault(opening.name(), 0.0);
-        OpeningState state = state(shot, opening.name(), before, reveals);
+        OpeningState state = state(shot, opening.name(), before, moving);
         open.put(opening.name(), state.atLastFrame());
         states.add(state);
       }
@@ -29,10 +30,10 @@ public final class OpeningStates {
   }
 
   private static OpeningState state(
-      Shot shot, String opening, double before, List<PlannedReveal> reveals) {
+      Shot shot, String opening, double before, List<PlannedReveal> moving) {
     List<Exposure> shown = new ArrayList<>();
-    for (PlannedReveal reveal : reveals) {
-      if (reveal.shot() == shot.index() && reveal.opening().name().equals(opening)) {
+    for (PlannedReveal reveal : moving) {
+      if (reveal.opening().name().equals(opening)) {
         shown.addAll(reveal.exposures());
       }
     }

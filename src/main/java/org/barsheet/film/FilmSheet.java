@@ -8,6 +8,7 @@ import org.barsheet.changes.Changes;
 import org.barsheet.changes.LaidFilm;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.OfShot;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.Uncovering;
@@ -17,6 +18,7 @@ import org.barsheet.received.ClipVerdict;
 import org.barsheet.received.ReceivedClip;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.timing.Finding;
+import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
 /**
@@ -65,6 +67,16 @@ public record FilmSheet(
         .filter(movement -> movement.name().equals(name))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no movement is called " + name));
+  }
+
+  /** The reveals of a shot, in order of layer. */
+  public List<PlannedReveal> revealsOf(Shot shot) {
+    return OfShot.reveals(reveals, shot.index());
+  }
+
+  /** The openings in a shot, in the plan's order. */
+  public List<OpeningState> statesOf(Shot shot) {
+    return OfShot.states(states, shot.index());
   }
 
   /** How much of an opening's hole is uncovered, frame by frame. */

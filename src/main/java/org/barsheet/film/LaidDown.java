@@ -55,11 +55,7 @@ final class LaidDown {
   }
 
   private static LaidShot shot(FilmSheet sheet, Shot shot) {
-    List<LaidReveal> reveals =
-        sheet.reveals().stream()
-            .filter(reveal -> reveal.shot() == shot.index())
-            .map(LaidDown::reveal)
-            .toList();
+    List<LaidReveal> reveals = sheet.revealsOf(shot).stream().map(LaidDown::reveal).toList();
     return new LaidShot(shot.panel().name(), shot.cue().id(), shot.frames(), reveals);
   }
 

@@ -26,6 +26,7 @@ public final class Photographs {
   private final Rect wholeArtwork;
   private final Map<String, Rect> views = new HashMap<>();
   private final Map<String, Opening> firstOpenings = new HashMap<>();
+  private final Map<String, ArtworkPlate> atRest = new HashMap<>();
 
   public Photographs(FilmSheet sheet) {
     this.sheet = sheet;
@@ -40,6 +41,9 @@ public final class Photographs {
           .view()
           .ifPresent(
               view -> setUp.runs().forEach(run -> views.put(run.movement().name(), view.field())));
+    }
+    for (ArtworkPlate picture : sheet.shooting().atRest()) {
+      picture.panels().forEach(panel -> atRest.putIfAbsent(panel, picture));
     }
     sheet.reveals().forEach(one -> firstOpenings.putIfAbsent(one.movement(), one.opening()));
   }
@@ -57,15 +61,11 @@ public final class Photographs {
   }
 
   private Optional<ArtworkPlate> atRest(Shot shot) {
-    return sheet.shooting().atRest().stream()
-        .filter(picture -> picture.panels().contains(shot.panel().name()))
-        .findFirst();
+    return Optional.ofNullable(atRest.get(shot.panel().name()));
   }
 
   private Optional<PlannedReveal> movingArtwork(Shot shot) {
-    return sheet.reveals().stream()
-        .filter(reveal -> reveal.shot() == shot.index() && isOfArtwork(reveal))
-        .findFirst();
+    return sheet.revealsOf(shot).stream().filter(this::isOfArtwork).findFirst();
   }
 
   private static String firstPicture(PlannedReveal reveal) {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.barsheet.exposure.Appearance;
+import org.barsheet.exposure.OfShot;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Opening;
@@ -73,8 +74,8 @@ public final class FilmFindings {
   /** Whether a movement that found too few frames begins on a moved picture, as it was bound to. */
   private boolean isUnderWay(OpeningState state, double was) {
     Way way = state.atFirstFrame() > was ? Way.OPENS : Way.CLOSES;
-    return reveals.stream()
-        .filter(r -> r.shot() == state.shot() && r.opening().name().equals(state.opening()))
+    return OfShot.reveals(reveals, state.shot()).stream()
+        .filter(r -> r.opening().name().equals(state.opening()))
         .findFirst()
         .filter(r -> r.squeeze().isPresent() && r.reveal().way() == way)
         .isPresent();
@@ -88,7 +89,8 @@ public final class FilmFindings {
             : state.opening() + " is closed, and starts open here";
     String remedy =
         open
-            ? "close it first (moves: closes), or leave this reveal out; paper rarely closes cleanly"
+            ? "close it first (moves: closes), or leave this reveal out; paper rarely closes"
+                + " cleanly"
             : "open it first, or leave this closing out";
     findings.add(Severity.ERROR, Concerns.ANIMATOR, shot(state.shot()), sentence, remedy);
   }
@@ -111,11 +113,11 @@ public final class FilmFindings {
   private boolean isClosed(Appearance appearance) {
     String opening = appearance.opening().name();
     boolean moves =
-        reveals.stream()
-            .anyMatch(r -> r.shot() == appearance.shot() && r.opening().name().equals(opening));
+        OfShot.reveals(reveals, appearance.shot()).stream()
+            .anyMatch(r -> r.opening().name().equals(opening));
     boolean closed =
-        states.stream()
-            .filter(s -> s.shot() == appearance.shot() && s.opening().equals(opening))
+        OfShot.states(states, appearance.shot()).stream()
+            .filter(s -> s.opening().equals(opening))
             .allMatch(s -> s.atFirstFrame() == 0);
     return appearance.frames().length() == 0 || (closed && !moves);
   }

@@ -11,7 +11,6 @@ import org.barsheet.motif.Form;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Reveal;
 import org.barsheet.score.Part;
-import org.barsheet.timing.Shot;
 
 /** What is said of a cue, in the same words in every file. */
 final class CueWords {
@@ -49,18 +48,6 @@ final class CueWords {
         .orElse(List.of());
   }
 
-  /** Names of the panels that sit on it, in story order. */
-  static List<String> panels(FilmSheet sheet, Cue cue) {
-    return shots(sheet, cue).stream().map(shot -> shot.panel().name()).toList();
-  }
-
-  /** The shots that sit on it, in story order. */
-  static List<Shot> shots(FilmSheet sheet, Cue cue) {
-    return sheet.timing().shots().stream()
-        .filter(shot -> shot.cue().id().equals(cue.id()))
-        .toList();
-  }
-
   /** {@code bar 9}, where the cue's title does not say it already. */
   static Optional<String> place(Cue cue) {
     String place = cue.place().toString();
@@ -93,11 +80,6 @@ final class CueWords {
 
   private static String moment(Film film, long frame) {
     return "frame " + frame + ", " + film.timecode(frame);
-  }
-
-  /** A shot's reveals, in order of layer. */
-  static List<PlannedReveal> reveals(FilmSheet sheet, Shot shot) {
-    return sheet.reveals().stream().filter(reveal -> reveal.shot() == shot.index()).toList();
   }
 
   /** A constant as files spell it: {@code INTO_PANEL} is {@code into-panel}. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.barsheet.cues.Cue;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Film;
+import org.barsheet.timing.Shot;
 
 /**
  * Every cue as a row. {@code frame} counts from the film's first frame, from 0; {@code seconds}
@@ -40,6 +41,7 @@ final class CuesCsv {
 
   static void write(FilmSheet sheet, OutputStream out) throws IOException {
     Film film = sheet.plan().film();
+    CueShots shots = new CueShots(sheet);
     try (CsvFile table = new CsvFile(out, film.rate(), COLUMNS)) {
       for (Cue cue : sheet.timing().cues()) {
         table.row(
@@ -53,18 +55,18 @@ final class CuesCsv {
             CueWords.certainty(cue),
             CueWords.form(cue),
             String.join(BETWEEN, CueWords.parts(sheet, cue)),
-            String.join(BETWEEN, CueWords.panels(sheet, cue)),
+            String.join(BETWEEN, shots.panelsOn(cue)),
             film.timecode(cue.accentFrame()).toString(),
             cue.accentFrame(),
-            landings(sheet, cue));
+            landings(sheet, shots.on(cue)));
       }
     }
   }
 
-  private static String landings(FilmSheet sheet, Cue cue) {
+  private static String landings(FilmSheet sheet, List<Shot> shots) {
     Film film = sheet.plan().film();
-    return CueWords.shots(sheet, cue).stream()
-        .flatMap(shot -> CueWords.reveals(sheet, shot).stream())
+    return shots.stream()
+        .flatMap(shot -> sheet.revealsOf(shot).stream())
         .map(reveal -> CueWords.landing(film, reveal))
         .collect(Collectors.joining(BETWEEN));
   }

@@ -17,11 +17,12 @@ final class CuesVtt {
   static byte[] bytes(FilmSheet sheet) {
     WebVtt vtt = new WebVtt(sheet.timing().clock().rate());
     vtt.note("Times run from the film's first frame; " + FilmWords.counting(sheet.plan().film()));
+    CueShots shots = new CueShots(sheet);
     List<Cue> inOrder =
         sheet.timing().cues().stream().sorted(Comparator.comparingLong(Cue::frame)).toList();
     for (Cue cue : inOrder) {
       if (cue.frame() >= 0 && cue.frame() < sheet.timing().lengthFrames()) {
-        vtt.cue(cue.id(), frames(sheet, cue), line(sheet, cue));
+        vtt.cue(cue.id(), frames(sheet, cue), line(sheet, cue, shots.on(cue)));
       }
     }
     return vtt.bytes();
@@ -40,7 +41,7 @@ final class CuesVtt {
     return new FrameSpan(cue.frame(), Math.max(shortest, end));
   }
 
-  private static String line(FilmSheet sheet, Cue cue) {
+  private static String line(FilmSheet sheet, Cue cue, List<Shot> shots) {
     StringBuilder line = new StringBuilder(cue.title());
     CueWords.place(cue).ifPresent(place -> line.append(" · ").append(place));
     cue.occurrence()
@@ -50,9 +51,9 @@ final class CuesVtt {
     }
     Film film = sheet.plan().film();
     CueWords.accent(film, cue).ifPresent(accent -> line.append(" · ").append(accent));
-    for (Shot shot : CueWords.shots(sheet, cue)) {
+    for (Shot shot : shots) {
       line.append(" · panel ").append(shot.panel().name());
-      for (PlannedReveal reveal : CueWords.reveals(sheet, shot)) {
+      for (PlannedReveal reveal : sheet.revealsOf(shot)) {
         if (reveal.landsFrame() != cue.accentFrame()) {
           line.append(" · ").append(CueWords.landing(film, reveal));
         }

@@ -75,7 +75,7 @@ final class EditDecisionList {
     comment(text, "panel " + shot.panel().name() + ": " + shot.panel().action());
     comment(text, CueWords.line(film, shot.cue()));
     CueWords.accent(film, shot.cue()).ifPresent(accent -> comment(text, accent));
-    for (PlannedReveal reveal : CueWords.reveals(sheet, shot)) {
+    for (PlannedReveal reveal : sheet.revealsOf(shot)) {
       comment(text, CueWords.landing(film, reveal));
     }
   }

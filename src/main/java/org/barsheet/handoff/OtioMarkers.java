@@ -21,10 +21,12 @@ final class OtioMarkers {
 
   private final FilmSheet sheet;
   private final FrameRate rate;
+  private final CueShots shots;
 
   OtioMarkers(FilmSheet sheet) {
     this.sheet = sheet;
     this.rate = sheet.timing().clock().rate();
+    this.shots = new CueShots(sheet);
   }
 
   private record Note(long frame, String name, String color, String comment) {}
@@ -50,7 +52,7 @@ final class OtioMarkers {
               words.add(String.join("; ", CueWords.parts(sheet, cue)));
             });
     CueWords.accent(sheet.plan().film(), cue).ifPresent(words::add);
-    CueWords.panels(sheet, cue).forEach(panel -> words.add("panel " + panel));
+    shots.panelsOn(cue).forEach(panel -> words.add("panel " + panel));
     return String.join(" · ", words);
   }
 

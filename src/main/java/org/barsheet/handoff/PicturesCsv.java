@@ -126,9 +126,7 @@ final class PicturesCsv {
       layers.add(
           new Layer(
               photographs,
-              sheet.reveals().stream()
-                  .filter(reveal -> reveal.shot() == shot.index() && reveal.layer() == layer)
-                  .toList()));
+              sheet.revealsOf(shot).stream().filter(reveal -> reveal.layer() == layer).toList()));
     }
     return layers;
   }

@@ -12,6 +12,7 @@ import java.util.List;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.Movement.MovedPicture;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.film.Photographs;
 import org.barsheet.handoff.drawing.Canvas;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
@@ -36,9 +37,13 @@ public final class Placeholders {
   public static List<HandoffFile> files(FilmSheet sheet) {
     Film film = sheet.plan().film();
     List<HandoffFile> files = new ArrayList<>();
+    Photographs photographs = new Photographs(sheet);
     for (Shot shot : sheet.timing().shots()) {
       files.add(
-          file(PicturePaths.ofPlate(shot), film, canvas -> PlateDrawing.draw(canvas, sheet, shot)));
+          file(
+              PicturePaths.ofPlate(shot),
+              film,
+              canvas -> PlateDrawing.draw(canvas, sheet, photographs, shot)));
     }
     PictureParts parts = new PictureParts(sheet);
     for (Movement movement : sheet.movements()) {

@@ -20,7 +20,7 @@ final class PlateDrawing {
 
   private PlateDrawing() {}
 
-  static void draw(Canvas canvas, FilmSheet sheet, Shot shot) {
+  static void draw(Canvas canvas, FilmSheet sheet, Photographs photographs, Shot shot) {
     PixelRect whole = canvas.whole();
     int line = Math.max(1, whole.high() / 270);
     canvas.fill(whole, PaperColor.BAND);
@@ -30,17 +30,19 @@ final class PlateDrawing {
     canvas.fill(heading, PaperColor.PAPER);
     canvas.text(PicturePaths.plate(shot), heading.part(0.02, 0.12, 0.98, 0.56), PaperColor.INK);
     canvas.text(
-        caption(sheet, shot, framing), heading.part(0.02, 0.66, 0.98, 0.9), PaperColor.PENCIL);
+        caption(photographs, shot, framing),
+        heading.part(0.02, 0.66, 0.98, 0.9),
+        PaperColor.PENCIL);
     canvas.outline(whole, line, PaperColor.PENCIL);
   }
 
-  private static String caption(FilmSheet sheet, Shot shot, Optional<Framing> framing) {
+  private static String caption(Photographs photographs, Shot shot, Optional<Framing> framing) {
     String camera =
         framing.isEmpty()
             ? "field not given"
             : framing.get().field().isMoving() ? "the camera moves" : "the camera stands still";
     String action = shot.panel().action();
-    String photograph = new Photographs(sheet).ofPlate(shot);
+    String photograph = photographs.ofPlate(shot);
     return (action.isEmpty() ? "" : action + "; ")
         + camera
         + (photograph.isEmpty() ? "" : "; cut from: " + photograph);
@@ -57,8 +59,8 @@ final class PlateDrawing {
   }
 
   private static double openAtFirst(FilmSheet sheet, Shot shot, Opening opening) {
-    return sheet.states().stream()
-        .filter(state -> state.shot() == shot.index() && state.opening().equals(opening.name()))
+    return sheet.statesOf(shot).stream()
+        .filter(state -> state.opening().equals(opening.name()))
         .mapToDouble(OpeningState::atFirstFrame)
         .findFirst()
         .orElse(0);

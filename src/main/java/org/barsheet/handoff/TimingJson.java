@@ -221,7 +221,7 @@ public final class TimingJson {
     json.name("timecodeOut").value(film.timecode(shot.frames().endExclusive()).toString());
     rect("fieldFrom", shot.panel().field().map(field -> field.from()));
     rect("fieldTo", shot.panel().field().map(field -> field.to()));
-    array("reveals", CueWords.reveals(sheet, shot), this::reveal);
+    array("reveals", sheet.revealsOf(shot), this::reveal);
     json.endObject();
   }
 

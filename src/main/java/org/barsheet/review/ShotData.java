@@ -1,14 +1,13 @@
 package org.barsheet.review;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import org.barsheet.align.Rival;
 import org.barsheet.artwork.Framing;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.OfShot;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
@@ -26,8 +25,6 @@ final class ShotData {
   private final Map<String, Integer> movements = new HashMap<>();
   private final Map<String, Integer> performers = new HashMap<>();
   private final Map<String, Integer> cues = new HashMap<>();
-  private final Map<Integer, List<PlannedReveal>> reveals = new HashMap<>();
-  private final Map<Integer, List<OpeningState>> states = new HashMap<>();
 
   ShotData(FilmSheet sheet, PageDrawings drawings, PageJson json) {
     this.sheet = sheet;
@@ -37,8 +34,6 @@ final class ShotData {
     sheet.movements().forEach(m -> movements.put(m.name(), movements.size()));
     sheet.plan().performers().forEach(p -> performers.put(p.name(), performers.size()));
     sheet.timing().cues().forEach(c -> cues.put(c.id(), cues.size()));
-    sheet.reveals().forEach(r -> reveals.computeIfAbsent(r.shot(), i -> new ArrayList<>()).add(r));
-    sheet.states().forEach(s -> states.computeIfAbsent(s.shot(), i -> new ArrayList<>()).add(s));
   }
 
   void write() {
@@ -64,8 +59,8 @@ final class ShotData {
     json.maybe(Framing.of(sheet.timing(), shot), framing -> field(shot, framing));
     json.maybe(drawings.indexOf(shot), index -> json.number("drawing", index));
     json.maybe(drawings.leftOut(shot), words -> json.text("leftOut", words));
-    json.objects("reveals", reveals.getOrDefault(shot.index(), List.of()), this::reveal);
-    json.list("open", states.getOrDefault(shot.index(), List.of()), this::standing);
+    json.objects("reveals", sheet.revealsOf(shot), this::reveal);
+    json.list("open", sheet.statesOf(shot), this::standing);
   }
 
   private void rival(Rival rival) {
@@ -108,7 +103,7 @@ final class ShotData {
   /** An opening that does not move in the shot and is not closed, and the amount it stands at. */
   private void standing(OpeningState state) {
     boolean moves =
-        reveals.getOrDefault(state.shot(), List.of()).stream()
+        OfShot.reveals(sheet.reveals(), state.shot()).stream()
             .anyMatch(reveal -> reveal.opening().name().equals(state.opening()));
     if (moves || state.atFirstFrame() == 0) {
       return;

@@ -1,6 +1,7 @@
 package org.barsheet.workbook;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -68,12 +69,20 @@ final class BarsWorksheet {
 
   private final Book book;
   private final Film film;
+
+  /** By the number of their bar and the time it is played. */
+  private final Map<List<Integer>, List<Cue>> occurrences;
+
   private final SheetFrame frame;
   private final SheetPen pen;
 
   private BarsWorksheet(Book book) {
     this.book = book;
     this.film = book.film().plan().film();
+    this.occurrences =
+        book.film().timing().cues().stream()
+            .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE)
+            .collect(Collectors.groupingBy(cue -> List.of(cue.place().bar(), cue.place().time())));
     String fact = SheetWords.count(book.film().timing().bars().size(), "bar");
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact);
     this.pen = frame.pen();
@@ -130,9 +139,7 @@ final class BarsWorksheet {
   }
 
   private String cues(Bar bar) {
-    return book.film().timing().cues().stream()
-        .filter(cue -> cue.place().bar() == bar.number() && cue.place().time() == bar.time())
-        .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE)
+    return occurrences.getOrDefault(List.of(bar.number(), bar.time()), List.of()).stream()
         .map(Cue::title)
         .collect(Collectors.joining(", "));
   }

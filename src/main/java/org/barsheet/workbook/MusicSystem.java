@@ -2,7 +2,6 @@ package org.barsheet.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBar;
@@ -23,12 +22,14 @@ final class MusicSystem {
   private static final int SIGN_CELLS = 2;
 
   private final Book book;
+  private final MusicSpans spans;
   private final List<FilmBar> bars;
   private final FrameSpan frames;
   private final double cellPoints;
 
-  MusicSystem(Book book, List<FilmBar> bars, double cellPoints) {
+  MusicSystem(Book book, MusicSpans spans, List<FilmBar> bars, double cellPoints) {
     this.book = book;
+    this.spans = spans;
     this.bars = bars;
     this.cellPoints = cellPoints;
     this.frames = frames();
@@ -53,11 +54,9 @@ final class MusicSystem {
   /** The panels, on as many lines as they need. */
   List<List<MusicBox>> panels() {
     List<MusicBox> boxes = new ArrayList<>();
-    for (Shot shot : book.index().shots()) {
-      if (shot.frames().overlaps(frames)) {
-        String name = shot.panel().name();
-        boxes.add(panel(shot.frames(), name, name + "  " + shot.panel().action()));
-      }
+    for (Overlaps.Lasting<Shot> shot : spans.shots().with(frames)) {
+      String name = shot.thing().panel().name();
+      boxes.add(panel(shot.span(), name, name + "  " + shot.thing().panel().action()));
     }
     return MusicBox.lines(boxes);
   }
@@ -72,28 +71,20 @@ final class MusicSystem {
   /** The counted returns of the motifs, on as many lines as they need. */
   List<List<MusicBox>> occurrences() {
     List<MusicBox> boxes = new ArrayList<>();
-    for (Cue cue : book.film().timing().cues()) {
-      cue.occurrence()
-          .filter(occurrence -> occurrence.number() > 0)
-          .flatMap(occurrence -> occurrence(cue, occurrence))
-          .ifPresent(boxes::add);
+    for (Overlaps.Lasting<Cue> cue : spans.occurrences().with(frames)) {
+      boxes.add(occurrence(cue.span(), cue.thing()));
     }
     return MusicBox.lines(boxes);
   }
 
-  private Optional<MusicBox> occurrence(Cue cue, Occurrence occurrence) {
-    long start = frameAt(occurrence.startTick());
-    FrameSpan span =
-        new FrameSpan(start, Math.max(start + 1, frameAt(occurrence.notes().endTick())));
-    if (!span.overlaps(frames)) {
-      return Optional.empty();
-    }
+  private MusicBox occurrence(FrameSpan span, Cue cue) {
     int from = firstCell(span);
     int to = lastCell(span, from);
-    String text = longestThatFits(texts(cue, occurrence), bars.size() * CELLS - from);
+    String text =
+        longestThatFits(texts(cue, cue.occurrence().orElseThrow()), bars.size() * CELLS - from);
     int textEnd = from + cells(text, MusicSystemWriter.OCCURRENCE) - 1;
     boolean goesOn = span.start() < frames.start();
-    return Optional.of(new MusicBox(from, to, goesOn, text, from, Math.max(to, textEnd), false));
+    return new MusicBox(from, to, goesOn, text, from, Math.max(to, textEnd), false);
   }
 
   /** What can be said of an occurrence, the most first. */
@@ -111,21 +102,11 @@ final class MusicSystem {
         .orElse(texts.get(texts.size() - 1));
   }
 
-  private long frameAt(long tick) {
-    return book.film()
-        .timing()
-        .clock()
-        .frameAt(book.film().timing().music().tempo().secondsAt(tick));
-  }
-
   /** The reveals from their first gap to their landing, on as many lines as they need. */
   List<List<MusicBox>> reveals() {
     List<MusicBox> boxes = new ArrayList<>();
-    for (PlannedReveal reveal : book.film().reveals()) {
-      FrameSpan span = new FrameSpan(reveal.firstGapFrame(), reveal.landsFrame() + 1);
-      if (span.overlaps(frames)) {
-        boxes.add(reveal(span, reveal.opening().name()));
-      }
+    for (Overlaps.Lasting<PlannedReveal> reveal : spans.reveals().with(frames)) {
+      boxes.add(reveal(reveal.span(), reveal.thing().opening().name()));
     }
     return MusicBox.lines(boxes);
   }

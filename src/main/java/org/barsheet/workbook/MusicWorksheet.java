@@ -65,11 +65,12 @@ final class MusicWorksheet {
   private void write() {
     frame.pen().row(SheetFrame.HEADING_ROW, GAP_POINTS);
     List<FilmBar> bars = book.film().timing().bars();
+    MusicSpans spans = new MusicSpans(book.film());
     int row = SheetFrame.FIRST_ROW;
     double used = 0;
     for (int from = 0; from < bars.size(); from += BARS_A_SYSTEM) {
       List<FilmBar> four = bars.subList(from, Math.min(bars.size(), from + BARS_A_SYSTEM));
-      MusicSystem system = new MusicSystem(book, four, frame.columns().points(0));
+      MusicSystem system = new MusicSystem(book, spans, four, frame.columns().points(0));
       MusicSystemWriter writer = new MusicSystemWriter(book, system);
       if (used > 0 && used + writer.height() > room) {
         frame.sheet().setRowBreak(row - 1);

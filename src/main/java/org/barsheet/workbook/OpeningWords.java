@@ -40,7 +40,7 @@ final class OpeningWords {
   static String atCut(FilmSheet film, Shot shot) {
     List<String> open = new ArrayList<>();
     List<String> closed = new ArrayList<>();
-    for (OpeningState state : of(film, shot)) {
+    for (OpeningState state : film.statesOf(shot)) {
       if (isClosed(state.atFirstFrame())) {
         closed.add(state.opening());
       } else {
@@ -69,7 +69,7 @@ final class OpeningWords {
    */
   static Optional<String> atEnd(FilmSheet film, Shot shot) {
     List<String> changed = new ArrayList<>();
-    for (OpeningState state : of(film, shot)) {
+    for (OpeningState state : film.statesOf(shot)) {
       boolean moves = Math.abs(state.atFirstFrame() - state.atLastFrame()) >= HALF_PERCENT;
       if (moves && !isOpen(state.atLastFrame()) && !isClosed(state.atLastFrame())) {
         changed.add(state.opening() + " " + far(state.atLastFrame()));
@@ -78,10 +78,6 @@ final class OpeningWords {
     return changed.isEmpty()
         ? Optional.empty()
         : Optional.of("at the end: " + String.join(", ", changed));
-  }
-
-  private static List<OpeningState> of(FilmSheet film, Shot shot) {
-    return film.states().stream().filter(state -> state.shot() == shot.index()).toList();
   }
 
   private static String named(String opening, double share) {

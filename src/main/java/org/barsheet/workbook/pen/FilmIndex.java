@@ -1,7 +1,5 @@
 package org.barsheet.workbook.pen;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +18,6 @@ public final class FilmIndex {
   private final Map<String, String> letters = new HashMap<>();
   private final Map<String, Shot> shotOfCue = new HashMap<>();
   private final Map<String, Shot> shotOfPanel = new HashMap<>();
-  private final List<List<PlannedReveal>> reveals = new ArrayList<>();
 
   public FilmIndex(FilmSheet film) {
     this.film = film;
@@ -30,12 +27,7 @@ public final class FilmIndex {
     for (Shot shot : shots()) {
       shotOfCue.put(shot.cue().id(), shot);
       shotOfPanel.put(shot.panel().name(), shot);
-      reveals.add(new ArrayList<>());
     }
-    for (PlannedReveal reveal : film.reveals()) {
-      reveals.get(reveal.shot()).add(reveal);
-    }
-    reveals.forEach(list -> list.sort(Comparator.comparingInt(PlannedReveal::layer)));
   }
 
   public List<Shot> shots() {
@@ -85,7 +77,7 @@ public final class FilmIndex {
 
   /** The reveals of a shot, by layer. */
   public List<PlannedReveal> revealsOf(Shot shot) {
-    return reveals.get(shot.index());
+    return film.revealsOf(shot);
   }
 
   /** How many layers the film needs at once, at least one. */
