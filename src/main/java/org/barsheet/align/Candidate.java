@@ -1,6 +1,7 @@
 package org.barsheet.align;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
@@ -77,6 +78,22 @@ public record Candidate(
     return cues.equals(held)
         ? this
         : new Candidate(cue, cutAt, cut, anchor, rooms, cost, afterCut, kind, wantedCut, cues);
+  }
+
+  /**
+   * The earliest frame its shot may end before, whatever is asked of its length: after its anchor,
+   * with every reveal shown; empty if a reveal finds no room.
+   */
+  Optional<Long> earliestEnd() {
+    long end = Math.max(cut, anchor) + 1;
+    for (RevealRoom room : rooms) {
+      Optional<Long> shown = room.earliestEnd(cut);
+      if (shown.isEmpty()) {
+        return Optional.empty();
+      }
+      end = Math.max(end, shown.get());
+    }
+    return Optional.of(end);
   }
 
   public boolean isLate() {

@@ -80,7 +80,8 @@ final class PlaceCosts {
   }
 
   private void setLimits(int i, Candidate place) {
-    earliestEnds[i] = Math.max(place.cut(), place.anchor()) + 1;
+    Optional<Long> earliest = place.earliestEnd();
+    earliestEnds[i] = earliest.orElse(Math.max(place.cut(), place.anchor()) + 1);
     latestEnds[i] = Costs.IMPOSSIBLE;
     if (lock.isPresent()) {
       earliestEnds[i] = Math.max(earliestEnds[i], lock.get().endExclusive());
@@ -91,20 +92,17 @@ final class PlaceCosts {
       earliestEnds[i] = Math.max(earliestEnds[i], least);
       latestEnds[i] = lengths.frameAfter(place.cutAt(), range.unit(), range.most());
     }
-    if (place.cut() < 0 || place.anchor() < place.cut()) {
+    if (earliest.isEmpty() || place.cut() < 0 || place.anchor() < place.cut()) {
       latestEnds[i] = -1;
     }
   }
 
   private void setRooms(int i, Candidate place) {
     roomyEnds[i] = earliestEnds[i];
+    if (latestEnds[i] < 0) {
+      return;
+    }
     for (RevealRoom room : place.rooms()) {
-      Optional<Long> earliest = room.earliestEnd(place.cut());
-      if (earliest.isEmpty()) {
-        latestEnds[i] = -1;
-        return;
-      }
-      earliestEnds[i] = Math.max(earliestEnds[i], earliest.get());
       for (PictureRun way : room.ways()) {
         roomyEnds[i] = Math.max(roomyEnds[i], room.endFrame(way));
       }

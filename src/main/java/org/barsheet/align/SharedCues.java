@@ -71,10 +71,16 @@ final class SharedCues {
     }
   }
 
-  /** Whether a panel after the next one could sit on the cue of a place, too. */
+  /**
+   * Whether a panel after the next one could sit on the cue of a place, too: it begins after the
+   * next one, which begins where the shot of this one may end.
+   */
   private boolean holds(int panel, Candidate place) {
-    return place.cue().kind() == Cue.Kind.OCCURRENCE
-        && latestCut(place.cue().id(), panel + 2) > place.cut();
+    if (place.cue().kind() != Cue.Kind.OCCURRENCE) {
+      return false;
+    }
+    long latest = latestCut(place.cue().id(), panel + 2);
+    return latest > place.cut() && place.earliestEnd().filter(end -> latest > end).isPresent();
   }
 
   /** The latest cut that a panel or one after it can take on a cue. */
