@@ -212,11 +212,15 @@ final class PanelCuts {
       return;
     }
     needed = landings.anyOnAccent() ? needed : Math.min(needed, origin.cue().frame());
+    long latest = latestCut(rooms, needed);
+    if (Math.max(latest, Math.max(0, needed)) < window.first()) {
+      return;
+    }
     long wanted = beatAtOrBefore(needed);
     if (window.contains(wanted)) {
       found.add(candidate(origin, wanted));
     }
-    CutWindow late = new CutWindow(wanted + 1, latestCut(rooms, needed)).and(window);
+    CutWindow late = new CutWindow(wanted + 1, latest).and(window);
     for (FilmBeat beat : input.ruler().beatsBetween(late.first(), late.last())) {
       found.add(late(origin, wanted, beat.frame()));
     }
