@@ -32,13 +32,8 @@ public record RevealRoom(
    *
    * @param accentFrame film frame of the sounding accent
    * @param pictureLead frames the picture goes before it
+   * @param ways every way of showing the reveal
    */
-  public static RevealRoom of(
-      Reveal reveal, Cue cue, long accentFrame, int pictureLead, MusicRuler ruler) {
-    return of(reveal, cue, accentFrame, pictureLead, ruler, PictureRun.waysToShow(reveal));
-  }
-
-  /** The same where every way of showing the reveal is known. */
   static RevealRoom of(
       Reveal reveal,
       Cue cue,

@@ -23,17 +23,18 @@ public final class RevealPlanner {
   private final Reveal reveal;
   private final Opening opening;
   private final Movement movement;
+  private final PictureRun asked;
   private final PictureRun way;
   private final List<Step> steps;
 
-  public RevealPlanner(
-      Shot shot, RevealRoom room, PictureRun way, Opening opening, Movement movement) {
+  public RevealPlanner(Shot shot, Shot.Landing landing, Opening opening, Movement movement) {
     this.shot = shot;
-    this.room = room;
+    this.room = landing.room();
     this.reveal = room.reveal();
+    this.asked = PictureRun.asAsked(reveal);
     this.opening = opening;
     this.movement = movement;
-    this.way = way;
+    this.way = landing.way();
     this.steps = Steps.of(room, way);
   }
 
@@ -115,7 +116,7 @@ public final class RevealPlanner {
   /** What was given up, if the reveal is not shown as asked. */
   Optional<Squeeze> squeeze() {
     int shown = steps.size();
-    boolean asAsked = way.equals(room.ways().get(0)) && shown == expectedSteps();
+    boolean asAsked = way.equals(asked) && shown == expectedSteps();
     if (asAsked) {
       return Optional.empty();
     }
@@ -131,16 +132,16 @@ public final class RevealPlanner {
   /** Steps of the reveal as asked; notes may share a picture, or stand on one frame. */
   private int expectedSteps() {
     return room.keys().isPresent()
-        ? (int) Steps.of(room, room.ways().get(0)).stream().map(Step::picture).distinct().count()
+        ? (int) Steps.of(room, asked).stream().map(Step::picture).distinct().count()
         : reveal.pictures();
   }
 
   /** Largest difference, frame by frame, from what the movement as asked would show. */
   private double worstError(ToDoubleFunction<Picture> measured) {
-    List<Step> asked = Steps.of(room, room.ways().get(0));
+    List<Step> wantedSteps = Steps.of(room, asked);
     double worst = 0;
     for (long f = shot.frames().start(); f < shot.frames().endExclusive(); f++) {
-      double wanted = measured.applyAsDouble(pictureAt(asked, f));
+      double wanted = measured.applyAsDouble(pictureAt(wantedSteps, f));
       worst = Math.max(worst, Math.abs(wanted - measured.applyAsDouble(pictureAt(steps, f))));
     }
     return worst;

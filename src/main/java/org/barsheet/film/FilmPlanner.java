@@ -3,7 +3,6 @@ package org.barsheet.film;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.align.RevealRoom;
 import org.barsheet.cues.MusicRuler;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Appearances;
@@ -111,15 +110,10 @@ public final class FilmPlanner {
 
   private List<PlannedReveal> revealsOf(Shot shot) {
     List<RevealPlanner> planners = new ArrayList<>();
-    for (int i = 0; i < shot.panel().reveals().size(); i++) {
-      Reveal reveal = shot.panel().reveals().get(i);
-      Shot.Landing landing = shot.reveals().get(i);
-      RevealRoom room =
-          RevealRoom.of(
-              reveal, shot.cue(), landing.accentFrame(), plan.film().pictureLead(), ruler);
+    for (Shot.Landing landing : shot.reveals()) {
+      Reveal reveal = landing.room().reveal();
       planners.add(
-          new RevealPlanner(
-              shot, room, landing.way(), movements.openingOf(reveal), movements.of(reveal)));
+          new RevealPlanner(shot, landing, movements.openingOf(reveal), movements.of(reveal)));
     }
     return new ShotReveals(shot, planners).all();
   }

@@ -38,7 +38,7 @@ public record LaidPanel(
     List<Landing> landings = new ArrayList<>();
     for (int i = 0; i < shot.reveals().size(); i++) {
       String opening = shot.panel().reveals().get(i).opening();
-      landings.add(new Landing(opening, shot.reveals().get(i).landsFrame()));
+      landings.add(new Landing(opening, shot.reveals().get(i).room().landsFrame()));
     }
     return new LaidPanel(
         shot.panel().name(), shot.cue().id(), words(shot.cue()), shot.frames(), landings);

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.align.PictureRun;
+import org.barsheet.align.RevealRoom;
 import org.barsheet.align.Rival;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.cues.Cue;
@@ -43,11 +44,10 @@ public record Shot(
   }
 
   /**
-   * The frame a reveal lands on, and how it is shown.
+   * The frames a reveal lands on, and how it is shown.
    *
-   * @param accentFrame frame of the sounding accent
-   * @param landsFrame the same less the picture lead
+   * @param room what it needs
    * @param way how the reveal is shown: as asked, or squeezed
    */
-  public record Landing(long accentFrame, long landsFrame, PictureRun way) {}
+  public record Landing(RevealRoom room, PictureRun way) {}
 }

@@ -68,7 +68,7 @@ final class Shots {
     PictureRun way =
         room.fit(frames.start(), frames.endExclusive())
             .orElseThrow(() -> new IllegalStateException("a reveal without room: " + room));
-    return new Landing(room.accentFrame(), room.landsFrame(), way);
+    return new Landing(room, way);
   }
 
   private BigFraction length(int p, Unit unit) {

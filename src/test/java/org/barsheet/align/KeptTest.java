@@ -38,9 +38,9 @@ class KeptTest {
   void a_photographed_reveal_stays_where_it_lands_though_another_return_suits_as_well() {
     // Every return lands on its last note, a bar after its first: glimmer 3 on frame 11 x 60.
     TimingSheet free = plan(96, "glimmer", 20).panel("bar 14", "").time();
-    assertThat(free.shots().get(1).reveals().get(0).landsFrame()).isNotEqualTo(660);
+    assertThat(free.shots().get(1).reveals().get(0).room().landsFrame()).isNotEqualTo(660);
     TimingSheet kept = plan(96, "glimmer", 20).photographed(622, 660).panel("bar 14", "").time();
-    assertThat(kept.shots().get(1).reveals().get(0).landsFrame()).isEqualTo(660);
+    assertThat(kept.shots().get(1).reveals().get(0).room().landsFrame()).isEqualTo(660);
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.align.PictureRun;
+import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
@@ -276,11 +277,16 @@ public final class SampleFilm {
         shot(2, plan, second, new FrameSpan(second.frame(), end), List.of()));
   }
 
-  private static Shot.Landing landing(Plan plan, int reveal, Cue cue) {
-    return new Shot.Landing(
-        cue.accentFrame(),
-        cue.accentFrame(),
-        PictureRun.asAsked(plan.panels().get(1).reveals().get(reveal)));
+  private static Shot.Landing landing(Plan plan, int index, Cue cue) {
+    Reveal reveal = plan.panels().get(1).reveals().get(index);
+    RevealRoom room =
+        new RevealRoom(
+            reveal,
+            cue.accentFrame(),
+            cue.accentFrame(),
+            Optional.empty(),
+            PictureRun.waysToShow(reveal));
+    return new Shot.Landing(room, PictureRun.asAsked(reveal));
   }
 
   private Shot shot(int index, Plan plan, Cue cue, FrameSpan frames, List<Shot.Landing> landings) {
@@ -304,7 +310,7 @@ public final class SampleFilm {
   }
 
   private PlannedReveal planned(Plan plan, Shot shot, int index, int pictures) {
-    long lands = shot.reveals().get(index).landsFrame();
+    long lands = shot.reveals().get(index).room().landsFrame();
     long firstGap = lands - 2L * (pictures - 1);
     List<Exposure> exposures = new ArrayList<>();
     exposures.add(exposure(shot.frames().start(), firstGap, 0, 0));

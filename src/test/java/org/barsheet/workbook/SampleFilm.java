@@ -12,6 +12,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.align.PictureRun;
+import org.barsheet.align.RevealRoom;
 import org.barsheet.align.Rival;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
@@ -372,11 +373,17 @@ public final class SampleFilm {
             ? Optional.empty()
             : Optional.of(new Rival("bar 15 would make it 96 f longer", index * 0.02)),
         panel.reveals().stream()
-            .map(
-                reveal ->
-                    new Shot.Landing(
-                        cue.accentFrame(), cue.accentFrame(), PictureRun.asAsked(reveal)))
+            .map(reveal -> new Shot.Landing(room(reveal, cue), PictureRun.asAsked(reveal)))
             .toList());
+  }
+
+  private static RevealRoom room(Reveal reveal, Cue cue) {
+    return new RevealRoom(
+        reveal,
+        cue.accentFrame(),
+        cue.accentFrame(),
+        Optional.empty(),
+        PictureRun.waysToShow(reveal));
   }
 
   private List<OpeningState> states(List<Shot> shots, List<PlannedReveal> reveals) {
