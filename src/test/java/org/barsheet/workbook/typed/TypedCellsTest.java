@@ -144,6 +144,44 @@ class TypedCellsTest {
   }
 
   @Test
+  void of_a_row_that_was_copied_by_hand_the_upper_one_counts() throws IOException {
+    try (WrittenBook again =
+        madeAgain(
+            book -> {
+              Row upper = panelRow(book, panel(0));
+              notes(book, upper).setCellValue("too dark");
+              copyToTheEnd(upper);
+              notes(book, lastRow(upper)).setCellValue("words in the copy");
+            })) {
+      assertThat(notes(again, panelRow(again, panel(0)))).hasToString("too dark");
+    }
+  }
+
+  @Test
+  void what_only_the_copy_of_a_row_says_counts_too() throws IOException {
+    try (WrittenBook again =
+        madeAgain(
+            book -> {
+              Row upper = panelRow(book, panel(0));
+              copyToTheEnd(upper);
+              notes(book, lastRow(upper)).setCellValue("words in the copy");
+            })) {
+      assertThat(notes(again, panelRow(again, panel(0)))).hasToString("words in the copy");
+    }
+  }
+
+  private static void copyToTheEnd(Row row) {
+    Row copy = row.getSheet().createRow(row.getSheet().getLastRowNum() + 1);
+    for (Cell cell : row) {
+      copy.createCell(cell.getColumnIndex()).setCellValue(cell.toString());
+    }
+  }
+
+  private static Row lastRow(Row ofItsSheet) {
+    return ofItsSheet.getSheet().getRow(ofItsSheet.getSheet().getLastRowNum());
+  }
+
+  @Test
   void cells_whose_row_is_gone_are_counted() throws IOException {
     Path saved = folder.resolve("quay.xlsx");
     try (WrittenBook book = WrittenBook.of(BYTES);
