@@ -158,6 +158,20 @@ class OccurrenceFinderTest {
     }
   }
 
+  /** A motif may have a further shape of fewer notes: its last note is the nearest to be had. */
+  @Test
+  void an_accent_past_the_end_of_a_shape_falls_on_its_last_note() {
+    String head = "C5/4 E5/8 D5/8 G5/2";
+    Score score = new ScoreSketch().part("Celesta").bar(1, LAMP).bar(5, head).score();
+    List<List<MotifNote>> shapes = List.of(Notes.parse(LAMP), Notes.parse(head));
+    Motif motif = new Motif("lamp", shapes, new Accent(6), Match.EXACT, Set.of());
+    List<Occurrence> found = OccurrenceFinder.find(score, motif);
+    assertThat(found).hasSize(2);
+    assertThat(found.get(0).accentTick()).isEqualTo(found.get(0).noteTicks().get(5));
+    assertThat(found.get(1).noteTicks()).hasSize(4);
+    assertThat(found.get(1).accentTick()).isEqualTo(found.get(1).noteTicks().get(3));
+  }
+
   @Test
   void any_of_several_shapes_is_a_return() {
     String other = "E5/8 F5/8 G5/4 C6/4 B5/8 A5/8 G5/2";
