@@ -44,6 +44,32 @@ class WorkOrderTest {
         .containsExactly(List.of(List.of(0)), List.of(List.of(1)));
   }
 
+  /**
+   * Each has a view of its own, so any order has four set-ups. 0 and 1 could share a piece, but 2
+   * and 3 would then need one each: that is a sheet of paper more than 0 with 2 and 1 with 3.
+   */
+  @Test
+  void of_orders_with_as_many_set_ups_the_one_with_the_fewest_fresh_pieces_is_taken() {
+    boolean[][] before = new boolean[4][4];
+    before[0][1] = true;
+    before[0][2] = true;
+    before[1][3] = true;
+    assertThat(new WorkOrder(before, set -> set.size() == 1).pieces())
+        .containsExactly(List.of(List.of(0), List.of(2)), List.of(List.of(1), List.of(3)));
+  }
+
+  /** One piece would do for 0, 2, 1, each a set-up; 0 and 1 in one view leave 2 a fresh piece. */
+  @Test
+  void a_fresh_piece_is_taken_where_it_saves_a_set_up() {
+    boolean[][] before = new boolean[3][3];
+    before[0][1] = true;
+    before[0][2] = true;
+    before[2][1] = true;
+    Predicate<List<Integer>> view = set -> !set.contains(2) || set.size() == 1;
+    assertThat(new WorkOrder(before, view).pieces())
+        .containsExactly(List.of(List.of(0, 1)), List.of(List.of(2)));
+  }
+
   /** 0 and 2 share a view, 1 does not; taken last, it costs no second set-up. */
   @Test
   void movements_that_share_a_view_are_taken_together() {
