@@ -17,6 +17,8 @@ class FootageTest {
   @ParameterizedTest
   @CsvSource({
     "0, 0+00",
+    "9, 0+09",
+    "10, 0+10",
     "15, 0+15",
     "16, 1+00",
     "24, 1+08",

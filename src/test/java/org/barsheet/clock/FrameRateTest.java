@@ -229,12 +229,34 @@ class FrameRateTest {
   }
 
   @Test
-  void a_rate_that_does_not_exist_cannot_be_made() {
-    assertThatThrownBy(() -> new FrameRate(24, 1, true))
+  void drop_frame_of_a_rate_that_does_not_exist_is_no_rate_at_all() {
+    assertThatThrownBy(() -> rate("12df"))
+        .isInstanceOf(SyntaxException.class)
+        .hasMessageContaining("no frame rate is called '12df'");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 1, false",
+    "-24, 1, false",
+    "24001, 1001, false",
+    "24000, 1000, false",
+    "24, 1, true",
+    "30000, 1, true",
+    "24000, 1001, true",
+    "48000, 1001, true"
+  })
+  void a_rate_that_does_not_exist_cannot_be_made(int numerator, int denominator, boolean drop) {
+    assertThatThrownBy(() -> new FrameRate(numerator, denominator, drop))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new FrameRate(24_001, 1001, false))
-        .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new FrameRate(0, 1, false))
-        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void every_rate_there_is_can_be_made() {
+    assertThat(FrameRate.ALL)
+        .allSatisfy(
+            rate ->
+                assertThat(new FrameRate(rate.numerator(), rate.denominator(), rate.dropFrame()))
+                    .isEqualTo(rate));
   }
 }

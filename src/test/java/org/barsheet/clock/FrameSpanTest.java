@@ -20,6 +20,19 @@ class FrameSpanTest {
   }
 
   @Test
+  void two_spans_overlap_whichever_is_asked() {
+    assertThat(span.overlaps(new FrameSpan(40, 48))).isFalse();
+    assertThat(span.overlaps(new FrameSpan(40, 49))).isTrue();
+  }
+
+  @Test
+  void a_span_may_hold_no_frame() {
+    FrameSpan empty = new FrameSpan(48, 48);
+    assertThat(empty.length()).isZero();
+    assertThat(empty.contains(48)).isFalse();
+  }
+
+  @Test
   void a_span_does_not_end_before_it_starts() {
     assertThatThrownBy(() -> new FrameSpan(2, 1)).isInstanceOf(IllegalArgumentException.class);
   }

@@ -158,11 +158,43 @@ class TimecodeTest {
     assertThat(Timecode.parse(FrameRate.FPS_29_97_DF, " 1:00:12:00 ")).hasToString("01:00:12;00");
   }
 
+  /** Hours 00 to 23, minutes and seconds 00 to 59 (SMPTE ST 12-1); a count from 0 has no minus. */
+  @ParameterizedTest
+  @CsvSource({
+    "25, 24, 0, 0, 0",
+    "25, 0, 60, 0, 0",
+    "25, 0, 0, 60, 0",
+    "25, 0, 0, 0, 25",
+    "25, -1, 0, 0, 0",
+    "25, 0, -1, 0, 0",
+    "25, 0, 0, -1, 0",
+    "25, 0, 0, 0, -1",
+    "29.97df, 0, 1, 0, 1",
+    "59.94df, 0, 1, 0, 3"
+  })
+  void a_label_out_of_range_cannot_be_made(
+      String rate, int hours, int minutes, int seconds, int frames) {
+    assertThatThrownBy(() -> new Timecode(rate(rate), hours, minutes, seconds, frames))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
   @Test
-  void a_label_out_of_range_cannot_be_made() {
-    assertThatThrownBy(() -> new Timecode(FrameRate.FPS_29_97_DF, 0, 1, 0, 1))
-        .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new Timecode(FrameRate.FPS_25, 0, 0, 0, 25))
-        .isInstanceOf(IllegalArgumentException.class);
+  void the_last_label_of_a_day_can_be_made() {
+    assertThat(new Timecode(FrameRate.FPS_25, 23, 59, 59, 24)).hasToString("23:59:59:24");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "24:00:00:00, hours run from 00 to 23",
+    "01:60:00:00, minutes run from 00 to 59",
+    "01:00:60:00, seconds run from 00 to 59",
+    "01:00:00:24, frames at 24 run from 00 to 23"
+  })
+  void the_first_number_too_many_is_refused_with_the_last_there_is(String label, String remedy) {
+    assertThat(
+            catchThrowableOfType(
+                    SyntaxException.class, () -> Timecode.parse(FrameRate.FPS_24, label))
+                .remedy())
+        .isEqualTo(remedy);
   }
 }
