@@ -78,6 +78,35 @@ class PlaceResolverTest {
         .contains("lies outside the film", "01:00:00:00 to 01:00:29:23");
   }
 
+  /** The film has 720 frames, 0 to 719. */
+  @Test
+  void the_films_first_and_last_frame_are_within_it_and_the_ones_beside_them_are_not() {
+    assertThat(cut("01:00:29:23")).isEqualTo(719);
+    assertThat(refusal("01:00:30:00")).contains("lies outside the film");
+    assertThat(refusal("00:59:59:23")).contains("lies outside the film");
+    assertThat(only("01:00:00:00")).isZero();
+  }
+
+  private static long only(String place) {
+    return new PlanBuilder(music()).panel(place, "").time().shots().get(0).cue().frame();
+  }
+
+  @Test
+  void the_last_beat_of_a_bar_has_room_up_to_the_next_bar_line() {
+    assertThat(cut("bar 2 beat 4.9")).isEqualTo(119); // 58½ frames into the bar, the tie goes up
+    assertThat(refusal("bar 2 beat 5")).contains("the next bar is bar 3");
+  }
+
+  /** Bar 4 lies two bars after glimmer 1 and two before glimmer 2. */
+  @Test
+  void of_two_returns_as_near_to_a_bar_the_earlier_is_meant() {
+    MusicBuilder music = new MusicBuilder().tempo(96).bars(8);
+    music.motif("glimmer", 2, 1).motif("glimmer", 6, 1);
+    TimingSheet sheet =
+        new PlanBuilder(music).panel("", "").panel("glimmer near bar 4", "").time();
+    assertThat(sheet.shots().get(1).cue().id()).isEqualTo("glimmer-1");
+  }
+
   @Test
   void returns_by_number_and_by_bar() {
     assertThat(cut("glimmer 1")).isEqualTo(30);
