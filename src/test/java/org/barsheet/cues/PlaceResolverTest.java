@@ -163,4 +163,18 @@ class PlaceResolverTest {
             .time();
     assertThat(sheet.shots().get(1).frames().start()).isEqualTo(24 + 60);
   }
+
+  @Test
+  void a_bar_before_the_films_first_frame_cannot_be_shown() {
+    MusicBuilder music = new MusicBuilder().tempo(96).bars(8).note(0, 72, 2, 1, 1);
+    PlanBuilder plan = new PlanBuilder(music).fromFirstNote().panel("", "").panel("bar 1", "");
+    InputException refused = catchThrowableOfType(InputException.class, plan::time);
+    assertThat(refused.problems().get(0).toString())
+        .contains("bar 1 lies before the film begins", "start the music later");
+  }
+
+  @Test
+  void a_possible_return_is_never_asked_by_a_number() {
+    assertThat(refusal("glimmer 3")).contains("glimmer 3 asked, 2 found");
+  }
 }
