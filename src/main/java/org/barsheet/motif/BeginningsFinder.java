@@ -42,7 +42,8 @@ final class BeginningsFinder {
   /** One that looks in some of the score only, as strictly as this one does in all of it. */
   BeginningsFinder within(Score some) {
     boolean isThick = rules == MatchRules.TONAL_ON_TIME;
-    return some == score ? this : new BeginningsFinder(some, NoteField.of(some), isThick);
+    boolean isAll = some.notes().size() == score.notes().size();
+    return isAll ? this : new BeginningsFinder(some, NoteField.of(some), isThick);
   }
 
   /** For each moment the square of how many notes begin there, all together. */

@@ -171,10 +171,7 @@ public final class MotifSuggestions {
    * @param share for each return found how many the whole score is taken to have
    */
   private Optional<Counted> counted(
-      RepeatedFigures.Figure figure,
-      List<MotifNote> line,
-      List<Sounding> returns,
-      double share) {
+      RepeatedFigures.Figure figure, List<MotifNote> line, List<Sounding> returns, double share) {
     int certain = certainOneAfterAnother(returns);
     if (certain < 2) {
       return Optional.empty();

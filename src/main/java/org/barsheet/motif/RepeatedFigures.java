@@ -109,7 +109,8 @@ final class RepeatedFigures {
 
   /**
    * Places with the same steps, those that come often enough. Only places whose shorter figure came
-   * often enough are looked at, those of one shorter figure at a time, and the others are forgotten.
+   * often enough are looked at, those of one shorter figure at a time, and the others are
+   * forgotten.
    */
   private List<List<Integer>> groups(long[] hashes, int steps) {
     BitSet before = begins;

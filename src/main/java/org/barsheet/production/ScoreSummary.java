@@ -59,7 +59,9 @@ public record ScoreSummary(
     return new ScoreSummary(
         file,
         music,
-        score.parts().stream().map(part -> new PartSize(part, byPart.get(part.index()).size())).toList(),
+        score.parts().stream()
+            .map(part -> new PartSize(part, byPart.get(part.index()).size()))
+            .toList(),
         notes.isEmpty() ? Seconds.ZERO : time(music, notes.get(0).onTick()),
         notes.isEmpty() ? Seconds.ZERO : time(music, notes.get(notes.size() - 1).onTick()),
         time(music, score.endTick()),

@@ -98,8 +98,7 @@ record Playing(List<Stroke> strokes) {
     }
   }
 
-  private static Stroke stroke(
-      Score score, Clock clock, PedalRenewal pedal, List<Note> together) {
+  private static Stroke stroke(Score score, Clock clock, PedalRenewal pedal, List<Note> together) {
     double sum = 0;
     double longest = 0;
     int velocity = 0;

@@ -40,8 +40,7 @@ class FilmBarsTest {
     Music built = new MusicBuilder().tempo(96).bars(2).build();
     Meter meter = new Meter(4, 4);
     long start = QUARTER / 2;
-    List<Long> beats =
-        List.of(start, start + QUARTER, start + 2 * QUARTER, start + 3 * QUARTER);
+    List<Long> beats = List.of(start, start + QUARTER, start + 2 * QUARTER, start + 3 * QUARTER);
     BarGrid grid =
         new BarGrid(
             List.of(

@@ -102,8 +102,7 @@ class PlaceResolverTest {
   void of_two_returns_as_near_to_a_bar_the_earlier_is_meant() {
     MusicBuilder music = new MusicBuilder().tempo(96).bars(8);
     music.motif("glimmer", 2, 1).motif("glimmer", 6, 1);
-    TimingSheet sheet =
-        new PlanBuilder(music).panel("", "").panel("glimmer near bar 4", "").time();
+    TimingSheet sheet = new PlanBuilder(music).panel("", "").panel("glimmer near bar 4", "").time();
     assertThat(sheet.shots().get(1).cue().id()).isEqualTo("glimmer-1");
   }
 

@@ -167,9 +167,9 @@ class OccurrenceFinderTest {
     Motif motif = new Motif("lamp", shapes, new Accent(6), Match.EXACT, Set.of());
     List<Occurrence> found = OccurrenceFinder.find(score, motif);
     assertThat(found).hasSize(2);
-    assertThat(found.get(0).accentTick()).isEqualTo(found.get(0).noteTicks().get(5));
-    assertThat(found.get(1).noteTicks()).hasSize(4);
-    assertThat(found.get(1).accentTick()).isEqualTo(found.get(1).noteTicks().get(3));
+    assertThat(found.get(0).notes().accentTick()).isEqualTo(found.get(0).notes().ticks().get(5));
+    assertThat(found.get(1).notes().ticks()).hasSize(4);
+    assertThat(found.get(1).notes().accentTick()).isEqualTo(found.get(1).notes().ticks().get(3));
   }
 
   @Test
