@@ -34,7 +34,7 @@ final class Faults {
       err.println(room.get());
       return ExitStatus.OWN_FAULT;
     }
-    err.println("barsheet met a fault of its own; your files are as they were.");
+    err.println("Internal error. Your files are unchanged.");
     err.println("  Please report it with the command you typed, the plan and the text below.");
     thrown.printStackTrace(err);
     return ExitStatus.OWN_FAULT;
@@ -49,19 +49,22 @@ final class Faults {
   private static Optional<Problem> unspeakable(Throwable cause) {
     return cause instanceof InvalidPathException path
         ? NamesHere.remedy(path.getInput())
-            .map(remedy -> Problem.ofFile(path.getInput(), "no file can be called so here", remedy))
+            .map(
+                remedy ->
+                    Problem.ofFile(
+                        path.getInput(), "this system can't spell this file name", remedy))
         : Optional.empty();
   }
 
   private static Optional<String> outOfRoom(Throwable cause) {
     if (cause instanceof OutOfMemoryError) {
       return Optional.of(
-          "Out of memory; your files are unchanged."
+          "Out of memory. Your files are unchanged."
               + " Give Java more (JAVA_TOOL_OPTIONS=-Xmx4g), or smaller scores and drawings.");
     }
     return cause instanceof StackOverflowError
         ? Optional.of(
-            "Something in the plan or the score is nested too deeply; your files are unchanged.")
+            "Something in the plan or the score is nested too deeply. Your files are unchanged.")
         : Optional.empty();
   }
 }

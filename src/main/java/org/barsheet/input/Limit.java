@@ -8,17 +8,18 @@ public enum Limit {
       "a score", 64, "name a Standard MIDI File (.mid)", "export the score again, or a part of it"),
 
   /** A plan of 10,000 panels has a tenth of this. */
-  PLAN("a plan", 8, "name the plan's file", "check the file"),
+  PLAN("a plan", 8, "name the plan", "check the file"),
 
   /** Panels written as text. */
   TABLE("a table of panels", 8, "name a .csv or .xlsx table", "check the file"),
 
   /** A plan or its panels in a spreadsheet, with its pictures. */
-  WORKBOOK("a plan in a workbook", 64, "name the workbook's file", "take pictures out of it"),
+  WORKBOOK("a plan in a workbook", 64, "name the workbook", "remove the images from it"),
 
-  DRAWING("a drawing", 64, "name a picture: PNG or JPEG", "save it smaller, as PNG or JPEG"),
+  DRAWING("a drawing", 64, "name a PNG or JPEG drawing", "save it smaller, as PNG or JPEG"),
 
-  NOTES("a file of notes", 4, "name the notes' file", "save the notes again from the review page"),
+  NOTES(
+      "a file of notes", 4, "name the file of notes", "save the notes again from the review page"),
 
   /** Hours of film at 60 frames a second on many layers. */
   TIMING("a timing.json", 256, "name a timing.json", "make the sheets again"),

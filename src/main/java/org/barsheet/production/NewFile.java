@@ -53,7 +53,7 @@ final class NewFile {
     return new InputException(
         Problem.ofFile(
             file.toString(),
-            "a file of this name stands here already",
+            "a file already has this name",
             "give another name, or move that file away"));
   }
 }

@@ -70,7 +70,7 @@ public final class SoundBank {
             .filter(sound -> sound.program() < PROGRAMS && sound.bank() < BANKS)
             .toList();
     if (sounds.isEmpty()) {
-      throw refused(file, "no instrument is in this sound bank", Limit.SOUND_BANK.wanted());
+      throw refused(file, "this sound bank has no instruments", Limit.SOUND_BANK.wanted());
     }
     return new SoundBank(file, sounds);
   }
@@ -85,7 +85,7 @@ public final class SoundBank {
     byte[] start = GivenFile.start(file, Limit.SOUND_BANK, HEAD);
     String head = new String(start, StandardCharsets.ISO_8859_1);
     if (!head.matches("(?s)RIFF....(sfbk|DLS )")) {
-      throw refused(file, "this is no sound bank", Limit.SOUND_BANK.wanted());
+      throw refused(file, "this is not a sound bank", Limit.SOUND_BANK.wanted());
     }
   }
 

@@ -186,14 +186,14 @@ class BadInputTest {
     Path file = write("sheets.txt", "my notes");
     assertThat(run("make", plan.toString(), "--out", file.toString()))
         .isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err.toString()).contains("sheets.txt: a file stands where this folder is to go");
+    assertThat(err.toString()).contains("sheets.txt: a file already has this folder's name");
     assertThat(file).hasContent("my notes");
 
     Path sheets = folder.resolve("sheets");
     Files.createDirectories(sheets.resolve("plan-cues.csv"));
     assertThat(run("make", plan.toString(), "--out", sheets.toString()))
         .isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err.toString()).contains("plan-cues.csv: a folder stands where this file is to go");
+    assertThat(err.toString()).contains("plan-cues.csv: a folder already has this name");
     try (Stream<Path> left = Files.list(sheets)) {
       assertThat(left).containsExactly(sheets.resolve("plan-cues.csv"));
     }
@@ -206,6 +206,6 @@ class BadInputTest {
     assumeThat(Files.isWritable(closed)).as("the user may write everywhere").isFalse();
     assertThat(run("make", plan("quay.mid", "{panel: 1}").toString(), "--out", closed.toString()))
         .isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err.toString()).contains("closed: this folder may not be written into");
+    assertThat(err.toString()).contains("closed: you may not write into this folder");
   }
 }

@@ -181,7 +181,7 @@ class CommandsTest {
     assertThat(folder.resolve("quay-sheets/timing.json")).isNotEmptyFile();
 
     assertThat(run("begin", score.toString())).isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err.toString()).contains("a file of this name stands here already");
+    assertThat(err.toString()).contains("a file already has this name");
   }
 
   @Test

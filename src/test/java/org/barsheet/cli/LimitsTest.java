@@ -136,7 +136,7 @@ class LimitsTest {
     assertThat(run.status()).as(run.said()).isEqualTo(ExitStatus.OWN_FAULT);
     assertThat(run.said().lines().filter(line -> !line.startsWith("Picked up")))
         .containsExactly(
-            "Out of memory; your files are unchanged."
+            "Out of memory. Your files are unchanged."
                 + " Give Java more (JAVA_TOOL_OPTIONS=-Xmx4g), or smaller scores and drawings.");
   }
 

@@ -178,7 +178,7 @@ class NamesTest {
     Path plan = plan("quay.yaml", "Quay", "performers:\n  célesta: {clip: c.mov}\n", "{panel: 1}");
     ChildProgram made = ChildProgram.run(NO_UTF_8, List.of(), "make", plan.toString());
     assertThat(made.said())
-        .contains("calls/célesta.html: no file can be called so here")
+        .contains("calls/célesta.html: this system can't spell this file name")
         .contains("set one with UTF-8, as LC_ALL=C.UTF-8")
         .doesNotContain("Exception", "\tat ");
     assertThat(made.status()).isEqualTo(ExitStatus.BAD_INPUT);

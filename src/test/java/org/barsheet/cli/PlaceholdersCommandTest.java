@@ -163,7 +163,7 @@ class PlaceholdersCommandTest {
     Path inTheWay = Files.writeString(sheets.resolve("pictures"), "a shopping list", UTF_8);
     assertThat(make()).isEqualTo(ExitStatus.BAD_INPUT);
     assertThat(err.toString())
-        .startsWith(inTheWay + ": a file stands where a folder of this name is to go")
+        .startsWith(inTheWay + ": a file already has this folder's name")
         .contains("move that file away");
     assertThat(inTheWay).hasContent("a shopping list");
     try (var files = Files.list(sheets)) {
@@ -175,7 +175,7 @@ class PlaceholdersCommandTest {
   void a_folder_that_cannot_be_made_is_named() throws IOException {
     sheets = Files.writeString(folder.resolve("notes.txt"), "notes", UTF_8).resolve("sheets");
     assertThat(make()).isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err.toString()).startsWith(sheets + ": this folder cannot be written into");
+    assertThat(err.toString()).startsWith(sheets + ": this folder can't be written");
     assertThat(folder.resolve("notes.txt")).hasContent("notes");
   }
 }

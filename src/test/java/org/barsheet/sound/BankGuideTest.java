@@ -203,7 +203,7 @@ class BankGuideTest {
     assertRefused(file("a.sf2", "dear editor".getBytes(StandardCharsets.UTF_8)), "no sound bank");
     ByteArrayOutputStream click = new ByteArrayOutputStream();
     assertThatCode(() -> SoundFiles.writeClick(staccato(), click)).doesNotThrowAnyException();
-    assertRefused(file("click.sf2", click.toByteArray()), "this is no sound bank");
+    assertRefused(file("click.sf2", click.toByteArray()), "this is not a sound bank");
     byte[] whole = SoundFontBytes.of(List.of(CELESTA));
     assertRefused(file("cut.sf2", Arrays.copyOf(whole, whole.length / 2)), "sound bank");
     assertRefused(file("empty.sf2", SoundFontBytes.of(List.of())), "no instrument is in this");

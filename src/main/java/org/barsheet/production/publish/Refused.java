@@ -18,16 +18,16 @@ final class Refused {
   static Problem folder(Path folder, Exception refused) {
     String name = folder.toString();
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      return Problem.ofFile(name, "a file stands where this folder is to go", OTHER_FOLDER);
+      return Problem.ofFile(name, "a file already has this folder's name", OTHER_FOLDER);
     }
     if (refused instanceof AccessDeniedException
         || refused instanceof ReadOnlyFileSystemException
         || (Files.isDirectory(folder) && !Files.isWritable(folder))) {
-      return Problem.ofFile(name, "this folder may not be written into", OTHER_FOLDER);
+      return Problem.ofFile(name, "you may not write into this folder", OTHER_FOLDER);
     }
     return Problem.ofFile(
         name,
-        "this folder cannot be written into (" + refused.getMessage() + ")",
+        "this folder can't be written (" + refused.getMessage() + ")",
         "check that the disk has room, or " + OTHER_FOLDER);
   }
 
@@ -35,10 +35,10 @@ final class Refused {
     return Problem.ofFile(
         folder.toString(),
         "another barsheet is writing into this folder",
-        "wait until it is done, or " + OTHER_FOLDER);
+        "wait until it's done, or " + OTHER_FOLDER);
   }
 
-  /** Something else stands where a folder for some of the files is to go. */
+  /** Something else has the name of a folder for some of the files. */
   static Problem noFolder(Path inTheWay) {
     return Files.isSymbolicLink(inTheWay)
         ? Problem.ofFile(
@@ -47,7 +47,7 @@ final class Refused {
             "move that link away, or " + OTHER_FOLDER)
         : Problem.ofFile(
             inTheWay.toString(),
-            "a file stands where a folder of this name is to go",
+            "a file already has this folder's name",
             "move that file away, or " + OTHER_FOLDER);
   }
 
@@ -55,7 +55,7 @@ final class Refused {
     String name = file.toString();
     if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
       return Problem.ofFile(
-          name, "a folder stands where this file is to go", "move the folder, or choose another");
+          name, "a folder already has this name", "move the folder, or choose another");
     }
     if (refused instanceof NoSuchFileException) {
       return Problem.ofFile(name, "there is no folder to write this file into", "make the folder");
@@ -63,7 +63,7 @@ final class Refused {
     if (refused instanceof AccessDeniedException
         || refused instanceof ReadOnlyFileSystemException) {
       return Problem.ofFile(
-          name, "this file may not be written", "choose a folder that you may write into");
+          name, "you may not write this file", "choose a folder that you may write into");
     }
     return Problem.ofFile(
         name,

@@ -118,7 +118,7 @@ class OutputFolderTest {
     Files.writeString(folder, "not a folder", UTF_8);
     assertThatThrownBy(() -> OutputFolder.open(folder))
         .isInstanceOf(InputException.class)
-        .hasMessageContaining("a file stands where this folder is to go");
+        .hasMessageContaining("a file already has this folder's name");
   }
 
   @Test
@@ -130,7 +130,7 @@ class OutputFolderTest {
       out.write("b.txt", stream -> stream.write('b'));
       assertThatThrownBy(out::publish)
           .isInstanceOf(InputException.class)
-          .hasMessageContaining("b.txt: a folder stands where this file is to go");
+          .hasMessageContaining("b.txt: a folder already has this name");
     }
     assertThat(names()).containsExactly("b.txt");
   }
