@@ -2,12 +2,10 @@ package org.barsheet.exposure;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Set;
 import org.barsheet.plan.Performer;
+import org.barsheet.text.Sha256;
 
 /**
  * Names for files that are legal on every common system and stay inside their folder. A name that
@@ -77,7 +75,7 @@ public final class FileNames {
     }
     String body = legal.strip().replaceAll("^\\.+|\\.+$", "_");
     String free = isReserved(body) ? "_" + body : body;
-    return (free.isEmpty() ? "unnamed" : free) + "-" + digest(name);
+    return (free.isEmpty() ? "unnamed" : free) + "-" + Sha256.hex(name).substring(0, DIGEST_DIGITS);
   }
 
   private static boolean isLegal(int character) {
@@ -99,15 +97,5 @@ public final class FileNames {
     int dot = name.indexOf('.');
     String stem = (dot < 0 ? name : name.substring(0, dot)).toLowerCase(Locale.ROOT);
     return RESERVED.contains(stem) || stem.matches("(com|lpt)[0-9]");
-  }
-
-  private static String digest(String name) {
-    try {
-      byte[] sha =
-          MessageDigest.getInstance("SHA-256").digest(name.getBytes(StandardCharsets.UTF_8));
-      return HexFormat.of().formatHex(sha).substring(0, DIGEST_DIGITS);
-    } catch (NoSuchAlgorithmException missing) {
-      throw new IllegalStateException("every Java platform has SHA-256", missing);
-    }
   }
 }

@@ -3,10 +3,7 @@ package org.barsheet.production;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.clips.SoundFile;
@@ -19,6 +16,7 @@ import org.barsheet.input.Problem;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Recording;
+import org.barsheet.text.Sha256;
 
 /** Looks whether the score and the recording that a plan names are there. */
 final class InputFiles {
@@ -98,15 +96,12 @@ final class InputFiles {
 
   private static InputFile input(String role, Path file) {
     try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
-      return new InputFile(
-          role, String.valueOf(file.getFileName()), HexFormat.of().formatHex(digest));
+      String sha256 = Sha256.hex(Files.readAllBytes(file));
+      return new InputFile(role, String.valueOf(file.getFileName()), sha256);
     } catch (IOException e) {
       throw new InputException(
           Problem.ofFile(
               file.toString(), "this file cannot be read", "check that it is still there"));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 }

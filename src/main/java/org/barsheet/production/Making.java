@@ -42,7 +42,7 @@ final class Making {
     try (MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, book)) {
       List<HandoffFile> sheets = sheets(sounds, workbook);
       List<HandoffFile> placeholders = extras.placeholders() ? Placeholders.files(film) : List.of();
-      ReadFiles.of(film.timing().plan(), extras)
+      ReadFiles.of(film.plan(), extras)
           .refuseToReplace(out.folder(), Stream.of(sheets, placeholders).flatMap(List::stream));
       sheets.forEach(this::write);
       Placed placed = Placed.NONE;

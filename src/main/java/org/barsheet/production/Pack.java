@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.Map;
@@ -17,6 +16,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.text.Sha256;
 
 /** Writes files into one zip, with a list of their checksums. */
 final class Pack {
@@ -64,7 +64,7 @@ final class Pack {
 
   /** Copies a file; returns its checksum in hexadecimal digits. */
   private static String copied(Path file, OutputStream out) throws IOException {
-    MessageDigest digest = sha256();
+    MessageDigest digest = Sha256.digest();
     try (InputStream in = new DigestInputStream(opened(file), digest)) {
       in.transferTo(out);
     }
@@ -78,14 +78,6 @@ final class Pack {
       throw new InputException(
           Problem.ofFile(
               file.toString(), "this file cannot be read", "check that you may open it"));
-    }
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 }

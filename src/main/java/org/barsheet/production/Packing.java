@@ -52,7 +52,7 @@ final class Packing {
    */
   static Packed pack(Path planFile, FilmSheet film, Path folder, Path zip) {
     Packing packing = new Packing(planFile);
-    packing.addNamed(film.timing().plan());
+    packing.addNamed(film.plan());
     packing.addSheets(film, folder);
     if (!packing.problems.isEmpty()) {
       throw new InputException(packing.problems);

@@ -4,9 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.Base64;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -29,19 +26,6 @@ final class PageParts {
   /** All modules of {@code src/main/page} in one function, as the build bundled them. */
   static String script() {
     return read("script.js");
-  }
-
-  /**
-   * The source expression of a content security policy that admits an inline text (CSP level 3).
-   */
-  static String hash(String inline) {
-    try {
-      MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
-      byte[] digest = sha256.digest(inline.getBytes(StandardCharsets.UTF_8));
-      return "sha256-" + Base64.getEncoder().encodeToString(digest);
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java has SHA-256", impossible);
-    }
   }
 
   /** Text as it stands between two tags. */

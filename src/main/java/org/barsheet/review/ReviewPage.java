@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.text.Sha256;
 
 /**
  * The review page: one HTML file that plays the film as planned, with all data and drawings inside.
@@ -46,9 +47,9 @@ public final class ReviewPage {
 
   private static String policy(String style, String script, boolean recorded) {
     return "default-src 'none'; script-src '"
-        + PageParts.hash(script)
+        + Sha256.policySource(script)
         + "'; style-src '"
-        + PageParts.hash(style)
+        + Sha256.policySource(style)
         + "'; img-src data:; media-src blob:"
         + (recorded ? " 'self' file:" : "")
         + "; base-uri 'none'; form-action 'none'";

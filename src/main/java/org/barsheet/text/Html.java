@@ -1,10 +1,6 @@
 package org.barsheet.text;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayDeque;
-import java.util.Base64;
 import java.util.Deque;
 import java.util.List;
 
@@ -105,18 +101,8 @@ public final class Html {
 
   private static String policy(String style) {
     return "default-src 'none'; style-src '"
-        + hash(style)
+        + Sha256.policySource(style)
         + "'; style-src-attr 'unsafe-inline'; base-uri 'none'; form-action 'none'";
-  }
-
-  private static String hash(String inline) {
-    try {
-      MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
-      byte[] digest = sha256.digest(inline.getBytes(StandardCharsets.UTF_8));
-      return "sha256-" + Base64.getEncoder().encodeToString(digest);
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java has SHA-256", impossible);
-    }
   }
 
   /** A finished part of a page. */

@@ -1,14 +1,11 @@
 package org.barsheet.workbook.typed;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.List;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.barsheet.text.Sha256;
 
 /**
  * Tells whether a workbook is still as we wrote it. A workbook is a zip archive; the fingerprint is
@@ -31,15 +28,6 @@ final class Fingerprint {
       }
     }
     Collections.sort(lines);
-    byte[] text = String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
-    return HexFormat.of().formatHex(sha256().digest(text));
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java platform has SHA-256", impossible);
-    }
+    return Sha256.hex(String.join("\n", lines));
   }
 }
