@@ -200,7 +200,8 @@ class BankGuideTest {
   void what_is_no_bank_is_told_with_what_to_do() {
     assertRefused(folder.resolve("none.sf2"), "there is no such file");
     assertRefused(folder, "this is a folder, not a sound bank");
-    assertRefused(file("a.sf2", "dear editor".getBytes(StandardCharsets.UTF_8)), "not a sound bank");
+    assertRefused(
+        file("a.sf2", "dear editor".getBytes(StandardCharsets.UTF_8)), "not a sound bank");
     ByteArrayOutputStream click = new ByteArrayOutputStream();
     assertThatCode(() -> SoundFiles.writeClick(staccato(), click)).doesNotThrowAnyException();
     assertRefused(file("click.sf2", click.toByteArray()), "this is not a sound bank");
