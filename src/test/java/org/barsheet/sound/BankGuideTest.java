@@ -207,7 +207,8 @@ class BankGuideTest {
     assertRefused(file("click.sf2", click.toByteArray()), "this is not a sound bank");
     byte[] whole = SoundFontBytes.of(List.of(CELESTA));
     assertRefused(file("cut.sf2", Arrays.copyOf(whole, whole.length / 2)), "sound bank");
-    assertRefused(file("empty.sf2", SoundFontBytes.of(List.of())), "no instrument is in this");
+    assertRefused(
+        file("empty.sf2", SoundFontBytes.of(List.of())), "this sound bank has no instruments");
   }
 
   private static void assertRefused(Path file, String sentence) {
