@@ -18,15 +18,15 @@ public final class AlignerTable {
   private final long[][] toEnd;
   private final long[][] fromStart;
 
-  /** A table of every answer. */
+  /** A table of every layout. */
   public AlignerTable(List<Stage> stages, long filmFrames) {
     this(stages, filmFrames, Costs.IMPOSSIBLE);
   }
 
   /**
-   * A table of the best answer and those that cost little more.
+   * A table of the best layout and those that cost little more.
    *
-   * @param margin by how much an answer may be dearer than the best, in millionths; what lies on
+   * @param margin by how much a layout may be dearer than the best, in millionths; what lies on
    *     dearer ones only counts as impossible
    */
   AlignerTable(List<Stage> stages, long filmFrames, long margin) {
@@ -117,12 +117,12 @@ public final class AlignerTable {
     return Math.min(Costs.IMPOSSIBLE, one + other);
   }
 
-  /** Cost of the best whole answer, or {@link Costs#IMPOSSIBLE}. */
+  /** Cost of the best whole layout, or {@link Costs#IMPOSSIBLE}. */
   public long best() {
     return Arrays.stream(toEnd[0]).min().orElse(Costs.IMPOSSIBLE);
   }
 
-  /** Cost of the best whole answer in which a panel takes a place. */
+  /** Cost of the best whole layout in which a panel takes a place. */
   public long bestThrough(int p, int i) {
     return sum(fromStart[p][i], toEnd[p][i]);
   }
@@ -132,45 +132,45 @@ public final class AlignerTable {
     return toEnd[p][i];
   }
 
-  /** What a whole answer costs. */
-  public long costOf(int[] answer) {
-    int last = answer.length - 1;
-    long cost = stages.get(last).shotCost(answer[last], filmFrames);
+  /** What a whole layout costs. */
+  public long costOf(int[] layout) {
+    int last = layout.length - 1;
+    long cost = stages.get(last).shotCost(layout[last], filmFrames);
     for (int p = 0; p <= last; p++) {
       cost +=
-          stages.get(p).choiceCost(answer[p]) + (p < last ? step(p, answer[p], answer[p + 1]) : 0);
+          stages.get(p).choiceCost(layout[p]) + (p < last ? step(p, layout[p], layout[p + 1]) : 0);
     }
     return cost;
   }
 
-  /** Of the best whole answers the one whose cuts are earliest, first panel first. */
-  public int[] bestAnswer() {
-    int[] answer = new int[stages.size()];
-    while (toEnd[0][answer[0]] != best()) {
-      answer[0]++;
+  /** Of the best whole layouts the one whose cuts are earliest, first panel first. */
+  public int[] bestLayout() {
+    int[] layout = new int[stages.size()];
+    while (toEnd[0][layout[0]] != best()) {
+      layout[0]++;
     }
-    for (int q = 0; q + 1 < answer.length; q++) {
-      answer[q + 1] = nextOnBest(q, answer[q]);
+    for (int q = 0; q + 1 < layout.length; q++) {
+      layout[q + 1] = nextOnBest(q, layout[q]);
     }
-    return answer;
+    return layout;
   }
 
   /**
-   * The best whole answer in which a panel takes a place. Where it meets another best answer it
+   * The best whole layout in which a panel takes a place. Where it meets another best layout it
    * goes on as that one does.
    *
-   * @param best the best answer
+   * @param best the best layout
    */
-  int[] answerThrough(int p, int i, int[] best) {
-    int[] answer = best.clone();
-    answer[p] = i;
-    for (int q = p; q > 0 && answer[q] != best[q]; q--) {
-      answer[q - 1] = beforeOnBest(q, answer[q]);
+  int[] layoutThrough(int p, int i, int[] best) {
+    int[] layout = best.clone();
+    layout[p] = i;
+    for (int q = p; q > 0 && layout[q] != best[q]; q--) {
+      layout[q - 1] = beforeOnBest(q, layout[q]);
     }
-    for (int q = p; q + 1 < answer.length && answer[q] != best[q]; q++) {
-      answer[q + 1] = nextOnBest(q, answer[q]);
+    for (int q = p; q + 1 < layout.length && layout[q] != best[q]; q++) {
+      layout[q + 1] = nextOnBest(q, layout[q]);
     }
-    return answer;
+    return layout;
   }
 
   private int beforeOnBest(int q, int j) {

@@ -29,12 +29,12 @@ final class ConflictWords {
   Problem problem(Conflict conflict) {
     List<Integer> panels = conflict.panels();
     Where where = panel(panels.get(panels.size() - 1)).where();
-    List<String> ways = new WaysOut(input, conflicts).of(conflict);
+    List<String> fixes = new Fixes(input, conflicts).of(conflict);
     return Problem.at(
         where.file(),
         where.position(),
         sentence(conflict),
-        ways.isEmpty() ? "give these panels more room" : String.join("; or ", ways));
+        fixes.isEmpty() ? "give these panels more room" : String.join("; or ", fixes));
   }
 
   private Panel panel(int p) {
@@ -53,19 +53,21 @@ final class ConflictWords {
       ends.add(items.get(items.size() - 1));
       items = ends;
     }
-    String fail = items.size() == 1 ? " cannot be kept" : " cannot stand together";
-    return list(items) + fail + miss(conflict);
+    return list(items) + miss(conflict, items.size());
   }
 
-  private String miss(Conflict conflict) {
-    if (conflict.frames() == 0) {
-      return "";
+  private static String miss(Conflict conflict, int panels) {
+    String frames = Prose.count(conflict.frames(), "frame");
+    if (conflict.frames() > 0 && !conflict.tooLong()) {
+      return (panels == 1 ? " leaves " : " leave ") + frames + " empty";
     }
-    boolean one = conflict.frames() == 1;
-    return ": "
-        + Prose.count(conflict.frames(), "frame")
-        + (one ? " is " : " are ")
-        + (conflict.tooLong() ? "missing" : "left over");
+    String fit =
+        switch (panels) {
+          case 1 -> " doesn't fit";
+          case 2 -> " don't both fit";
+          default -> " don't all fit";
+        };
+    return fit + (conflict.frames() == 0 ? "" : ": " + frames + " short");
   }
 
   /** {@code panel 3 (line 12, on glimmer 1 at bar 3, 3..4 bars long)}. */
@@ -101,8 +103,8 @@ final class ConflictWords {
   }
 
   private String reveal(Reveal reveal) {
-    String pictures = Prose.count(reveal.pictures(), "picture") + " of " + reveal.opening();
-    return reveal.photographed() ? pictures + ", photographed" : pictures;
+    String photographs = Prose.count(reveal.pictures(), "photograph") + " of " + reveal.opening();
+    return reveal.photographed() ? photographs + ", photographed already" : photographs;
   }
 
   static String list(List<String> items) {

@@ -72,8 +72,8 @@ final class CostBounds {
   }
 
   /**
-   * The frames one of its panels may begin on in an answer in which the stretch costs no more than
-   * a limit.
+   * The frames one of its panels may begin on in a layout in which the stretch costs no more than a
+   * limit.
    *
    * @param p which panel of the stretch
    * @param cuts the frames it may begin on whatever it costs

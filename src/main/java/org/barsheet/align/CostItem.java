@@ -9,14 +9,14 @@ import org.barsheet.input.Prose;
 import org.barsheet.plan.Length;
 
 /**
- * One thing that costs more in one answer than in another.
+ * One thing that costs more in one layout than in another.
  *
  * @param more by how much, in millionths
  * @param sentence what it is, in words
  */
 record CostItem(long more, String sentence) {
 
-  /** What makes another answer dearer than the best, by the largest single difference. */
+  /** What makes another layout dearer than the best, by the largest single difference. */
   static Optional<String> mainReason(List<Stage> stages, int[] best, int[] other, long filmFrames) {
     List<CostItem> items = new ArrayList<>();
     for (int p = 0; p < stages.size(); p++) {
@@ -31,7 +31,7 @@ record CostItem(long more, String sentence) {
         .map(CostItem::sentence);
   }
 
-  /** Where one panel's part of two answers differs in cost. */
+  /** Where one panel's part of two layouts differs in cost. */
   private static List<CostItem> differences(
       List<Stage> stages, int p, int[] best, int[] other, long filmFrames) {
     Stage stage = stages.get(p);
@@ -47,8 +47,8 @@ record CostItem(long more, String sentence) {
     return items;
   }
 
-  private static long end(List<Stage> stages, int p, int[] answer, long filmFrames) {
-    return p + 1 < stages.size() ? stages.get(p + 1).cut(answer[p + 1]) : filmFrames;
+  private static long end(List<Stage> stages, int p, int[] layout, long filmFrames) {
+    return p + 1 < stages.size() ? stages.get(p + 1).cut(layout[p + 1]) : filmFrames;
   }
 
   private static String name(Stage stage) {
@@ -68,7 +68,7 @@ record CostItem(long more, String sentence) {
     };
   }
 
-  /** Against the length asked for, or where none is, against the other answer. */
+  /** Against the length asked for, or where none is, against the other layout. */
   private static String length(Stage stage, int best, int other, long bestEnd, long otherEnd) {
     long got = otherEnd - stage.cut(other);
     boolean wish = stage.panel().length().filter(length -> !length.isRange()).isPresent();

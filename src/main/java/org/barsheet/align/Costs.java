@@ -1,7 +1,7 @@
 package org.barsheet.align;
 
 /**
- * What the soft rules cost, in millionths: whole numbers add up exactly, so equal answers are
+ * What the soft rules cost, in millionths: whole numbers add up exactly, so equal layouts are
  * equal. A cost of 1 is about what a shot half or nearly double as long as asked costs (its
  * logarithm, squared and weighted, is 4 × 0.5²).
  *

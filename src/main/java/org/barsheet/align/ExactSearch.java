@@ -3,9 +3,9 @@ package org.barsheet.align;
 import java.util.List;
 
 /**
- * The aligner's table over the places that matter: those that some answer can take which costs at
+ * The aligner's table over the places that matter: those that some layout can take which costs at
  * most a little more than the best. What is left out is proved to be impossible or dearer, so the
- * best answer and the margins up to {@link Rivals#DEAREST} are exact.
+ * best layout and the margins up to {@link Alternatives#DEAREST} are exact.
  */
 final class ExactSearch {
 
@@ -20,19 +20,19 @@ final class ExactSearch {
     this.table = table;
   }
 
-  /** The best of all answers, found among as few places as can be. */
+  /** The best of all layouts, found among as few places as can be. */
   static ExactSearch of(PlanPlaces places, AlignerInput input) {
     List<CutWindow> possible = PossibleCuts.of(places.terms(), input.filmFrames());
     if (!isLarge(possible, input)) {
       return among(places, possible, input);
     }
     FilmBounds bounds = new FilmBounds(places.terms(), possible, input);
-    double limit = bounds.whole() + 2 * Rivals.DEAREST;
+    double limit = bounds.whole() + 2 * Alternatives.DEAREST;
     List<CutWindow> windows = bounds.within(limit);
     ExactSearch search = among(places, windows, input);
-    while (search.table.best() + Rivals.DEAREST > limit && !windows.equals(possible)) {
+    while (search.table.best() + Alternatives.DEAREST > limit && !windows.equals(possible)) {
       boolean found = search.table.best() < Costs.IMPOSSIBLE;
-      limit = found ? search.table.best() + Rivals.DEAREST : 2 * limit + Rivals.DEAREST;
+      limit = found ? search.table.best() + Alternatives.DEAREST : 2 * limit + Alternatives.DEAREST;
       windows = bounds.within(limit);
       search = among(places, windows, input);
     }
@@ -41,7 +41,8 @@ final class ExactSearch {
 
   private static ExactSearch among(PlanPlaces places, List<CutWindow> windows, AlignerInput input) {
     List<Stage> stages = places.within(windows);
-    return new ExactSearch(stages, new AlignerTable(stages, input.filmFrames(), Rivals.DEAREST));
+    return new ExactSearch(
+        stages, new AlignerTable(stages, input.filmFrames(), Alternatives.DEAREST));
   }
 
   /** Whether there are so many places that it is worth leaving out some that are too dear. */

@@ -70,7 +70,7 @@ final class FilmBounds {
     return stretches.stream().mapToDouble(CostBounds::whole).sum();
   }
 
-  /** The frames each panel may begin on in an answer that costs no more than a limit. */
+  /** The frames each panel may begin on in a layout that costs no more than a limit. */
   List<CutWindow> within(double limit) {
     double slack = limit - whole();
     List<CutWindow> kept = new ArrayList<>();

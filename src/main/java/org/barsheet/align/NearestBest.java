@@ -8,7 +8,7 @@ import java.util.function.IntToLongFunction;
  * lower bound} and the other of which has one as well. The sum of the bounds is convex: so on each
  * side of its lowest place the search ends where the bound has risen to the best sum found, and
  * nothing cheaper is passed over. It begins where the search before it ended up, since the bests of
- * neighbours lie near one another.
+ * neighbors lie near one another.
  */
 final class NearestBest {
 

@@ -15,7 +15,7 @@ import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
 
 /**
- * Puts panels on cues: of all answers that keep the hard rules the one that costs least, found
+ * Puts panels on cues: of all layouts that keep the hard rules the one that costs least, found
  * exactly.
  */
 public final class PanelAligner {
@@ -103,17 +103,17 @@ public final class PanelAligner {
     String opening = room.reveal().opening();
     String sentence =
         run.landsFrame() == room.landsFrame()
-            ? opening + " in panel " + panel.name() + " is photographed with other pictures"
+            ? opening + " in panel " + panel.name() + " was photographed with other timing"
             : opening
                 + " in panel "
                 + panel.name()
-                + " is photographed to land on frame "
+                + " was photographed to land on frame "
                 + run.landsFrame()
                 + ", and would land on frame "
                 + room.landsFrame()
                 + " now";
     String remedy =
-        "take its pictures again (photographed: no), or put the panel where it lands on "
+        "take its photographs again (photographed: no), or put the panel where it lands on "
             + input.ruler().locateFrame(run.landsFrame() + input.film().pictureLead());
     input
         .places()
@@ -121,7 +121,7 @@ public final class PanelAligner {
             room.reveal().where(),
             sentence,
             run.landsFrame() == room.landsFrame()
-                ? "take its pictures again (photographed: no), or ask for them as they were"
+                ? "take its photographs again (photographed: no), or ask for them as they were"
                 : remedy);
   }
 
@@ -130,48 +130,50 @@ public final class PanelAligner {
   }
 
   /**
-   * The cheapest answer.
+   * The cheapest layout.
    *
-   * @throws InputException with every conflict, if the panels cannot stand together
+   * @throws InputException with every conflict, if the panels don't all fit
    */
   public Alignment align() {
     ExactSearch search = search();
-    int[] best = search.table().bestAnswer();
-    return alignment(search, best, new Rivals(input, search.stages(), search.table(), best).all());
+    int[] best = search.table().bestLayout();
+    return alignment(
+        search, best, new Alternatives(input, search.stages(), search.table(), best).all());
   }
 
   /**
-   * The cheapest few answers, cheapest first, without rivals.
+   * The cheapest few layouts, cheapest first, without alternatives.
    *
-   * @throws InputException with every conflict, if the panels cannot stand together
+   * @throws InputException with every conflict, if the panels don't all fit
    */
   public List<Choice> best(int count) {
     ExactSearch search = search();
-    List<int[]> choices = new BestAnswers(search.stages(), search.table()).first(count);
+    List<int[]> choices = new BestLayouts(search.stages(), search.table()).first(count);
     return choices.stream().map(choice -> choice(search, choices.get(0), choice)).toList();
   }
 
   private Choice choice(ExactSearch search, int[] best, int[] choice) {
-    List<Optional<Rival>> none = Collections.nCopies(panels.size(), Optional.empty());
+    List<Optional<Alternative>> none = Collections.nCopies(panels.size(), Optional.empty());
     return new Choice(
         alignment(search, choice, none),
         CostItem.mainReason(search.stages(), best, choice, input.filmFrames()));
   }
 
   /**
-   * One of several whole answers.
+   * One of several whole layouts.
    *
-   * @param alignment without rivals
+   * @param alignment without alternatives
    * @param why what makes it dearer than the best, where it is
    */
   public record Choice(Alignment alignment, Optional<String> why) {}
 
-  private Alignment alignment(ExactSearch search, int[] choice, List<Optional<Rival>> rivals) {
+  private Alignment alignment(
+      ExactSearch search, int[] choice, List<Optional<Alternative>> alternatives) {
     long cost = search.table().costOf(choice);
-    Answer answer = Answer.of(search.stages(), choice, cost, input.filmFrames());
-    Reasons reasons = new Reasons(input, answer);
+    Layout layout = Layout.of(search.stages(), choice, cost, input.filmFrames());
+    Reasons reasons = new Reasons(input, layout);
     return new Alignment(
-        answer, IntStream.range(0, panels.size()).mapToObj(reasons::of).toList(), rivals);
+        layout, IntStream.range(0, panels.size()).mapToObj(reasons::of).toList(), alternatives);
   }
 
   private ExactSearch search() {
@@ -203,7 +205,7 @@ public final class PanelAligner {
   private Problem tooFewCues() {
     return Problem.ofFile(
         input.panels().get(0).where().file(),
-        "more panels ask for returns of a motif than it has where they stand",
+        "more panels ask for returns of a motif than there are between their neighbors",
         "give some of those panels another place, or none");
   }
 

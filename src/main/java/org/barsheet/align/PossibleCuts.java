@@ -8,7 +8,7 @@ final class PossibleCuts {
 
   private PossibleCuts() {}
 
-  /** One window a panel; no answer has a panel begin outside of it. */
+  /** One window a panel; no layout has a panel begin outside of it. */
   static List<CutWindow> of(List<PanelTerms> terms, long filmFrames) {
     CutWindow[] cuts = terms.stream().map(PanelTerms::cuts).toArray(CutWindow[]::new);
     for (int p = 1; p < cuts.length; p++) {

@@ -15,20 +15,20 @@ import org.barsheet.plan.Reveal;
 final class Reasons {
 
   private final AlignerInput input;
-  private final Answer answer;
+  private final Layout layout;
   private final Map<String, Long> panelsOn;
 
-  Reasons(AlignerInput input, Answer answer) {
+  Reasons(AlignerInput input, Layout layout) {
     this.input = input;
-    this.answer = answer;
+    this.layout = layout;
     this.panelsOn =
-        answer.places().stream()
+        layout.places().stream()
             .collect(Collectors.groupingBy(place -> place.cue().id(), Collectors.counting()));
   }
 
   /** Why a panel sits where it does, without a closing full stop. */
   String of(int p) {
-    Candidate place = answer.places().get(p);
+    Candidate place = layout.places().get(p);
     String why = place(p, place);
     boolean opens = p == 0 && place.kind() != Candidate.Kind.FIRST;
     String reason = (opens ? "the film's first shot; " + why : why) + cut(p, place);
@@ -51,7 +51,7 @@ final class Reasons {
       case FREE_ON_MARK -> "free, on a mark (" + cue + ")";
       case FREE_ON_BAR -> "free, on a bar line";
       case FREE_ON_BEAT -> "free, on a beat (" + cue + "): no bar line suits as well";
-      case FREE_OFF_BEAT -> "free, off the beat: no beat fits between its neighbours";
+      case FREE_OFF_BEAT -> "free, off the beat: no beat fits between its neighbors";
     };
   }
 
@@ -80,9 +80,9 @@ final class Reasons {
 
   /** How much choice there was among the returns between the panels before and after. */
   private String choice(int p, Candidate place) {
-    long from = p == 0 ? 0 : answer.spans().get(p - 1).start();
+    long from = p == 0 ? 0 : layout.spans().get(p - 1).start();
     long to =
-        p + 1 < answer.places().size() ? answer.spans().get(p + 1).endExclusive() : Long.MAX_VALUE;
+        p + 1 < layout.places().size() ? layout.spans().get(p + 1).endExclusive() : Long.MAX_VALUE;
     List<Cue> free =
         between(input.cues().counted(place.cue().name()), from, to).stream()
             .filter(cue -> isFree(cue, p))
@@ -116,7 +116,7 @@ final class Reasons {
 
   /** Whether no other panel sits on it. */
   private boolean isFree(Cue cue, int p) {
-    boolean own = answer.places().get(p).cue().id().equals(cue.id());
+    boolean own = layout.places().get(p).cue().id().equals(cue.id());
     return panelsOn.getOrDefault(cue.id(), 0L) == (own ? 1 : 0);
   }
 
@@ -124,7 +124,7 @@ final class Reasons {
     if (place.isLate()) {
       return "; cut "
           + Prose.count(place.cut() - place.wantedCut(), "frame")
-          + " later than its reveals want, because the panel before stands there";
+          + " later than its reveals want, because the panel before needs the time";
     }
     boolean early = place.cut() < place.cue().frame() && place.kind() != Candidate.Kind.FIRST;
     Optional<Reveal> reveal = place.rooms().stream().map(RevealRoom::reveal).findFirst();

@@ -14,9 +14,9 @@ import java.util.stream.Collectors;
 import org.barsheet.cues.Cue;
 
 /**
- * Keeps panels that are not neighbours from sitting on one cue. That can only happen on a long
+ * Keeps panels that are not neighbors from sitting on one cue. That can only happen on a long
  * return: one panel sits on its first note, the next lies within it, and a third lands on its
- * accent. So that the aligner need only look at neighbours, a place there is told apart by the cues
+ * accent. So that the aligner need only look at neighbors, a place there is told apart by the cues
  * that panels before it hold.
  */
 final class SharedCues {

@@ -2,7 +2,7 @@ package org.barsheet.review;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.barsheet.align.Rival;
+import org.barsheet.align.Alternative;
 import org.barsheet.artwork.Framing;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
@@ -63,7 +63,7 @@ final class ShotData {
     json.list("open", sheet.statesOf(shot), this::standing);
   }
 
-  private void rival(Rival rival) {
+  private void rival(Alternative rival) {
     json.text("rival", rival.sentence()).yes("free", rival.isFreeChoice());
   }
 

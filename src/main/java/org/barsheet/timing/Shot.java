@@ -3,9 +3,9 @@ package org.barsheet.timing;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.barsheet.align.Alternative;
 import org.barsheet.align.PictureRun;
 import org.barsheet.align.RevealRoom;
-import org.barsheet.align.Rival;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.cues.Cue;
 import org.barsheet.plan.Panel;
@@ -36,7 +36,7 @@ public record Shot(
     String asked,
     String got,
     String reason,
-    Optional<Rival> rival,
+    Optional<Alternative> rival,
     List<Landing> reveals) {
 
   public Shot {

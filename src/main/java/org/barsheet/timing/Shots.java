@@ -8,8 +8,8 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.align.AlignerInput;
 import org.barsheet.align.Alignment;
-import org.barsheet.align.Answer;
 import org.barsheet.align.Candidate;
+import org.barsheet.align.Layout;
 import org.barsheet.align.PictureRun;
 import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameSpan;
@@ -21,19 +21,19 @@ import org.barsheet.plan.Panel;
 import org.barsheet.plan.Place.Anywhere;
 import org.barsheet.timing.Shot.Landing;
 
-/** Writes an answer of the aligner as shots. */
+/** Writes a layout of the aligner as shots. */
 final class Shots {
 
   private final AlignerInput input;
   private final Seconds filmEnd;
   private final Alignment alignment;
-  private final Answer answer;
+  private final Layout layout;
 
   Shots(AlignerInput input, Seconds filmEnd, Alignment alignment) {
     this.input = input;
     this.filmEnd = filmEnd;
     this.alignment = alignment;
-    this.answer = alignment.answer();
+    this.layout = alignment.layout();
   }
 
   /** The shots in story order. */
@@ -47,8 +47,8 @@ final class Shots {
 
   private Shot shot(int p) {
     Panel panel = input.panels().get(p);
-    Candidate place = answer.places().get(p);
-    FrameSpan frames = answer.spans().get(p);
+    Candidate place = layout.places().get(p);
+    FrameSpan frames = layout.spans().get(p);
     BigFraction bars = length(p, Unit.BARS);
     return new Shot(
         p,
@@ -60,7 +60,7 @@ final class Shots {
         asked(panel),
         got(p, panel),
         alignment.reasons().get(p),
-        alignment.rivals().get(p),
+        alignment.alternatives().get(p),
         place.rooms().stream().map(room -> landing(room, frames)).toList());
   }
 
@@ -72,8 +72,8 @@ final class Shots {
   }
 
   private BigFraction length(int p, Unit unit) {
-    Seconds end = p + 1 < answer.places().size() ? answer.places().get(p + 1).cutAt() : filmEnd;
-    BigFraction length = input.ruler().between(answer.places().get(p).cutAt(), end, unit);
+    Seconds end = p + 1 < layout.places().size() ? layout.places().get(p + 1).cutAt() : filmEnd;
+    BigFraction length = input.ruler().between(layout.places().get(p).cutAt(), end, unit);
     return length.signum() < 0 ? BigFraction.ZERO : length;
   }
 

@@ -2,8 +2,8 @@ package org.barsheet.timing;
 
 import java.util.List;
 import org.barsheet.align.AlignerInput;
-import org.barsheet.align.Answer;
 import org.barsheet.align.Candidate;
+import org.barsheet.align.Layout;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.Cues;
 import org.barsheet.input.Prose;
@@ -25,18 +25,18 @@ final class TimingFindings {
   private static final double FAR_FROM_ASKED = 0.25;
 
   private final AlignerInput input;
-  private final Answer answer;
+  private final Layout layout;
   private final Findings findings = new Findings();
 
-  private TimingFindings(AlignerInput input, Answer answer) {
+  private TimingFindings(AlignerInput input, Layout layout) {
     this.input = input;
-    this.answer = answer;
+    this.layout = layout;
   }
 
   /** All of them, worst first. */
   static List<Finding> of(
-      Plan plan, Music music, AlignerInput input, List<Shot> shots, Answer answer) {
-    TimingFindings findings = new TimingFindings(input, answer);
+      Plan plan, Music music, AlignerInput input, List<Shot> shots, Layout layout) {
+    TimingFindings findings = new TimingFindings(input, layout);
     music.doubts().forEach(findings::addDoubt);
     music.score().readingNotes().forEach(findings::addReadingNote);
     plan.text().notes().forEach(findings::addPlanNote);
@@ -86,7 +86,7 @@ final class TimingFindings {
   }
 
   private void addPlacing(Shot shot) {
-    Candidate place = answer.places().get(shot.index());
+    Candidate place = layout.places().get(shot.index());
     if (!Cues.isCertain(shot.cue())) {
       addLikely(shot);
     }
@@ -128,7 +128,7 @@ final class TimingFindings {
         shot.panel().cut() instanceof Panel.OnCue
             || (shot.panel().cut() instanceof Panel.AutoCut && shot.panel().reveals().isEmpty());
     long later = shot.cue().frame() - shot.frames().start();
-    boolean locked = answer.places().get(shot.index()).kind() == Candidate.Kind.LOCKED;
+    boolean locked = layout.places().get(shot.index()).kind() == Candidate.Kind.LOCKED;
     if (onCue && locked && later != 0 && shot.cue().kind() != Cue.Kind.FREE) {
       String sentence =
           "is locked on its frames, and "
@@ -156,7 +156,7 @@ final class TimingFindings {
       return;
     }
     Length asked = shot.panel().length().get();
-    Candidate place = answer.places().get(shot.index());
+    Candidate place = layout.places().get(shot.index());
     long end = input.ruler().frameAfter(place.cutAt(), asked.unit(), asked.most());
     double wanted = Math.max(1, end - place.cut());
     double share = shot.frames().length() / wanted - 1;

@@ -80,10 +80,10 @@ public final class TimingPlanner {
     AlignerInput input = input(kept);
     List<PanelAligner.Choice> choices = new PanelAligner(input).best(count);
     List<Shot> best = shots(input, choices.get(0));
-    long least = choices.get(0).alignment().answer().cost();
+    long least = choices.get(0).alignment().layout().cost();
     List<WholeAnswer> answers = new ArrayList<>();
     for (PanelAligner.Choice choice : choices) {
-      double more = (double) (choice.alignment().answer().cost() - least) / Costs.ONE;
+      double more = (double) (choice.alignment().layout().cost() - least) / Costs.ONE;
       answers.add(WholeAnswer.of(more, choice.why().orElse(""), best, shots(input, choice)));
     }
     return List.copyOf(answers);
@@ -109,7 +109,7 @@ public final class TimingPlanner {
         shots,
         input.filmFrames(),
         tallies(shots),
-        TimingFindings.of(plan, music, input, shots, alignment.answer()));
+        TimingFindings.of(plan, music, input, shots, alignment.layout()));
   }
 
   /** What the aligner works on. */

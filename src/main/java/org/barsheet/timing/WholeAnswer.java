@@ -1,7 +1,7 @@
 package org.barsheet.timing;
 
 import java.util.List;
-import org.barsheet.align.Rival;
+import org.barsheet.align.Alternative;
 
 /**
  * One whole answer of the aligner.
@@ -26,7 +26,7 @@ public record WholeAnswer(
 
   /** Whether nothing speaks against taking it instead of the best. */
   public boolean isFreeChoice() {
-    return more < Rival.FREE_CHOICE;
+    return more < Alternative.FREE_CHOICE;
   }
 
   /**

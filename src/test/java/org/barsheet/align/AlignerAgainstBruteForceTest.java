@@ -14,7 +14,7 @@ import org.barsheet.timing.Reveals;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** The aligner finds what counting every answer finds: the optimum, its tie-break, all margins. */
+/** The aligner finds what counting every layout finds: the optimum, its tie-break, all margins. */
 class AlignerAgainstBruteForceTest {
 
   private int possible;
@@ -70,7 +70,7 @@ class AlignerAgainstBruteForceTest {
     }
   }
 
-  /** Checks one plan; returns how often panels that are no neighbours wanted one return. */
+  /** Checks one plan; returns how often panels that are no neighbors wanted one return. */
   private int check(long seed, PlanBuilder plan) {
     AlignerInput input;
     PanelAligner aligner;
@@ -83,20 +83,20 @@ class AlignerAgainstBruteForceTest {
     List<Stage> stages = aligner.stages();
     BruteForce all = new BruteForce(input, stages);
     AlignerTable table = new AlignerTable(stages, input.filmFrames());
-    if (all.answers().isEmpty()) {
+    if (all.layouts().isEmpty()) {
       impossible++;
       assertThat(table.best()).as("seed %d", seed).isEqualTo(Costs.IMPOSSIBLE);
       return all.shared();
     }
     possible++;
-    long least = all.answers().stream().mapToLong(BruteForce.Whole::cost).min().orElseThrow();
+    long least = all.layouts().stream().mapToLong(BruteForce.Whole::cost).min().orElseThrow();
     assertThat(table.best()).as("seed %d", seed).isEqualTo(least);
-    assertThat(cuts(stages, table.bestAnswer()))
+    assertThat(cuts(stages, table.bestLayout()))
         .as("seed %d", seed)
         .isEqualTo(earliest(stages, all, least));
     List<Long> cheapest =
-        all.answers().stream().map(BruteForce.Whole::cost).sorted().limit(5).toList();
-    assertThat(new BestAnswers(stages, table).first(5).stream().map(table::costOf))
+        all.layouts().stream().map(BruteForce.Whole::cost).sorted().limit(5).toList();
+    assertThat(new BestLayouts(stages, table).first(5).stream().map(table::costOf))
         .as("seed %d", seed)
         .containsExactlyElementsOf(cheapest);
     Map<List<Integer>, Long> through = all.cheapestThrough();
@@ -108,7 +108,7 @@ class AlignerAgainstBruteForceTest {
       }
     }
     ExactSearch search = ExactSearch.of(aligner.places(List.of()), input);
-    assertThat(cuts(search.stages(), search.table().bestAnswer()))
+    assertThat(cuts(search.stages(), search.table().bestLayout()))
         .as("seed %d", seed)
         .isEqualTo(earliest(stages, all, least));
     assertThat(ExactSearchTest.margins(search.stages(), search.table()))
@@ -117,14 +117,14 @@ class AlignerAgainstBruteForceTest {
     return all.shared();
   }
 
-  private static List<Long> cuts(List<Stage> stages, int[] answer) {
-    return IntStream.range(0, answer.length).mapToObj(p -> stages.get(p).cut(answer[p])).toList();
+  private static List<Long> cuts(List<Stage> stages, int[] layout) {
+    return IntStream.range(0, layout.length).mapToObj(p -> stages.get(p).cut(layout[p])).toList();
   }
 
   private static List<Long> earliest(List<Stage> stages, BruteForce all, long least) {
-    return all.answers().stream()
-        .filter(answer -> answer.cost() == least)
-        .map(answer -> cuts(stages, answer.places().stream().mapToInt(i -> i).toArray()))
+    return all.layouts().stream()
+        .filter(layout -> layout.cost() == least)
+        .map(layout -> cuts(stages, layout.places().stream().mapToInt(i -> i).toArray()))
         .min(AlignerAgainstBruteForceTest::compare)
         .orElseThrow();
   }

@@ -12,15 +12,15 @@ import org.barsheet.cues.Cue;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
 
-/** Every whole answer there is, counted one by one with rules and costs written out again. */
+/** Every whole layout there is, counted one by one with rules and costs written out again. */
 final class BruteForce {
 
-  /** An answer: an index into each panel's places, and its cost in millionths. */
+  /** A layout: an index into each panel's places, and its cost in millionths. */
   record Whole(List<Integer> places, long cost) {}
 
   private final AlignerInput input;
   private final List<Stage> stages;
-  private final List<Whole> answers = new ArrayList<>();
+  private final List<Whole> layouts = new ArrayList<>();
   private int shared;
 
   BruteForce(AlignerInput input, List<Stage> stages) {
@@ -29,21 +29,21 @@ final class BruteForce {
     extend(new ArrayList<>(), 0);
   }
 
-  List<Whole> answers() {
-    return answers;
+  List<Whole> layouts() {
+    return layouts;
   }
 
-  /** How often a panel had to leave a return to one that is not its neighbour. */
+  /** How often a panel had to leave a return to one that is not its neighbor. */
   int shared() {
     return shared;
   }
 
-  /** The cheapest answers with each place of each panel. */
+  /** The cheapest layouts with each place of each panel. */
   Map<List<Integer>, Long> cheapestThrough() {
     Map<List<Integer>, Long> least = new HashMap<>();
-    for (Whole answer : answers) {
-      for (int p = 0; p < answer.places().size(); p++) {
-        least.merge(List.of(p, answer.places().get(p)), answer.cost(), Math::min);
+    for (Whole layout : layouts) {
+      for (int p = 0; p < layout.places().size(); p++) {
+        least.merge(List.of(p, layout.places().get(p)), layout.cost(), Math::min);
       }
     }
     return least;
@@ -54,7 +54,7 @@ final class BruteForce {
     if (p == stages.size()) {
       int last = chosen.get(p - 1);
       shot(p - 1, place(p - 1, last), input.filmFrames())
-          .ifPresent(shot -> answers.add(new Whole(List.copyOf(chosen), cost + shot)));
+          .ifPresent(shot -> layouts.add(new Whole(List.copyOf(chosen), cost + shot)));
       return;
     }
     for (int i = 0; i < stages.get(p).size(); i++) {
@@ -78,7 +78,7 @@ final class BruteForce {
     }
   }
 
-  /** Whether no panel before, neighbour or not, sits on the same return. */
+  /** Whether no panel before, neighbor or not, sits on the same return. */
   private boolean isFree(Candidate here, List<Integer> chosen) {
     return here.cue().kind() != Cue.Kind.OCCURRENCE || !returnsOf(chosen).contains(here.cue().id());
   }

@@ -47,8 +47,8 @@ class ConflictTest {
         .isEqualTo(
             """
             quay.yaml, line 13: panel 2 (line 11, on glimmer 1 at bar 3, 3..4 bars long), panel 3 \
-            (line 12, 2..3 bars long) and panel 4 (line 13, on bar 7) cannot stand together: \
-            60 frames are missing
+            (line 12, 2..3 bars long) and panel 4 (line 13, on bar 7) don't all fit: 60 frames \
+            short
               leave out the cue of panel 2; or let panel 2 shrink to 2 bars; or let panel 3 \
             shrink to 1 bar; or put panel 4 on bar 8, 60 frames later\
             """);
@@ -67,7 +67,7 @@ class ConflictTest {
         .isEqualTo(
             """
             quay.yaml, line 12: panel 2 (line 11, on bar 8) and panel 3 (line 12, on glimmer 2 at \
-            bar 7) cannot stand together: 20 frames are missing
+            bar 7) don't both fit: 20 frames short
               put panel 2 on bar 7, 60 frames earlier; or put panel 3 on glimmer 3 (bar 11), 240 \
             frames later\
             """);
@@ -81,7 +81,7 @@ class ConflictTest {
         .isEqualTo(
             """
             quay.yaml, line 12: panel 2 (line 11, on bar 9) and panel 3 (line 12, on glimmer 1 at \
-            bar 3) cannot stand together: 361 frames are missing
+            bar 3) don't both fit: 361 frames short
               put panel 2 on bar 2, 420 frames earlier; or put panel 3 on glimmer 3 (bar 11), 480 \
             frames later\
             """);
@@ -98,8 +98,8 @@ class ConflictTest {
     assertThat(told)
         .isEqualTo(
             """
-            quay.yaml, line 12: panel 3 (line 12, on bar 9, 1..2 bars long) cannot be kept: \
-            360 frames are left over
+            quay.yaml, line 12: panel 3 (line 12, on bar 9, 1..2 bars long) leaves 360 frames \
+            empty
               put panel 3 on bar 15, 360 frames later; or let panel 3 grow to 8 bars\
             """);
   }
@@ -128,7 +128,7 @@ class ConflictTest {
         .isEqualTo(
             """
             quay.yaml, line 12: panel 2 (line 11, locked on frames 100 to 199) and panel 3 (line \
-            12, on bar 4) cannot stand together: 20 frames are missing
+            12, on bar 4) don't both fit: 20 frames short
               unlock panel 2; or leave out the cue of panel 3\
             """);
   }

@@ -10,7 +10,7 @@ import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;
 
-/** Leaving out places that are proved too dear changes neither the answer nor a near margin. */
+/** Leaving out places that are proved too dear changes neither the layout nor a near margin. */
 class ExactSearchTest {
 
   @Test
@@ -42,7 +42,7 @@ class ExactSearchTest {
     for (int p = 0; p < stages.size(); p++) {
       for (int i = 0; i < stages.get(p).size(); i++) {
         long more = table.bestThrough(p, i) - table.best();
-        if (more <= Rivals.DEAREST) {
+        if (more <= Alternatives.DEAREST) {
           Candidate place = stages.get(p).candidate(i);
           String name =
               p + " at " + place.cut() + ", " + place.cue().id() + ", " + place.afterCut();

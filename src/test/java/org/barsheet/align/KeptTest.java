@@ -55,9 +55,9 @@ class KeptTest {
     assertThat(told(plan(90, "glimmer 3", 20).photographed(622, 660)))
         .isEqualTo(
             """
-            quay.yaml, reveals: lamp-1 in panel 2 is photographed to land on frame 660, and would \
+            quay.yaml, reveals: lamp-1 in panel 2 was photographed to land on frame 660, and would \
             land on frame 704 now
-              take its pictures again (photographed: no), or put the panel where it lands on \
+              take its photographs again (photographed: no), or put the panel where it lands on \
             bar 11 beat 2.25\
             """);
   }
@@ -67,13 +67,13 @@ class KeptTest {
     assertThat(told(plan(96, "glimmer 3", 12).photographed(622, 660)))
         .isEqualTo(
             """
-            quay.yaml, reveals: lamp-1 in panel 2 is photographed with other pictures
-              take its pictures again (photographed: no), or ask for them as they were\
+            quay.yaml, reveals: lamp-1 in panel 2 was photographed with other timing
+              take its photographs again (photographed: no), or ask for them as they were\
             """);
   }
 
   @Test
-  void neighbours_that_leave_a_photographed_reveal_no_room_are_told_with_it() {
+  void neighbors_that_leave_a_photographed_reveal_no_room_are_told_with_it() {
     assertThat(
             told(
                 plan(96, "glimmer 3", 20)
@@ -82,7 +82,7 @@ class KeptTest {
                     .panel("bar 14", "")))
         .startsWith(
             "quay.yaml, line 12: panel 2 (line 11, on glimmer 3 at bar 11, with 20 pictures of"
-                + " lamp-1, photographed) and panel 3 (line 12, on bar 11 beat 4) cannot stand"
+                + " lamp-1, photographed already) and panel 3 (line 12, on bar 11 beat 4) cannot stand"
                 + " together:");
   }
 

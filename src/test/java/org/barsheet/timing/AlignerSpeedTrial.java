@@ -71,8 +71,8 @@ class AlignerSpeedTrial {
             + " candidates, "
             + millis
             + " ms of processor time, cost "
-            + alignment.answer().cost());
-    List<Long> cuts = alignment.answer().places().stream().map(Candidate::cut).toList();
+            + alignment.layout().cost());
+    List<Long> cuts = alignment.layout().places().stream().map(Candidate::cut).toList();
     assertThat(cuts).isSorted().doesNotHaveDuplicates().hasSize(PANELS);
   }
 }

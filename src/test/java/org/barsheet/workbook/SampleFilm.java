@@ -11,9 +11,9 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.align.Alternative;
 import org.barsheet.align.PictureRun;
 import org.barsheet.align.RevealRoom;
-import org.barsheet.align.Rival;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
@@ -371,7 +371,7 @@ public final class SampleFilm {
             : "free, on a bar line",
         index % 2 == 0
             ? Optional.empty()
-            : Optional.of(new Rival("bar 15 would make it 96 f longer", index * 0.02)),
+            : Optional.of(new Alternative("bar 15 would make it 96 f longer", index * 0.02)),
         panel.reveals().stream()
             .map(reveal -> new Shot.Landing(room(reveal, cue), PictureRun.asAsked(reveal)))
             .toList());

@@ -17,48 +17,48 @@ import org.barsheet.plan.Place.AtBar;
 import org.barsheet.plan.Place.OfMotif;
 import org.barsheet.plan.Reveal;
 
-/** What would free a conflict, each way tried before it is offered, with its price. */
-final class WaysOut {
+/** What would free a conflict: each fix is tried before it is told. */
+final class Fixes {
 
   /** Other places tried for a panel, nearest first. */
   private static final int MOST_PLACES = 40;
 
-  /** Ways told; more are no help. */
-  private static final int MOST_WAYS = 8;
+  /** Fixes told; more are no help. */
+  private static final int MOST = 8;
 
   private final AlignerInput input;
   private final Conflicts conflicts;
 
-  WaysOut(AlignerInput input, Conflicts conflicts) {
+  Fixes(AlignerInput input, Conflicts conflicts) {
     this.input = input;
     this.conflicts = conflicts;
   }
 
-  /** The ways in words, those of the conflict's first panel first. */
+  /** The fixes in words, those of the conflict's first panel first. */
   List<String> of(Conflict conflict) {
-    List<String> ways = new ArrayList<>();
+    List<String> fixes = new ArrayList<>();
     for (Wish wish : conflict.wishes()) {
-      if (ways.size() == MOST_WAYS) {
+      if (fixes.size() == MOST) {
         break;
       }
-      way(wish, conflict).ifPresent(ways::add);
+      fix(wish, conflict).ifPresent(fixes::add);
     }
-    return List.copyOf(ways);
+    return List.copyOf(fixes);
   }
 
-  private Optional<String> way(Wish wish, Conflict conflict) {
+  private Optional<String> fix(Wish wish, Conflict conflict) {
     Panel panel = input.panels().get(wish.panel());
     return switch (wish.kind()) {
       case LENGTH -> otherLength(wish.panel(), panel, conflict);
       case PLACE -> otherPlace(wish.panel(), panel, conflict);
       case REVEALS ->
-          picturesAgain(wish.panel(), panel, conflict)
-              .or(() -> fewerPictures(wish.panel(), panel, conflict));
+          photographAgain(wish.panel(), panel, conflict)
+              .or(() -> fewerPhotographs(wish.panel(), panel, conflict));
       case LOCK -> Optional.of("unlock panel " + panel.name());
     };
   }
 
-  /** Whether the conflict's wishes can be kept with a panel in the stead of one of its own. */
+  /** Whether the conflict's wishes can be kept with another panel in place of one of its own. */
   private boolean frees(int p, Panel other, Conflict conflict) {
     return conflicts.isPossibleWith(p, other, conflict.wishes());
   }
@@ -162,20 +162,21 @@ final class WaysOut {
     return ", " + Prose.count(Math.abs(frames), "frame") + (frames < 0 ? " earlier" : " later");
   }
 
-  private Optional<String> picturesAgain(int p, Panel panel, Conflict conflict) {
+  private Optional<String> photographAgain(int p, Panel panel, Conflict conflict) {
     Optional<Reveal> photographed =
         panel.reveals().stream().filter(Reveal::photographed).findFirst();
     return photographed
         .filter(reveal -> frees(p, Panels.unphotographed(panel), conflict))
-        .map(reveal -> "take the pictures of " + reveal.opening() + " again (photographed: no)");
+        .map(reveal -> "take the photographs of " + reveal.opening() + " again (photographed: no)");
   }
 
-  private Optional<String> fewerPictures(int p, Panel panel, Conflict conflict) {
+  private Optional<String> fewerPhotographs(int p, Panel panel, Conflict conflict) {
     for (int r = 0; r < panel.reveals().size(); r++) {
       int index = r;
       Reveal reveal = panel.reveals().get(r);
       OptionalInt most =
-          largest(1, reveal.pictures() - 1, n -> frees(p, withPictures(panel, index, n), conflict));
+          largest(
+              1, reveal.pictures() - 1, n -> frees(p, withPhotographs(panel, index, n), conflict));
       if (most.isPresent()) {
         return Optional.of(
             "let "
@@ -183,7 +184,7 @@ final class WaysOut {
                 + " open in panel "
                 + panel.name()
                 + " with at most "
-                + Prose.count(most.getAsInt(), "picture")
+                + Prose.count(most.getAsInt(), "photograph")
                 + " on ones instead of "
                 + reveal.pictures());
       }
@@ -191,7 +192,7 @@ final class WaysOut {
     return Optional.empty();
   }
 
-  private static Panel withPictures(Panel panel, int index, int pictures) {
+  private static Panel withPhotographs(Panel panel, int index, int pictures) {
     List<Reveal> reveals = new ArrayList<>(panel.reveals());
     reveals.set(index, Panels.onOnes(reveals.get(index), pictures));
     return Panels.with(panel, panel.cue(), panel.length(), reveals);

@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The second-best place of each panel, and what it would cost. */
-final class Rivals {
+final class Alternatives {
 
-  /** A place that makes the whole film dearer by more, in millionths, is no rival. */
+  /** A place that makes the whole film dearer by more, in millionths, is no alternative. */
   static final long DEAREST = 3 * Costs.ONE;
 
   private final AlignerInput input;
@@ -16,24 +16,24 @@ final class Rivals {
   private final AlignerTable table;
   private final int[] best;
 
-  Rivals(AlignerInput input, List<Stage> stages, AlignerTable table, int[] best) {
+  Alternatives(AlignerInput input, List<Stage> stages, AlignerTable table, int[] best) {
     this.input = input;
     this.stages = stages;
     this.table = table;
     this.best = best;
   }
 
-  /** The rival of each panel, where it has another place at all. */
-  List<Optional<Rival>> all() {
-    List<Optional<Rival>> rivals = new ArrayList<>();
+  /** The alternative of each panel, where it has another place at all. */
+  List<Optional<Alternative>> all() {
+    List<Optional<Alternative>> alternatives = new ArrayList<>();
     for (int p = 0; p < stages.size(); p++) {
       int panel = p;
-      rivals.add(secondBest(p).map(i -> rival(panel, i)));
+      alternatives.add(secondBest(p).map(i -> alternative(panel, i)));
     }
-    return List.copyOf(rivals);
+    return List.copyOf(alternatives);
   }
 
-  /** The place, on another cue than the best answer's, that costs least in all. */
+  /** The place, on another cue than the best layout's, that costs least in all. */
   private Optional<Integer> secondBest(int p) {
     Stage stage = stages.get(p);
     Candidate chosen = stage.candidate(best[p]);
@@ -53,16 +53,16 @@ final class Rivals {
     return one.cue().frame() != chosen.cue().frame() || !one.cue().id().equals(chosen.cue().id());
   }
 
-  private Rival rival(int p, int i) {
+  private Alternative alternative(int p, int i) {
     double margin = (double) (table.bestThrough(p, i) - table.best()) / Costs.ONE;
     String place = Reasons.placeName(stages.get(p).candidate(i), input);
-    if (margin < Rival.FREE_CHOICE) {
-      return new Rival(place + " is as good", margin);
+    if (margin < Alternative.FREE_CHOICE) {
+      return new Alternative(place + " is as good", margin);
     }
     Optional<String> why =
-        CostItem.mainReason(stages, best, table.answerThrough(p, i, best), input.filmFrames());
+        CostItem.mainReason(stages, best, table.layoutThrough(p, i, best), input.filmFrames());
     String cost = String.format(Locale.ROOT, "%.1f", Math.max(margin, 0.1));
     String sentence = place + " would cost " + cost + " more" + why.map(w -> ": " + w).orElse("");
-    return new Rival(sentence, margin);
+    return new Alternative(sentence, margin);
   }
 }

@@ -5,27 +5,27 @@ import java.util.stream.IntStream;
 import org.barsheet.clock.FrameSpan;
 
 /**
- * One whole answer: a place for every panel.
+ * One whole layout: a place for every panel.
  *
  * @param places the place of each panel, in story order
  * @param spans the frames of each panel's shot
  * @param cost what it costs in all, in millionths
  */
-public record Answer(List<Candidate> places, List<FrameSpan> spans, long cost) {
+public record Layout(List<Candidate> places, List<FrameSpan> spans, long cost) {
 
-  public Answer {
+  public Layout {
     places = List.copyOf(places);
     spans = List.copyOf(spans);
   }
 
-  static Answer of(List<Stage> stages, int[] choice, long cost, long filmFrames) {
+  static Layout of(List<Stage> stages, int[] choice, long cost, long filmFrames) {
     List<Candidate> places =
         IntStream.range(0, choice.length)
             .mapToObj(p -> stages.get(p).candidate(choice[p]))
             .toList();
     List<FrameSpan> spans =
         IntStream.range(0, choice.length).mapToObj(p -> span(places, p, filmFrames)).toList();
-    return new Answer(places, spans, cost);
+    return new Layout(places, spans, cost);
   }
 
   private static FrameSpan span(List<Candidate> places, int p, long filmFrames) {

@@ -6,7 +6,7 @@ package org.barsheet.align;
  * @param sentence what it is and what it would cost, in words
  * @param margin how much the whole film's cost would grow, 0 or more
  */
-public record Rival(String sentence, double margin) {
+public record Alternative(String sentence, double margin) {
 
   /** Margins below this are a free choice. */
   public static final double FREE_CHOICE = 0.05;

@@ -8,20 +8,20 @@ import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The best few whole answers, cheapest first, of equal ones the one with the earlier cuts. Because
+ * The best few whole layouts, cheapest first, of equal ones the one with the earlier cuts. Because
  * the cheapest way on from every place is known exactly, the search for them never goes astray (A*
  * with a perfect estimate: Hart, Nilsson and Raphael 1968).
  */
-public final class BestAnswers {
+public final class BestLayouts {
 
   /**
-   * The beginning of an answer.
+   * The beginning of a layout.
    *
    * @param before all but its last panel
    * @param panel index of its last panel
    * @param place that panel's place
    * @param sofar what the shots before its last panel cost
-   * @param least what a whole answer that begins so costs at least
+   * @param least what a whole layout that begins so costs at least
    */
   private record Beginning(
       @Nullable Beginning before, int panel, int place, long sofar, long least) {
@@ -38,12 +38,12 @@ public final class BestAnswers {
   private final List<Stage> stages;
   private final AlignerTable table;
 
-  public BestAnswers(List<Stage> stages, AlignerTable table) {
+  public BestLayouts(List<Stage> stages, AlignerTable table) {
     this.stages = stages;
     this.table = table;
   }
 
-  /** At most so many answers, each a place for every panel. */
+  /** At most so many layouts, each a place for every panel. */
   public List<int[]> first(int count) {
     PriorityQueue<Beginning> open =
         new PriorityQueue<>(
