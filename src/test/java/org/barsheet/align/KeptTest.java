@@ -81,9 +81,9 @@ class KeptTest {
                     .panel("bar 11 beat 4", "")
                     .panel("bar 14", "")))
         .startsWith(
-            "quay.yaml, line 12: panel 2 (line 11, on glimmer 3 at bar 11, with 20 pictures of"
-                + " lamp-1, photographed already) and panel 3 (line 12, on bar 11 beat 4) cannot stand"
-                + " together:");
+            "quay.yaml, line 12: panel 2 (line 11, on glimmer 3 at bar 11, with 20 photographs of"
+                + " lamp-1, photographed already) and panel 3 (line 12, on bar 11 beat 4) don't both"
+                + " fit:");
   }
 
   @Test
