@@ -34,13 +34,9 @@ public final class PlanFile {
           "this is a MIDI file, not a plan",
           "write a plan for it: barsheet begin " + file);
     }
-    Charset charset = StandardCharsets.UTF_8;
-    if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
-      charset = StandardCharsets.UTF_16;
-    }
     String text;
     try {
-      text = charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      text = charset(bytes).newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException wrong) {
       throw new InputException(
           Problem.at(
@@ -53,6 +49,12 @@ public final class PlanFile {
     String lines = whole.replace("\r\n", "\n").replace('\r', '\n');
     checkLines(file, lines);
     return lines;
+  }
+
+  /** How a plan's bytes are read: as UTF-8, or as UTF-16 where their byte order mark says so. */
+  public static Charset charset(byte[] bytes) {
+    boolean wide = startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE);
+    return wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
   }
 
   private static boolean startsWith(byte[] bytes, int... start) {

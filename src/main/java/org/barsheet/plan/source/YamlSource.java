@@ -13,8 +13,6 @@ import org.barsheet.input.InputException;
 import org.barsheet.input.PlainText;
 import org.barsheet.input.Problem;
 import org.barsheet.plan.Where;
-import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
@@ -62,10 +60,8 @@ public final class YamlSource {
     Where whole = new Where(file, "");
     reading.problems().seen(whole);
     lines = text.split("\n", -1);
-    LoadSettings settings = LoadSettings.builder().setCodePointLimit(Integer.MAX_VALUE).build();
     try {
-      String known = YamlEscapes.known(text, settings);
-      events = new Parse(settings).parseString(known).iterator();
+      events = YamlEvents.of(text);
       Entry root = document();
       reportUnusedAnchors();
       if (root instanceof Entry.Keyed keyed) {

@@ -12,7 +12,8 @@ public final class YamlText {
     return plain ? text : quoted(text);
   }
 
-  private static String quoted(String text) {
+  /** The text in double quotes. */
+  public static String quoted(String text) {
     StringBuilder quoted = new StringBuilder("\"");
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);

@@ -11,7 +11,7 @@ import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Reads the worksheets of a workbook as grids of cells. */
-final class BookReader {
+public final class BookReader {
 
   private BookReader() {}
 
@@ -22,11 +22,9 @@ final class BookReader {
    */
   static Map<String, Grid> read(Path file) {
     try (BookFile book = BookFile.open(file)) {
-      String workbook =
-          book.related("", "officeDocument").filter(book::has).orElseThrow(() -> noBook(file));
+      String workbook = workbook(book, file);
       Relations relations = Relations.of(book, workbook);
-      SheetList list = new SheetList(relations);
-      book.read(workbook, list);
+      SheetList list = sheets(book, workbook, relations);
       SharedTexts shared = new SharedTexts();
       relations
           .ofKind("sharedStrings")
@@ -43,6 +41,28 @@ final class BookReader {
           });
       return grids;
     }
+  }
+
+  /**
+   * The name of each worksheet's part in the archive, by the worksheet's name.
+   *
+   * @throws InputException as {@link #read}
+   */
+  public static Map<String, String> parts(Path file) {
+    try (BookFile book = BookFile.open(file)) {
+      String workbook = workbook(book, file);
+      return Map.copyOf(sheets(book, workbook, Relations.of(book, workbook)).parts);
+    }
+  }
+
+  private static String workbook(BookFile book, Path file) {
+    return book.related("", "officeDocument").filter(book::has).orElseThrow(() -> noBook(file));
+  }
+
+  private static SheetList sheets(BookFile book, String workbook, Relations relations) {
+    SheetList list = new SheetList(relations);
+    book.read(workbook, list);
+    return list;
   }
 
   private static InputException noBook(Path file) {
@@ -119,7 +139,7 @@ final class BookReader {
 
     /** The text of a number, or "" where there is none of that number. */
     String text(String number) {
-      int index = SheetCells.whole(number);
+      int index = CellPlace.whole(number);
       return index >= 0 && index < texts.size() ? texts.get(index) : "";
     }
   }

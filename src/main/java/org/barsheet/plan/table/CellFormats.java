@@ -36,11 +36,11 @@ final class CellFormats extends DefaultHandler {
   @Override
   public void startElement(String uri, String name, String qualified, Attributes attributes) {
     if (name.equals("numFmt") && attributes.getValue("formatCode") != null) {
-      own.put(SheetCells.whole(attributes.getValue("numFmtId")), attributes.getValue("formatCode"));
+      own.put(CellPlace.whole(attributes.getValue("numFmtId")), attributes.getValue("formatCode"));
     } else if (name.equals("cellXfs")) {
       inCellStyles = true;
     } else if (name.equals("xf") && inCellStyles) {
-      styles.add(Math.max(0, SheetCells.whole(attributes.getValue("numFmtId"))));
+      styles.add(Math.max(0, CellPlace.whole(attributes.getValue("numFmtId"))));
     }
   }
 

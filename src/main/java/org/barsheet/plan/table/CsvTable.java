@@ -54,8 +54,8 @@ public final class CsvTable {
     }
   }
 
-  /** The one that parts the first line most often outside quotes. */
-  private static char delimiter(String text) {
+  /** The sign between values: the one that parts the first line most often outside quotes. */
+  public static char delimiter(String text) {
     char best = ',';
     int most = 0;
     for (char candidate : new char[] {',', ';', '\t'}) {
@@ -103,12 +103,16 @@ public final class CsvTable {
     List<Grid.Cell> cells = new ArrayList<>();
     for (int i = 0; i < record.size(); i++) {
       if (!record.get(i).isBlank()) {
-        String position = where.position() + ", column " + heading(i, above);
-        Where cellWhere = new Where(where.file(), position);
+        Where cellWhere = new Where(where.file(), position(where.position(), heading(i, above)));
         cells.add(new Grid.Cell(i, new Grid.Written(record.get(i)), false, cellWhere));
       }
     }
     return new Grid.Row(where, cells);
+  }
+
+  /** How messages call a field: {@code line 3, column cue}. */
+  public static String position(String line, String heading) {
+    return line + ", column " + heading;
   }
 
   /** What stands above a column in the first row, or its number from 1. */

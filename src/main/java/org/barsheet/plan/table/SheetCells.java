@@ -59,19 +59,19 @@ final class SheetCells extends DefaultHandler {
   }
 
   private void beginRow(Attributes attributes) {
-    int stated = whole(attributes.getValue("r"));
+    int stated = CellPlace.whole(attributes.getValue("r"));
     row = stated > 0 ? stated - 1 : row + 1;
     column = -1;
   }
 
   private void beginCell(Attributes attributes) {
     String reference = attributes.getValue("r");
-    int stated = reference == null ? -1 : columnOf(reference);
+    int stated = reference == null ? -1 : CellPlace.columnOf(reference);
     column = stated >= 0 ? stated : column + 1;
     String given = attributes.getValue("t");
     type = given == null ? "n" : given;
     inline = type.equals("inlineStr");
-    style = whole(attributes.getValue("s"));
+    style = CellPlace.whole(attributes.getValue("s"));
     text.setLength(0);
   }
 
@@ -136,8 +136,8 @@ final class SheetCells extends DefaultHandler {
   }
 
   private void put(int atRow, int atColumn, Grid.Value value, boolean covered) {
-    String position = "sheet " + sheet + ", cell " + letters(atColumn) + (atRow + 1);
-    Grid.Cell cell = new Grid.Cell(atColumn, value, covered, new Where(file, position));
+    CellPlace place = new CellPlace(sheet, atRow, atColumn);
+    Grid.Cell cell = new Grid.Cell(atColumn, value, covered, new Where(file, place.toString()));
     rows.computeIfAbsent(atRow, none -> new TreeMap<>()).put(atColumn, cell);
   }
 
@@ -145,8 +145,8 @@ final class SheetCells extends DefaultHandler {
     refuseOver(MOST_MERGED, merged.size() + 1, "areas of merged cells");
     String[] corners = reference == null ? new String[0] : reference.split(":", -1);
     if (corners.length == 2) {
-      int column = columnOf(corners[0]);
-      merged.add(new Area(rowOf(corners[0]), rowOf(corners[1]), column));
+      int column = CellPlace.columnOf(corners[0]);
+      merged.add(new Area(CellPlace.rowOf(corners[0]), CellPlace.rowOf(corners[1]), column));
     }
   }
 
@@ -170,36 +170,5 @@ final class SheetCells extends DefaultHandler {
     for (int covered : rows.subMap(area.firstRow(), false, area.lastRow(), true).keySet()) {
       put(covered, area.column(), source.value(), true);
     }
-  }
-
-  /** A whole number of 0 or more, or −1 where the text is none. */
-  static int whole(@Nullable String text) {
-    boolean digits = text != null && text.matches("\\d{1,8}");
-    return digits ? Integer.parseInt(text) : -1;
-  }
-
-  /** Column of a cell's name, from 0, or −1: 2 for C7. */
-  private static int columnOf(String reference) {
-    int column = 0;
-    int letters = 0;
-    while (letters < reference.length() && isLetter(reference.charAt(letters))) {
-      column = column * 26 + reference.charAt(letters) - 'A' + 1;
-      letters++;
-    }
-    return letters > 3 ? -1 : column - 1;
-  }
-
-  private static boolean isLetter(char c) {
-    return c >= 'A' && c <= 'Z';
-  }
-
-  private static int rowOf(String reference) {
-    return whole(reference.replaceAll("^[A-Z]+", "")) - 1;
-  }
-
-  /** The name of a column: A, B … Z, AA … */
-  private static String letters(int column) {
-    String last = Character.toString((char) ('A' + column % 26));
-    return column < 26 ? last : letters(column / 26 - 1) + last;
   }
 }
