@@ -25,7 +25,7 @@ class ArchitectureTest {
           List.of("clock"),
           List.of("score", "clips"),
           List.of("pulse", "motif"),
-          List.of("plan"),
+          List.of("plan", "revision"),
           List.of("cues"),
           List.of("align"),
           List.of("timing"),

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.LongSummaryStatistics;
 import java.util.Map;
+import java.util.Optional;
 import org.barsheet.changes.LaidFilm.LaidBar;
+import org.barsheet.revision.Revision;
 import org.barsheet.timing.PanelChange;
 
 /**
@@ -18,10 +20,35 @@ import org.barsheet.timing.PanelChange;
 public record BarShift(int firstBar, int lastBar, long frames) {
 
   /**
-   * The bars of now against the bars of the same number before, a number played again against the
-   * same time round; bars that are new or gone are left out.
+   * The bars of now against the bars they were, as the notes tell; without notes against the bars
+   * of the same number, a number played again against the same time round. Bars that are new, gone
+   * or cannot be told apart are left out.
    */
-  static List<BarShift> between(List<LaidBar> before, List<LaidBar> now) {
+  static List<BarShift> between(
+      List<LaidBar> before, List<LaidBar> now, Optional<Revision> revision) {
+    return revision.isPresent()
+        ? byNotes(before, now, revision.get())
+        : byNumber(before, now);
+  }
+
+  private static List<BarShift> byNotes(
+      List<LaidBar> before, List<LaidBar> now, Revision revision) {
+    Map<Integer, LaidBar> was = new HashMap<>();
+    for (int i = 0; i < before.size(); i++) {
+      LaidBar bar = before.get(i);
+      revision.ofBar(i).sure().ifPresent(is -> was.put(is, bar));
+    }
+    List<BarShift> shifts = new ArrayList<>();
+    for (int j = 0; j < now.size(); j++) {
+      LaidBar same = was.get(j);
+      if (same != null) {
+        add(shifts, now.get(j).number(), now.get(j).startFrame() - same.startFrame());
+      }
+    }
+    return List.copyOf(shifts);
+  }
+
+  private static List<BarShift> byNumber(List<LaidBar> before, List<LaidBar> now) {
     Map<String, LaidBar> was = new HashMap<>();
     Map<Integer, Integer> timesBefore = new HashMap<>();
     before.forEach(bar -> was.put(key(bar, timesBefore), bar));

@@ -48,9 +48,15 @@ final class ChangeLines {
         Kind.CUE,
         named.title(),
         change.before().map(LaidCue::words).orElse("new"),
-        change.now().map(LaidCue::words).orElse("gone"),
+        change.now().map(LaidCue::words).orElse(undecided(change)),
         later,
         remedy(change));
+  }
+
+  private static String undecided(CueChange change) {
+    return change.perhaps().isEmpty()
+        ? "gone"
+        : change.perhaps().stream().map(LaidCue::words).collect(Collectors.joining(" or "));
   }
 
   private static String remedy(CueChange change) {
@@ -58,6 +64,9 @@ final class ChangeLines {
       return "";
     }
     String asked = change.before().get().title();
+    if (!change.perhaps().isEmpty()) {
+      return "nothing tells them apart: say which";
+    }
     if (change.now().isEmpty()) {
       return "a panel that asks for " + asked + " needs another place";
     }

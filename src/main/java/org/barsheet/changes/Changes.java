@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.barsheet.changes.PictureChange.Use;
 import org.barsheet.clock.FrameRate;
+import org.barsheet.revision.Revision;
 import org.barsheet.timing.PanelChange;
 
 /**
@@ -40,11 +41,15 @@ public record Changes(
 
   /** What lies between two runs. */
   public static Changes between(LaidFilm before, LaidFilm now) {
+    Optional<Revision> revision =
+        before.music().flatMap(was -> now.music().map(is -> Revision.between(was, is)));
     boolean sameRate = before.rate().equals(now.rate());
     return new Changes(
         sameRate ? Optional.empty() : Optional.of(new RateChange(before.rate(), now.rate())),
-        sameRate ? BarShift.between(before.bars(), now.bars()) : List.of(),
-        CueChange.between(before.cues(), now.cues()),
+        sameRate ? BarShift.between(before.bars(), now.bars(), revision) : List.of(),
+        CuePairing.all(before.cues(), now.cues(), revision).stream()
+            .filter(change -> !change.isAsBefore())
+            .toList(),
         sameRate ? PanelChange.between(before.panels(), now.panels()) : List.of(),
         PictureChange.between(before.shots(), now.shots()));
   }

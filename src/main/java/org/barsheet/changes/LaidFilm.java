@@ -12,6 +12,8 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
+import org.barsheet.revision.HeldReturn;
+import org.barsheet.revision.ScoreNotes;
 import org.barsheet.timing.LaidPanel;
 
 /**
@@ -22,6 +24,7 @@ import org.barsheet.timing.LaidPanel;
  * @param firstFrame label of film frame 0
  * @param lengthFrames of the film
  * @param inputs the files it was made from
+ * @param music the notes it was made from; nothing where a file from before they were kept is read
  * @param bars in order
  * @param cues in order of time
  * @param shots in story order
@@ -32,6 +35,7 @@ public record LaidFilm(
     Timecode firstFrame,
     long lengthFrames,
     List<LaidInput> inputs,
+    Optional<ScoreNotes> music,
     List<LaidBar> bars,
     List<LaidCue> cues,
     List<LaidShot> shots) {
@@ -101,6 +105,7 @@ public record LaidFilm(
    * @param beat felt beat within the bar, from 1
    * @param at exact time from tick 0 of the score
    * @param frame film frame
+   * @param held the notes it is made of, for a return; nothing where they were not kept
    */
   public record LaidCue(
       String id,
@@ -110,7 +115,8 @@ public record LaidFilm(
       int bar,
       BigDecimal beat,
       Seconds at,
-      long frame) {
+      long frame,
+      Optional<HeldReturn> held) {
 
     public LaidCue {
       beat = beat.stripTrailingZeros();
@@ -132,6 +138,16 @@ public record LaidFilm(
         return number > 0 ? name + " " + number : name + " (possible)";
       }
       return kind + " " + name;
+    }
+
+    /** Whether it is a return or a mark, which is there whatever the plan asks for. */
+    boolean isLasting() {
+      return !name.isEmpty() && (isOccurrence() || kind.equals("mark"));
+    }
+
+    /** Whether it stands on the same beat of a bar of the same number. */
+    boolean hasPlaceOf(LaidCue other) {
+      return bar == other.bar && beat.equals(other.beat);
     }
 
     /** Whether it is a return of a motif. */

@@ -7,7 +7,7 @@ import org.barsheet.changes.ChangeLine;
 import org.barsheet.changes.Changes;
 import org.barsheet.production.Production;
 import org.barsheet.production.VersionComparison;
-import org.barsheet.pulse.MusicChange;
+import org.barsheet.revision.MusicChange;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

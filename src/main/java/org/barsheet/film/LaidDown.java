@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.barsheet.changes.LaidFilm;
 import org.barsheet.changes.LaidFilm.LaidBar;
 import org.barsheet.changes.LaidFilm.LaidCue;
@@ -15,6 +16,8 @@ import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.pulse.Music;
+import org.barsheet.revision.ScoreNotes;
 import org.barsheet.timing.Shot;
 
 /** Takes from a film sheet what later runs are compared with. */
@@ -33,8 +36,9 @@ final class LaidDown {
         sheet.plan().film().firstFrame(),
         sheet.timing().lengthFrames(),
         sheet.inputs().stream().map(in -> new LaidInput(in.name(), in.sha256())).toList(),
+        Optional.of(ScoreNotes.of(sheet.timing().music())),
         sheet.timing().bars().stream().map(LaidDown::bar).toList(),
-        sheet.timing().cues().stream().map(LaidDown::cue).toList(),
+        sheet.timing().cues().stream().map(cue -> cue(cue, sheet.timing().music())).toList(),
         sheet.timing().shots().stream().map(shot -> shot(sheet, shot)).toList());
   }
 
@@ -42,7 +46,7 @@ final class LaidDown {
     return new LaidBar(bar.bar().number(), bar.startFrame());
   }
 
-  private static LaidCue cue(Cue cue) {
+  private static LaidCue cue(Cue cue, Music music) {
     return new LaidCue(
         cue.id(),
         cue.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
@@ -51,7 +55,8 @@ final class LaidDown {
         cue.place().bar(),
         new BigDecimal(cue.place().beatText()),
         cue.at(),
-        cue.frame());
+        cue.frame(),
+        cue.occurrence().map(occurrence -> ScoreNotes.held(occurrence, music)));
   }
 
   private static LaidShot shot(FilmSheet sheet, Shot shot) {

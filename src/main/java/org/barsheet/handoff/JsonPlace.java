@@ -4,6 +4,7 @@ import com.google.gson.JsonElement;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.barsheet.clock.FrameSpan;
@@ -38,6 +39,12 @@ record JsonPlace(String file, String path, JsonElement value) {
       throw new JsonPlace(file, inner, value).damage("this value is missing");
     }
     return new JsonPlace(file, inner, inside);
+  }
+
+  /** A value that files made before it was written do not hold. */
+  Optional<JsonPlace> find(String key) {
+    boolean there = value.isJsonObject() && value.getAsJsonObject().has(key);
+    return there ? Optional.of(get(key)) : Optional.empty();
   }
 
   <T> List<T> each(Function<JsonPlace, T> item) {

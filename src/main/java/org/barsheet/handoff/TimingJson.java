@@ -24,6 +24,8 @@ import org.barsheet.plan.Opening;
 import org.barsheet.plan.Recording;
 import org.barsheet.plan.Rect;
 import org.barsheet.pulse.Music;
+import org.barsheet.revision.NotesText;
+import org.barsheet.revision.ScoreNotes;
 import org.barsheet.shooting.ArtworkPlate;
 import org.barsheet.shooting.CameraView;
 import org.barsheet.shooting.RestTurn;
@@ -79,6 +81,7 @@ public final class TimingJson {
     array("inputs", sheet.inputs(), this::input);
     tempo();
     array("bars", sheet.timing().bars(), this::bar);
+    NotesJson.write(json, ScoreNotes.of(sheet.timing().music()));
     array("cues", sheet.timing().cues(), this::cue);
     array("shots", sheet.timing().shots(), this::shot);
     array("openings", sheet.plan().workshop().openings(), this::opening);
@@ -205,7 +208,15 @@ public final class TimingJson {
     json.name("certainty").value(CueWords.certainty(cue));
     json.name("form").value(CueWords.form(cue));
     array("parts", CueWords.parts(sheet, cue), json::value);
+    json.name("notes").value(notes(cue));
     json.endObject();
+  }
+
+  private String notes(Cue cue) {
+    return cue.occurrence()
+        .map(occurrence -> ScoreNotes.held(occurrence, sheet.timing().music()).notes())
+        .map(NotesText::ofNotes)
+        .orElse("");
   }
 
   private void shot(Shot shot) throws IOException {

@@ -27,6 +27,8 @@ import org.barsheet.input.InputException;
 import org.barsheet.input.Limit;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
+import org.barsheet.revision.HeldReturn;
+import org.barsheet.revision.NotesText;
 
 /** Reads back from {@code timing.json} what a later run needs of an earlier one. */
 public final class TimingJsonReader {
@@ -50,6 +52,7 @@ public final class TimingJsonReader {
         timecode(rate, film.get("firstFrame")),
         film.get("lengthFrames").whole(),
         root.get("inputs").each(TimingJsonReader::input),
+        root.find("music").map(NotesJson::read),
         root.get("bars").each(TimingJsonReader::bar),
         root.get("cues").each(TimingJsonReader::cue),
         root.get("shots").each(TimingJsonReader::shot));
@@ -126,7 +129,22 @@ public final class TimingJsonReader {
         cue.get("bar").small(),
         cue.get("beat").decimal(),
         seconds(cue.get("seconds").get("exact")),
-        cue.get("frame").whole());
+        cue.get("frame").whole(),
+        cue.find("notes")
+            .filter(notes -> cue.get("kind").text().equals("occurrence"))
+            .map(notes -> held(cue, notes)));
+  }
+
+  private static HeldReturn held(JsonPlace cue, JsonPlace notes) {
+    try {
+      return new HeldReturn(
+          cue.get("name").text(),
+          cue.get("number").small(),
+          cue.get("parts").each(JsonPlace::text),
+          NotesText.notes(notes.text()));
+    } catch (IllegalArgumentException unreadable) {
+      throw notes.damage("these are no notes");
+    }
   }
 
   private static Seconds seconds(JsonPlace exact) {

@@ -12,8 +12,8 @@ import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.production.publish.LastSheets;
 import org.barsheet.pulse.Music;
-import org.barsheet.pulse.MusicChange;
-import org.barsheet.pulse.MusicChanges;
+import org.barsheet.revision.MusicChange;
+import org.barsheet.revision.MusicChanges;
 import org.barsheet.pulse.TempoRequest;
 
 /**

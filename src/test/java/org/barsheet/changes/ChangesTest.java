@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.barsheet.changes.LaidFilm.LaidBar;
 import org.barsheet.changes.LaidFilm.LaidCue;
 import org.barsheet.changes.LaidFilm.LaidExposure;
@@ -16,6 +18,11 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
+import org.barsheet.revision.BarNote;
+import org.barsheet.revision.HeldBar;
+import org.barsheet.revision.HeldPart;
+import org.barsheet.revision.HeldReturn;
+import org.barsheet.revision.ScoreNotes;
 import org.junit.jupiter.api.Test;
 
 class ChangesTest {
@@ -33,7 +40,8 @@ class ChangesTest {
 
   @Test
   void bars_that_move_alike_are_told_together() {
-    assertThat(BarShift.between(bars(0, 48, 96, 144), bars(0, 48, 108, 156)))
+    assertThat(
+            BarShift.between(bars(0, 48, 96, 144), bars(0, 48, 108, 156), Optional.empty()))
         .containsExactly(new BarShift(1, 2, 0), new BarShift(3, 4, 12));
     assertThat(sentences(bars(0, 48, 96, 144), bars(0, 48, 108, 156)))
         .containsExactly("bars 3 to 4 now begin 12 frames later");
@@ -49,18 +57,22 @@ class ChangesTest {
   void a_bar_played_twice_is_compared_with_the_same_time_round() {
     List<LaidBar> before = List.of(new LaidBar(1, 0), new LaidBar(1, 48), new LaidBar(2, 96));
     List<LaidBar> now = List.of(new LaidBar(1, 0), new LaidBar(1, 50), new LaidBar(2, 98));
-    assertThat(BarShift.between(before, now))
+    assertThat(BarShift.between(before, now, Optional.empty()))
         .containsExactly(new BarShift(1, 1, 0), new BarShift(1, 2, 2));
   }
 
   @Test
   void a_new_return_renumbers_those_after_it_and_says_so() {
-    List<LaidCue> before = List.of(glimmer(1, 9, 400), glimmer(2, 17, 800));
-    List<LaidCue> now = List.of(glimmer(1, 9, 400), glimmer(2, 13, 600), glimmer(3, 17, 800));
     Changes changes =
-        Changes.between(film(bars(0), before, List.of()), film(bars(0), now, List.of()));
+        Changes.between(
+            film(music(List.of(1, 3), 40, 41, 42), glimmer(1, 1, 0), glimmer(2, 3, 96)),
+            film(
+                music(List.of(1, 2, 3), 40, 41, 42),
+                glimmer(1, 1, 0),
+                glimmer(2, 2, 48),
+                glimmer(3, 3, 96)));
     assertThat(changes.sentences())
-        .containsExactly("glimmer 2, bar 13, is new", "glimmer 3, bar 17, was glimmer 2, bar 17");
+        .containsExactly("glimmer 2, bar 2, is new", "glimmer 3, bar 3, was glimmer 2, bar 3");
     assertThat(changes.lines().get(1).remedy())
         .isEqualTo("'glimmer 2' in the plan is other music now: ask for glimmer 3");
   }
@@ -69,10 +81,10 @@ class ChangesTest {
   void a_return_that_goes_is_told_to_who_asks_for_it() {
     Changes changes =
         Changes.between(
-            film(bars(0), List.of(glimmer(1, 9, 400), glimmer(2, 30, 900)), List.of()),
-            film(bars(0), List.of(glimmer(1, 30, 900)), List.of()));
+            film(music(List.of(1, 3), 40, 41, 42), glimmer(1, 1, 0), glimmer(2, 3, 96)),
+            film(music(List.of(3), 40, 41, 42), glimmer(1, 3, 96)));
     assertThat(changes.sentences())
-        .containsExactly("glimmer 1, bar 9, is gone", "glimmer 1, bar 30, was glimmer 2, bar 30");
+        .containsExactly("glimmer 1, bar 1, is gone", "glimmer 1, bar 3, was glimmer 2, bar 3");
     assertThat(changes.lines().get(0).remedy())
         .isEqualTo("a panel that asks for glimmer 1 needs another place");
   }
@@ -81,17 +93,52 @@ class ChangesTest {
   void bars_put_in_before_a_return_do_not_make_it_another() {
     Changes changes =
         Changes.between(
-            film(bars(0), List.of(glimmer(1, 9, 400)), List.of()),
-            film(bars(0), List.of(glimmer(1, 13, 600)), List.of()));
-    assertThat(changes.sentences()).containsExactly("glimmer 1, bar 13, was glimmer 1, bar 9");
+            film(music(List.of(2), 40, 41, 42), glimmer(1, 2, 48)),
+            film(music(List.of(3), 40, 50, 41, 42), glimmer(1, 3, 96)));
+    assertThat(changes.sentences()).containsExactly("glimmer 1, bar 3, was glimmer 1, bar 2");
+  }
+
+  /** The new violins' return stands where the old one stood, on the same frame. */
+  @Test
+  void a_return_is_known_by_its_notes_even_where_another_has_its_number_and_its_bar() {
+    Changes changes =
+        Changes.between(
+            film(music(List.of(2), 40, 41, 42), glimmer(1, 2, 48)),
+            film(
+                music(List.of(2, 4), 40, 50, 51, 41, 42), glimmer(1, 2, 48), glimmer(2, 4, 144)));
+    assertThat(changes.sentences())
+        .containsExactly("glimmer 1, bar 2, is new", "glimmer 2, bar 4, was glimmer 1, bar 2");
+  }
+
+  @Test
+  void a_return_in_bars_that_were_repeated_may_be_either_and_is_never_guessed() {
+    Changes changes =
+        Changes.between(
+            film(music(List.of(2), 40, 41, 42), glimmer(1, 2, 48)),
+            film(music(List.of(2, 3), 40, 41, 41, 42), glimmer(1, 2, 48), glimmer(2, 3, 96)));
+    assertThat(changes.sentences())
+        .containsExactly("glimmer 1, bar 2, may be glimmer 1, bar 2 or glimmer 2, bar 3 now");
+  }
+
+  @Test
+  void without_the_notes_of_the_run_before_a_return_is_known_in_its_own_bar_only() {
+    Changes changes =
+        Changes.between(
+            film(bars(0), List.of(glimmer(1, 9, 400), glimmer(2, 17, 800)), List.of()),
+            film(
+                bars(0),
+                List.of(glimmer(1, 9, 400), glimmer(2, 13, 600), glimmer(3, 17, 800)),
+                List.of()));
+    assertThat(changes.sentences())
+        .containsExactly("glimmer 2, bar 13, is new", "glimmer 3, bar 17, was glimmer 2, bar 17");
   }
 
   @Test
   void who_reads_only_the_first_of_many_changes_reads_of_panels() {
     Changes changes =
         Changes.between(
-            film(bars(0, 48), List.of(glimmer(1, 9, 400)), List.of(lampShot(0, 10))),
-            film(bars(0, 50), List.of(glimmer(1, 13, 600)), List.of(lampShot(12, 10))));
+            film(bars(0, 48), List.of(glimmer(2, 9, 400)), List.of(lampShot(0, 10))),
+            film(bars(0, 50), List.of(glimmer(1, 9, 400)), List.of(lampShot(12, 10))));
     List<String> inOrder = changes.sentences();
     assertThat(changes.panelsFirst()).containsExactlyInAnyOrderElementsOf(inOrder);
     assertThat(inOrder.get(0)).startsWith("bar 2 now begins 2 frames later");
@@ -160,6 +207,7 @@ class ChangesTest {
             Timecode.parse(FrameRate.FPS_25, "01:00:00:00"),
             before.lengthFrames(),
             before.inputs(),
+            before.music(),
             bars(0, 50),
             before.cues(),
             before.shots());
@@ -193,7 +241,49 @@ class ChangesTest {
         bar,
         BigDecimal.ONE,
         Seconds.of(frame, 24),
-        frame);
+        frame,
+        Optional.of(new HeldReturn("glimmer", number, List.of("Celesta"), melody(bar))));
+  }
+
+  /** Four quarter notes of bar after bar. */
+  private static List<BarNote> melody(int bar) {
+    long start = 4L * ScoreNotes.UNITS * (bar - 1);
+    return IntStream.range(0, 4)
+        .mapToObj(i -> new BarNote(start + (long) i * ScoreNotes.UNITS, 72 + i))
+        .toList();
+  }
+
+  /** A celesta that plays the melody in some bars, over a cello on a note of its own in every bar. */
+  private static Optional<ScoreNotes> music(List<Integer> melodies, int... cello) {
+    List<HeldBar> bars = new ArrayList<>();
+    List<List<BarNote>> tune = new ArrayList<>();
+    List<List<BarNote>> bass = new ArrayList<>();
+    for (int bar = 1; bar <= cello.length; bar++) {
+      long start = 4L * ScoreNotes.UNITS * (bar - 1);
+      List<Long> beats =
+          IntStream.range(0, 4).mapToObj(i -> start + (long) i * ScoreNotes.UNITS).toList();
+      bars.add(new HeldBar(bar, 1, beats, start + 4L * ScoreNotes.UNITS));
+      tune.add(melodies.contains(bar) ? melody(1) : List.of());
+      bass.add(List.of(new BarNote(0, cello[bar - 1])));
+    }
+    return Optional.of(
+        new ScoreNotes(
+            bars,
+            List.of(new HeldPart("Celesta", false, tune), new HeldPart("Cello", false, bass))));
+  }
+
+  private static LaidFilm film(Optional<ScoreNotes> music, LaidCue... cues) {
+    LaidFilm silent = film(bars(0), List.of(cues), List.of());
+    return new LaidFilm(
+        silent.title(),
+        silent.rate(),
+        silent.firstFrame(),
+        silent.lengthFrames(),
+        silent.inputs(),
+        music,
+        silent.bars(),
+        silent.cues(),
+        silent.shots());
   }
 
   private static LaidShot lampShot(long start, int pictures) {
@@ -216,6 +306,6 @@ class ChangesTest {
 
   private static LaidFilm film(List<LaidBar> bars, List<LaidCue> cues, List<LaidShot> shots) {
     return new LaidFilm(
-        "Quay", RATE, Timecode.parse(RATE, "01:00:00:00"), 1000, List.of(), bars, cues, shots);
+        "Quay", RATE, Timecode.parse(RATE, "01:00:00:00"), 1000, List.of(), Optional.empty(), bars, cues, shots);
   }
 }

@@ -1,4 +1,4 @@
-package org.barsheet.pulse;
+package org.barsheet.revision;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

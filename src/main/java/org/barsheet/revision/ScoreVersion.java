@@ -1,13 +1,12 @@
-package org.barsheet.pulse;
+package org.barsheet.revision;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.pulse.Music;
 import org.barsheet.score.Bar;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
@@ -64,18 +63,6 @@ final class ScoreVersion {
   /** A bar's notes and its written length. */
   List<Object> content(int bar) {
     return List.of(quarters(bars().get(bar).lengthTicks()), holds.get(bar));
-  }
-
-  /** The notes of one part, bar by bar, without the bars in which it rests. */
-  List<List<HeldNote>> playedBy(String part) {
-    return holds.stream().filter(bar -> bar.containsKey(part)).map(bar -> bar.get(part)).toList();
-  }
-
-  /** Names of all parts, in order of the score. */
-  Set<String> parts() {
-    Set<String> names = new LinkedHashSet<>();
-    music.score().parts().forEach(part -> names.add(part.name()));
-    return names;
   }
 
   /** How fast a bar goes by. */

@@ -1,11 +1,15 @@
-package org.barsheet.pulse;
+package org.barsheet.revision;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import org.barsheet.pulse.Music;
+import org.barsheet.pulse.MusicFinder;
+import org.barsheet.pulse.TempoRequest;
 import org.barsheet.score.MidiBytes;
+import org.barsheet.score.ScoreReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -151,6 +155,6 @@ class MusicChangesTest {
   }
 
   private Music follow(MidiBytes file) {
-    return MusicFinder.follow(Scores.read(file, folder), TempoRequest.DEFAULT);
+    return MusicFinder.follow(ScoreReader.read(file.into(folder)), TempoRequest.DEFAULT);
   }
 }

@@ -1,4 +1,4 @@
-package org.barsheet.pulse;
+package org.barsheet.revision;
 
 import java.util.ArrayList;
 import java.util.List;

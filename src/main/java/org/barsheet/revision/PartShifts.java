@@ -1,4 +1,4 @@
-package org.barsheet.pulse;
+package org.barsheet.revision;
 
 import java.util.HashMap;
 import java.util.List;
