@@ -26,9 +26,7 @@ public record BarShift(int firstBar, int lastBar, long frames) {
    */
   static List<BarShift> between(
       List<LaidBar> before, List<LaidBar> now, Optional<Revision> revision) {
-    return revision.isPresent()
-        ? byNotes(before, now, revision.get())
-        : byNumber(before, now);
+    return revision.isPresent() ? byNotes(before, now, revision.get()) : byNumber(before, now);
   }
 
   private static List<BarShift> byNotes(

@@ -40,8 +40,7 @@ final class CuePairing {
   }
 
   /** Every return and every mark of both runs, in order of time. */
-  static List<CueChange> all(
-      List<LaidCue> before, List<LaidCue> now, Optional<Revision> revision) {
+  static List<CueChange> all(List<LaidCue> before, List<LaidCue> now, Optional<Revision> revision) {
     CuePairing pairing = new CuePairing(before, now, revision);
     pairing.byNotes();
     pairing.byPlace();
@@ -57,7 +56,9 @@ final class CuePairing {
     Map<HeldReturn, LaidCue> cues = new LinkedHashMap<>();
     is.forEach(cue -> cues.put(held(cue), cue));
     List<Fate<HeldReturn>> fates =
-        revision.get().ofReturns(was.stream().map(CuePairing::held).toList(), List.copyOf(cues.keySet()));
+        revision
+            .get()
+            .ofReturns(was.stream().map(CuePairing::held).toList(), List.copyOf(cues.keySet()));
     for (int i = 0; i < was.size(); i++) {
       pair(was.get(i), fates.get(i), cues);
     }
@@ -92,8 +93,7 @@ final class CuePairing {
             .filter(other -> other.kind().equals(cue.kind()) && other.name().equals(cue.name()))
             .filter(other -> !cue.isOccurrence() || cue.hasPlaceOf(other))
             .findFirst()
-            .ifPresentOrElse(
-                other -> keep(cue, other), () -> found.put(cue, CueChange.gone(cue)));
+            .ifPresentOrElse(other -> keep(cue, other), () -> found.put(cue, CueChange.gone(cue)));
       }
     }
   }

@@ -10,7 +10,9 @@ import org.barsheet.revision.HeldPart;
 import org.barsheet.revision.NotesText;
 import org.barsheet.revision.ScoreNotes;
 
-/** The notes of the score in {@code timing.json}, a line a part: the next run finds bars by them. */
+/**
+ * The notes of the score in {@code timing.json}, a line a part: the next run finds bars by them.
+ */
 final class NotesJson {
 
   private NotesJson() {}

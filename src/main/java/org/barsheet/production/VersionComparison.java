@@ -12,9 +12,9 @@ import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.production.publish.LastSheets;
 import org.barsheet.pulse.Music;
+import org.barsheet.pulse.TempoRequest;
 import org.barsheet.revision.MusicChange;
 import org.barsheet.revision.MusicChanges;
-import org.barsheet.pulse.TempoRequest;
 
 /**
  * Two versions laid side by side.

@@ -36,7 +36,8 @@ final class BarContent {
   private BarContent(long length, long[] notes) {
     this.length = length;
     this.notes = notes;
-    this.onsets = Arrays.stream(notes).map(note -> Math.floorDiv(note, PITCHES)).distinct().toArray();
+    this.onsets =
+        Arrays.stream(notes).map(note -> Math.floorDiv(note, PITCHES)).distinct().toArray();
     this.hash = 31 * Arrays.hashCode(notes) + Long.hashCode(length);
   }
 
@@ -54,8 +55,7 @@ final class BarContent {
     return score.parts().stream()
         .flatMapToLong(
             part ->
-                part.bars().get(bar).stream()
-                    .mapToLong(note -> code(note, later, part.drums())))
+                part.bars().get(bar).stream().mapToLong(note -> code(note, later, part.drums())))
         .sorted()
         .distinct()
         .toArray();
@@ -125,8 +125,11 @@ final class BarContent {
       if (mine < theirs) {
         i++;
       } else {
-        for (int k = j; mine == theirs && k < other.notes.length
-            && Math.floorDiv(other.notes[k], PITCHES) == mine; k++) {
+        for (int k = j;
+            mine == theirs
+                && k < other.notes.length
+                && Math.floorDiv(other.notes[k], PITCHES) == mine;
+            k++) {
           shifts[(int) (other.notes[k] - notes[i]) + PITCHES]++;
         }
         if (mine == theirs) {

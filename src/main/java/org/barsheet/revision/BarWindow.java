@@ -65,7 +65,9 @@ final class BarWindow {
       for (int j = 0; j <= is; j++) {
         boolean start = i == 0 && j == 0;
         before[PAIR][i][j] =
-            start ? 0 : i > 0 && j > 0 ? reached(i - 1, j - 1, PAIR) + worth[i - 1][j - 1] : IMPOSSIBLE;
+            start
+                ? 0
+                : i > 0 && j > 0 ? reached(i - 1, j - 1, PAIR) + worth[i - 1][j - 1] : IMPOSSIBLE;
         before[GONE][i][j] = i > 0 ? reached(i - 1, j, GONE) : IMPOSSIBLE;
         before[NEW][i][j] = j > 0 ? reached(i, j - 1, NEW) : IMPOSSIBLE;
       }
@@ -84,8 +86,10 @@ final class BarWindow {
     for (int i = was; i >= 0; i--) {
       for (int j = is; j >= 0; j--) {
         for (int last = PAIR; last <= NEW; last++) {
-          behind[last][i][j] = i == was && j == is ? 0 : Math.max(
-              pairing(i, j), Math.max(leaving(last, i, j), adding(last, i, j)));
+          behind[last][i][j] =
+              i == was && j == is
+                  ? 0
+                  : Math.max(pairing(i, j), Math.max(leaving(last, i, j), adding(last, i, j)));
         }
       }
     }

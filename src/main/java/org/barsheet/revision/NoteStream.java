@@ -4,7 +4,9 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
-/** The notes of a whole score at their times, whoever plays them and whatever bars they stand in. */
+/**
+ * The notes of a whole score at their times, whoever plays them and whatever bars they stand in.
+ */
 final class NoteStream {
 
   private final long[] notes;
@@ -18,8 +20,7 @@ final class NoteStream {
         IntStream.range(0, score.bars().size())
             .boxed()
             .flatMapToLong(
-                bar ->
-                    Arrays.stream(BarContent.notes(score, bar, score.bars().get(bar).start())));
+                bar -> Arrays.stream(BarContent.notes(score, bar, score.bars().get(bar).start())));
     return new NoteStream(all.sorted().distinct().toArray());
   }
 

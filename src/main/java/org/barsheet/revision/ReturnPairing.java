@@ -109,10 +109,7 @@ final class ReturnPairing {
   private double alike(Set<BarNote> notes, HeldReturn before, HeldReturn now) {
     boolean sameParts =
         now.parts().stream()
-            .anyMatch(
-                part ->
-                    before.parts().stream()
-                        .anyMatch(old -> parts.now(old).equals(part)));
+            .anyMatch(part -> before.parts().stream().anyMatch(old -> parts.now(old).equals(part)));
     double onsets = share(onsets(notes), onsets(Set.copyOf(now.notes())));
     return onsets == 0
         ? 0

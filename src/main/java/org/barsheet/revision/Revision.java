@@ -96,8 +96,7 @@ public final class Revision {
    * @return quarter notes from tick 0 of the score now
    */
   public Fate<BigFraction> ofQuarters(BigFraction quarters) {
-    return map(
-        ofUnits(quarters.multiply(ScoreNotes.UNITS)), time -> time.divide(ScoreNotes.UNITS));
+    return map(ofUnits(quarters.multiply(ScoreNotes.UNITS)), time -> time.divide(ScoreNotes.UNITS));
   }
 
   /** What became of each return, in the order given; each return of now is that of one at most. */
@@ -131,8 +130,7 @@ public final class Revision {
         found, fate instanceof Undecided<Integer> undecided && undecided.perhapsGone());
   }
 
-  private static <T> Fate<T> map(
-      Fate<BigFraction> fate, Function<BigFraction, T> to) {
+  private static <T> Fate<T> map(Fate<BigFraction> fate, Function<BigFraction, T> to) {
     if (fate instanceof Kept<BigFraction> kept) {
       return new Kept<>(to.apply(kept.now()), kept.changed());
     }

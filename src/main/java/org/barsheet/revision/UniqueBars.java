@@ -66,7 +66,9 @@ final class UniqueBars {
       }
     }
     List<Pair> rising = new ArrayList<>();
-    for (int k = tops.isEmpty() ? BarWindow.NONE : tops.get(tops.size() - 1); k >= 0; k = below[k]) {
+    for (int k = tops.isEmpty() ? BarWindow.NONE : tops.get(tops.size() - 1);
+        k >= 0;
+        k = below[k]) {
       rising.add(pairs.get(k));
     }
     Collections.reverse(rising);

@@ -40,8 +40,7 @@ class ChangesTest {
 
   @Test
   void bars_that_move_alike_are_told_together() {
-    assertThat(
-            BarShift.between(bars(0, 48, 96, 144), bars(0, 48, 108, 156), Optional.empty()))
+    assertThat(BarShift.between(bars(0, 48, 96, 144), bars(0, 48, 108, 156), Optional.empty()))
         .containsExactly(new BarShift(1, 2, 0), new BarShift(3, 4, 12));
     assertThat(sentences(bars(0, 48, 96, 144), bars(0, 48, 108, 156)))
         .containsExactly("bars 3 to 4 now begin 12 frames later");
@@ -104,8 +103,7 @@ class ChangesTest {
     Changes changes =
         Changes.between(
             film(music(List.of(2), 40, 41, 42), glimmer(1, 2, 48)),
-            film(
-                music(List.of(2, 4), 40, 50, 51, 41, 42), glimmer(1, 2, 48), glimmer(2, 4, 144)));
+            film(music(List.of(2, 4), 40, 50, 51, 41, 42), glimmer(1, 2, 48), glimmer(2, 4, 144)));
     assertThat(changes.sentences())
         .containsExactly("glimmer 1, bar 2, is new", "glimmer 2, bar 4, was glimmer 1, bar 2");
   }
@@ -253,7 +251,9 @@ class ChangesTest {
         .toList();
   }
 
-  /** A celesta that plays the melody in some bars, over a cello on a note of its own in every bar. */
+  /**
+   * A celesta that plays the melody in some bars, over a cello on a note of its own in every bar.
+   */
   private static Optional<ScoreNotes> music(List<Integer> melodies, int... cello) {
     List<HeldBar> bars = new ArrayList<>();
     List<List<BarNote>> tune = new ArrayList<>();
@@ -306,6 +306,14 @@ class ChangesTest {
 
   private static LaidFilm film(List<LaidBar> bars, List<LaidCue> cues, List<LaidShot> shots) {
     return new LaidFilm(
-        "Quay", RATE, Timecode.parse(RATE, "01:00:00:00"), 1000, List.of(), Optional.empty(), bars, cues, shots);
+        "Quay",
+        RATE,
+        Timecode.parse(RATE, "01:00:00:00"),
+        1000,
+        List.of(),
+        Optional.empty(),
+        bars,
+        cues,
+        shots);
   }
 }

@@ -1,4 +1,4 @@
-/** Tests of tempo, bars and beats. */
+/** Tests of versions of a score. */
 @NullMarked
 package org.barsheet.revision;
 
