@@ -5,23 +5,27 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.Nearest;
 import org.barsheet.input.Problem;
+import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Place.AtBar;
 import org.barsheet.plan.Place.AtMark;
 import org.barsheet.plan.Place.AtTimecode;
 import org.barsheet.plan.Place.OfMotif;
+import org.barsheet.plan.Played;
 import org.barsheet.plan.Where;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Bar;
 import org.barsheet.score.BarBeat;
 import org.barsheet.score.BarGrid;
+import org.barsheet.score.Part;
 
 /** Finds the moments that a place of the plan can mean. */
 public final class PlaceResolver {
@@ -139,10 +143,41 @@ public final class PlaceResolver {
     if (place.number().isPresent()) {
       return List.of(numbered(place, found));
     }
-    if (place.nearBar().isPresent()) {
-      return List.of(nearest(place.nearBar(), found));
+    List<Cue> played = played(place, found);
+    return place.nearBar().isPresent() ? List.of(nearest(place.nearBar(), played)) : played;
+  }
+
+  /** Those in the form and by the part that the place names. */
+  private List<Cue> played(OfMotif place, List<Cue> found) throws Unfound {
+    Played asked = place.played();
+    Optional<Part> part = asked.part().isEmpty() ? Optional.empty() : part(asked.part().get());
+    List<Cue> played =
+        found.stream().filter(cue -> isSo(cue.occurrence().orElseThrow(), asked, part)).toList();
+    if (played.isEmpty()) {
+      throw new Unfound(
+          "no return of " + place.motif() + " is heard" + asked,
+          "write another part or form, or leave it out; find lists every return");
     }
-    return found;
+    return played;
+  }
+
+  private static boolean isSo(Occurrence occurrence, Played asked, Optional<Part> part) {
+    return occurrence.variation().forms().containsAll(asked.forms())
+        && (part.isEmpty() || occurrence.parts().contains(part.get().index()));
+  }
+
+  private Optional<Part> part(String name) throws Unfound {
+    List<Part> parts = music.score().parts();
+    Optional<Part> part =
+        parts.stream().filter(one -> plain(one.name()).equals(plain(name))).findFirst();
+    if (part.isEmpty()) {
+      List<String> near =
+          Nearest.ranked(name, parts.stream().map(Part::name).toList(), NAMES_OFFERED);
+      throw new Unfound(
+          "the score has no part '" + name + "'",
+          "parts that look like it: " + String.join(", ", near));
+    }
+    return part;
   }
 
   private static Cue numbered(OfMotif place, List<Cue> found) throws Unfound {

@@ -1,8 +1,10 @@
 package org.barsheet.plan;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
 import org.barsheet.input.SyntaxException;
+import org.barsheet.motif.Form;
 
 /**
  * What a motif may be called: words that begin with a letter and go on with letters, digits, {@code
@@ -41,14 +43,25 @@ public final class MotifNames {
       if (wrong >= 0) {
         throw new SyntaxException(name, offset + wrong, "no motif can be called this", REMEDY);
       }
-      boolean taken = offset == 0 ? isTaken(word) : word.equalsIgnoreCase("near");
+      boolean taken = offset == 0 ? isTaken(word) : saysWhich(word);
       if (taken) {
         throw new SyntaxException(
-            name, offset, "'" + word + "' has a meaning of its own in a place", REMEDY);
+            name,
+            offset,
+            "'" + word + "' has a meaning of its own in a place",
+            offset == 0 ? REMEDY : "join the words: " + name.replaceAll(" +", "-"));
       }
       offset += word.length() + 1;
     }
     return name;
+  }
+
+  /** Whether a place would go on with it: {@code glimmer inverted in Oboe near bar 33}. */
+  private static boolean saysWhich(String word) {
+    return word.equalsIgnoreCase("near")
+        || word.equalsIgnoreCase("in")
+        || Arrays.stream(Form.values())
+            .anyMatch(form -> form.word().split(" ", -1)[0].equalsIgnoreCase(word));
   }
 
   private static boolean isTaken(String word) {

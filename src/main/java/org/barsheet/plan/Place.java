@@ -11,8 +11,9 @@ import org.barsheet.input.SyntaxException;
 public sealed interface Place {
 
   /**
-   * Reads {@code glimmer 3}, {@code glimmer near bar 33}, {@code bar 12 time 2 beat 2.5}, {@code
-   * mark Chorus}, {@code 01:00:12:00}, {@code 2 bars into panel 3}; an empty text is anywhere.
+   * Reads {@code glimmer 3}, {@code glimmer near bar 33}, {@code glimmer inverted in Oboe}, {@code
+   * bar 12 time 2 beat 2.5}, {@code mark Chorus}, {@code 01:00:12:00}, {@code 2 bars into panel 3};
+   * an empty text is anywhere.
    *
    * @param rate the film's, for timecodes
    * @throws SyntaxException at the first character that does not belong
@@ -33,17 +34,31 @@ public sealed interface Place {
    * An occurrence of a motif.
    *
    * @param motif its name
-   * @param number the third one, counting certain and likely ones in time order; empty: any free
-   *     one
+   * @param played only one of this form, by this part
+   * @param number the third one, counting certain and likely ones in time order, whoever plays
+   *     them; empty: any free one
    * @param nearBar the one nearest to this printed bar; at most one of the two is given
    */
-  record OfMotif(String motif, OptionalInt number, OptionalInt nearBar) implements Place {
+  record OfMotif(String motif, Played played, OptionalInt number, OptionalInt nearBar)
+      implements Place {
+
+    public OfMotif {
+      if (number.isPresent() && (nearBar.isPresent() || !played.equals(Played.ANYHOW))) {
+        throw new IllegalArgumentException("a number alone says which return is meant");
+      }
+    }
+
+    /** One of any form, played by anybody. */
+    public OfMotif(String motif, OptionalInt number, OptionalInt nearBar) {
+      this(motif, Played.ANYHOW, number, nearBar);
+    }
+
     @Override
     public String toString() {
-      if (number.isPresent()) {
-        return motif + " " + number.getAsInt();
-      }
-      return nearBar.isPresent() ? motif + " near bar " + nearBar.getAsInt() : motif;
+      return motif
+          + played
+          + (number.isPresent() ? " " + number.getAsInt() : "")
+          + (nearBar.isPresent() ? " near bar " + nearBar.getAsInt() : "");
     }
   }
 

@@ -4,19 +4,15 @@ import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Timecode;
-import org.barsheet.input.PlainText;
-import org.barsheet.input.SyntaxException;
 
 /** Reads where in the music something happens. */
 public final class PlaceGrammar {
 
   static final String ACCEPTED =
-      "write a motif and its number (glimmer 3), glimmer near bar 33, bar 12, bar 12 beat 2.5, "
-          + "mark Chorus, 01:00:12:00 or 2 bars into panel 3";
+      "write a motif and its number (glimmer 3), glimmer near bar 33, glimmer in Oboe near bar 33, "
+          + "bar 12, bar 12 beat 2.5, mark Chorus, 01:00:12:00 or 2 bars into panel 3";
 
   private static final String ACCEPTED_AT_BAR = "write bar 12, bar 12 beat 2.5 or bar 12 time 2";
-  private static final String ACCEPTED_OF_MOTIF =
-      "write glimmer 3 for the third return, glimmer near bar 33, or glimmer for any";
   private static final String ACCEPTED_INTO_PANEL =
       "write 2 bars into panel 3 or 36 f into panel 3";
 
@@ -62,7 +58,7 @@ public final class PlaceGrammar {
     if (cursor.takeWord("mark")) {
       return atMark();
     }
-    return ofMotif();
+    return ReturnGrammar.read(cursor);
   }
 
   private Place intoPanel() {
@@ -109,24 +105,6 @@ public final class PlaceGrammar {
     return new Place.AtMark(cursor.takeRest());
   }
 
-  private Place ofMotif() {
-    String name = motifName();
-    if (cursor.takeWord("near")) {
-      if (!cursor.takeWord("bar")) {
-        throw cursor.faultHere("'bar' is expected here", ACCEPTED_OF_MOTIF);
-      }
-      int bar = cursor.takeWhole("the bar's number", ACCEPTED_OF_MOTIF);
-      cursor.expectEnd(ACCEPTED_OF_MOTIF);
-      return new Place.OfMotif(name, OptionalInt.empty(), OptionalInt.of(bar));
-    }
-    OptionalInt number =
-        cursor.atDigit()
-            ? OptionalInt.of(countFromOne("the return's number", ACCEPTED_OF_MOTIF))
-            : OptionalInt.empty();
-    cursor.expectEnd(ACCEPTED_OF_MOTIF);
-    return new Place.OfMotif(name, number, OptionalInt.empty());
-  }
-
   private int countFromOne(String what, String remedy) {
     int start = cursor.offset();
     int number = cursor.takeWhole(what, remedy);
@@ -134,26 +112,5 @@ public final class PlaceGrammar {
       throw cursor.fault(start, what + " counts from 1", remedy);
     }
     return number;
-  }
-
-  private String motifName() {
-    StringBuilder name = new StringBuilder();
-    while (Character.isLetter(cursor.peek())
-        && (name.isEmpty() || !cursor.nextWord().equalsIgnoreCase("near"))) {
-      int start = cursor.offset();
-      String word = cursor.takeToken();
-      int wrong = MotifNames.firstWrong(word);
-      if (wrong >= 0) {
-        String sentence =
-            "'" + PlainText.signAt(word, wrong) + "' does not belong in a motif's name";
-        throw cursor.fault(start + wrong, sentence, ACCEPTED);
-      }
-      name.append(name.isEmpty() ? "" : " ").append(word);
-    }
-    if (name.isEmpty()) {
-      String sign = PlainText.signAt(cursor.text(), 0);
-      throw new SyntaxException(cursor.text(), 0, "no place begins with '" + sign + "'", ACCEPTED);
-    }
-    return name.toString();
   }
 }

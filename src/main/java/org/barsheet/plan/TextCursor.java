@@ -81,9 +81,14 @@ public final class TextCursor {
     return token;
   }
 
+  /** Everything up to the end, without taking it. */
+  String rest() {
+    return text.substring(at);
+  }
+
   /** Takes everything up to the end. */
   String takeRest() {
-    String rest = text.substring(at);
+    String rest = rest();
     at = text.length();
     return rest;
   }

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
 import org.barsheet.motif.Certainty;
+import org.barsheet.motif.Form;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
@@ -114,6 +116,40 @@ class PlaceResolverTest {
     assertThat(refusal("glimmer 19"))
         .contains("glimmer 19 asked, 2 found", "the last one is glimmer 2 in bar 7");
     assertThat(refusal("tide")).contains("no return of tide was found");
+  }
+
+  private static MusicBuilder twoPlayers() {
+    MusicBuilder music = new MusicBuilder().tempo(96).bars(8);
+    music.motif("glimmer", 2, 1).motif("glimmer", 4, 1).played(Form.INVERTED, 1);
+    return music.motif("glimmer", 6, 1).played(Form.AS_GIVEN, 1, 0);
+  }
+
+  private static String cueOf(String place) {
+    TimingSheet sheet = new PlanBuilder(twoPlayers()).panel("", "").panel(place, "").time();
+    return sheet.shots().get(1).cue().id();
+  }
+
+  @Test
+  void a_return_is_known_by_its_form_and_by_any_part_that_plays_it() {
+    assertThat(cueOf("glimmer inverted near bar 1")).isEqualTo("glimmer-2");
+    assertThat(cueOf("glimmer in cello near bar 2")).isEqualTo("glimmer-2");
+    assertThat(cueOf("glimmer in Celesta near bar 8")).isEqualTo("glimmer-3");
+    assertThat(cueOf("glimmer as given in Cello")).isEqualTo("glimmer-3");
+  }
+
+  @Test
+  void a_form_or_part_that_is_not_there_is_told() {
+    PlanBuilder plan =
+        new PlanBuilder(twoPlayers())
+            .panel("glimmer in Oboe near bar 3", "")
+            .panel("glimmer inverted in Celesta", "");
+    InputException refused = catchThrowableOfType(InputException.class, plan::time);
+    assertThat(refused.problems())
+        .extracting(Problem::sentence)
+        .containsExactly(
+            "the score has no part 'Oboe'", "no return of glimmer is heard inverted in Celesta");
+    assertThat(refused.problems().get(0).remedy())
+        .isEqualTo("parts that look like it: Cello, Celesta");
   }
 
   @Test

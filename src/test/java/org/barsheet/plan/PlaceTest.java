@@ -3,12 +3,15 @@ package org.barsheet.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Timecode;
 import org.barsheet.input.SyntaxException;
+import org.barsheet.motif.Form;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,6 +31,34 @@ class PlaceTest {
         .isEqualTo(new Place.OfMotif("glimmer", OptionalInt.empty(), OptionalInt.of(33)));
     assertThat(parse(" glimmer "))
         .isEqualTo(new Place.OfMotif("glimmer", OptionalInt.empty(), OptionalInt.empty()));
+  }
+
+  @Test
+  void a_return_may_be_named_by_its_form_and_the_part_that_plays_it() {
+    assertThat(parse("glimmer in Oboe near bar 33"))
+        .isEqualTo(played("glimmer", List.of(), Optional.of("Oboe"), OptionalInt.of(33)));
+    assertThat(parse("night tide INVERTED augmented near bar 40"))
+        .isEqualTo(
+            played(
+                "night tide",
+                List.of(Form.INVERTED, Form.AUGMENTED),
+                Optional.empty(),
+                OptionalInt.of(40)));
+    assertThat(parse("glimmer as given in English Horn"))
+        .isEqualTo(
+            played(
+                "glimmer",
+                List.of(Form.AS_GIVEN),
+                Optional.of("English Horn"),
+                OptionalInt.empty()));
+    assertThat(parse("glimmer in “Violin 2” near bar 3"))
+        .isEqualTo(parse("glimmer in \"Violin 2\" near bar 3"))
+        .hasToString("glimmer in \"Violin 2\" near bar 3");
+  }
+
+  private static Place played(
+      String motif, List<Form> forms, Optional<String> part, OptionalInt near) {
+    return new Place.OfMotif(motif, new Played(forms, part), OptionalInt.empty(), near);
   }
 
   @ParameterizedTest
@@ -95,6 +126,11 @@ class PlaceTest {
         "glimmer 2.5|9|the return's number is a whole number",
         "glimmer near 33|13|'bar' is expected here",
         "glimmer near bar|16|the bar's number is missing here",
+        "glimmer in|10|the part's name is missing here",
+        "glimmer in near bar 3|11|the part's name is missing here",
+        "glimmer in Violin 2|11|'Violin 2' may be a part, or a part and a number",
+        "glimmer in \"Violin 2|11|this quote is not closed",
+        "glimmer inverted 3|17|a number counts every return, whatever its form and its part",
         "glim/mer 3|4|'/' does not belong in a motif's name",
         "bar|3|the bar's number is missing here",
         "bar twelve|4|the bar's number is missing here",

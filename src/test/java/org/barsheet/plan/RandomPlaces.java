@@ -1,16 +1,21 @@
 package org.barsheet.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Timecode;
+import org.barsheet.motif.Form;
 
 /** Places and lengths made up from a seed. */
 final class RandomPlaces {
 
   private static final List<String> MOTIFS = List.of("glimmer", "night tide", "theme-2", "o'clock");
+
+  private static final List<String> PARTS =
+      List.of("Oboe", "Violin 2", "English Horn", "1st Flute", "Pad near me", "in", "Ché's \"Q\"");
 
   private static final List<Length.Unit> UNITS = List.of(Length.Unit.values());
 
@@ -37,7 +42,22 @@ final class RandomPlaces {
     String name = MOTIFS.get(random.nextInt(MOTIFS.size()));
     OptionalInt number = maybe(random, 30);
     OptionalInt near = number.isPresent() ? OptionalInt.empty() : maybe(random, 400);
-    return new Place.OfMotif(name, number, near);
+    return number.isPresent()
+        ? new Place.OfMotif(name, number, near)
+        : new Place.OfMotif(name, played(random), number, near);
+  }
+
+  private static Played played(Random random) {
+    List<Form> forms =
+        random
+            .ints(random.nextInt(3), 0, Form.values().length)
+            .mapToObj(form -> Form.values()[form])
+            .toList();
+    Optional<String> part =
+        random.nextBoolean()
+            ? Optional.of(PARTS.get(random.nextInt(PARTS.size())))
+            : Optional.empty();
+    return new Played(forms, part);
   }
 
   private static OptionalInt maybe(Random random, int most) {

@@ -125,6 +125,21 @@ public final class MusicBuilder {
     return motif(name, tick(bar, beat), 5, 0, Certainty.CERTAIN, 1.0);
   }
 
+  /** The return added last is played by these parts, in this form. */
+  public MusicBuilder played(Form form, Integer... parts) {
+    Occurrence last = occurrences.remove(occurrences.size() - 1);
+    occurrences.add(
+        new Occurrence(
+            last.motif(),
+            last.number(),
+            last.notes(),
+            List.of(parts),
+            new Variation(List.of(form), 0, form.word()),
+            last.score(),
+            last.certainty()));
+    return this;
+  }
+
   private MusicBuilder motif(
       String name, long start, int count, int accent, Certainty certainty, double score) {
     List<Long> ticks = new ArrayList<>();

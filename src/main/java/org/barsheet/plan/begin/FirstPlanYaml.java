@@ -14,6 +14,10 @@ final class FirstPlanYaml {
       ## Where a panel sits (cue):
       ##   glimmer 3            third return of the motif glimmer
       ##   glimmer near bar 33  the return nearest bar 33
+      ##   glimmer in Oboe near bar 33         the same, played by the oboe (perhaps with others)
+      ##   glimmer in "Violin 2" near bar 33   a part's name that ends in a number is quoted
+      ##   glimmer inverted near bar 40        in this form: as given, transposed, tonal, inverted,
+      ##                                       retrograde, augmented, diminished
       ##   glimmer              any free return
       ##   bar 12               bar 12 beat 3, bar 12 beat 2.5
       ##   mark Chorus          a mark of the MIDI file
