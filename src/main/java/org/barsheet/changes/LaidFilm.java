@@ -105,6 +105,7 @@ public record LaidFilm(
    * @param beat felt beat within the bar, from 1
    * @param at exact time from tick 0 of the score
    * @param frame film frame
+   * @param form how a return is changed against its motif: {@code inverted, augmented}; else ""
    * @param held the notes it is made of, for a return; nothing where they were not kept
    */
   public record LaidCue(
@@ -116,6 +117,7 @@ public record LaidFilm(
       BigDecimal beat,
       Seconds at,
       long frame,
+      String form,
       Optional<HeldReturn> held) {
 
     public LaidCue {

@@ -1,7 +1,9 @@
 package org.barsheet.cues;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
+import org.barsheet.motif.Form;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.score.BarBeat;
 
@@ -56,6 +58,14 @@ public record Cue(
   /** Whether a picture lands on another frame than that of the first moment. */
   public boolean hasAccentElsewhere() {
     return accentFrame != frame;
+  }
+
+  /** How a return is changed against its motif: {@code inverted, augmented}; "" for all others. */
+  public String formWords() {
+    return occurrence.stream()
+        .flatMap(found -> found.variation().forms().stream())
+        .map(Form::word)
+        .collect(Collectors.joining(", "));
   }
 
   /** As people say it: {@code glimmer 3}, {@code mark A}, {@code bar 12 beat 2}. */

@@ -56,6 +56,7 @@ final class LaidDown {
         new BigDecimal(cue.place().beatText()),
         cue.at(),
         cue.frame(),
+        cue.formWords(),
         cue.occurrence().map(occurrence -> ScoreNotes.held(occurrence, music)));
   }
 

@@ -3,11 +3,9 @@ package org.barsheet.handoff;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.barsheet.cues.Cue;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.motif.Form;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Reveal;
 import org.barsheet.score.Part;
@@ -25,17 +23,6 @@ final class CueWords {
   /** {@code certain}, {@code likely}, {@code possible}, or "" for a cue of no motif. */
   static String certainty(Cue cue) {
     return cue.occurrence().map(occurrence -> word(occurrence.certainty())).orElse("");
-  }
-
-  /** Every way a return is changed: {@code tonal, augmented}, or "" for a cue of no motif. */
-  static String form(Cue cue) {
-    return cue.occurrence()
-        .map(
-            occurrence ->
-                occurrence.variation().forms().stream()
-                    .map(Form::word)
-                    .collect(Collectors.joining(", ")))
-        .orElse("");
   }
 
   /** Names of the parts that play it, the leading one first; none for a cue of no motif. */

@@ -53,7 +53,7 @@ final class CuesCsv {
             cue.frame(),
             cue.at().toDecimal(SECONDS_DECIMALS),
             CueWords.certainty(cue),
-            CueWords.form(cue),
+            cue.formWords(),
             String.join(BETWEEN, CueWords.parts(sheet, cue)),
             String.join(BETWEEN, shots.panelsOn(cue)),
             film.timecode(cue.accentFrame()).toString(),

@@ -206,7 +206,7 @@ public final class TimingJson {
     seconds("accentSeconds", cue.accentAt());
     json.name("accentFrame").value(cue.accentFrame());
     json.name("certainty").value(CueWords.certainty(cue));
-    json.name("form").value(CueWords.form(cue));
+    json.name("form").value(cue.formWords());
     array("parts", CueWords.parts(sheet, cue), json::value);
     json.name("notes").value(notes(cue));
     json.endObject();

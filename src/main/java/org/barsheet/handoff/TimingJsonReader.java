@@ -130,6 +130,7 @@ public final class TimingJsonReader {
         cue.get("beat").decimal(),
         seconds(cue.get("seconds").get("exact")),
         cue.get("frame").whole(),
+        cue.get("form").text(),
         cue.find("notes")
             .filter(notes -> cue.get("kind").text().equals("occurrence"))
             .map(notes -> held(cue, notes)));

@@ -240,6 +240,7 @@ class ChangesTest {
         BigDecimal.ONE,
         Seconds.of(frame, 24),
         frame,
+        "as given",
         Optional.of(new HeldReturn("glimmer", number, List.of("Celesta"), melody(bar))));
   }
 
