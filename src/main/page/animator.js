@@ -1,6 +1,6 @@
-/** For the animator: the shot's exposure column beside the picture, and the next picture's measure. */
+/** For the animator: the shot's exposure column beside the frame, and the next photograph's measure. */
 
-import { film, pictureName, shotAt } from "./film.js";
+import { film, photographName, shotAt } from "./film.js";
 import { beginsAt, handWords, revealsAt, setWords, shownBy } from "./openings.js";
 import { byId, count, element } from "./page.js";
 import { addView } from "./reader.js";
@@ -8,7 +8,7 @@ import { goTo } from "./steps.js";
 import { goLink, pairs } from "./tables.js";
 import { timecode } from "./timecode.js";
 
-/** As many rows as there is room for beside the picture, so many on a small screen. */
+/** As many rows as there is room for beside the frame, so many on a small screen. */
 const FEW_ROWS = 15;
 const ROW_REMS = 1.45;
 const HEAD_REMS = 3.6;
@@ -40,10 +40,10 @@ const head = (shot) => {
     .map((words) => element("th", { scope: "col", text: words })));
 };
 
-/** What stands in a cell: the picture on its first frame, then a line as long as it is held. */
+/** What stands in a cell: the photograph on its first frame, then a line as long as it is held. */
 const cell = (shot, reveal, frame) => {
   const { now, name } = shownBy(reveal, frame);
-  const lands = shot.reveals.some((each) => each.opening === reveal.opening && each.lands === frame) ? " ◆" : "";
+  const lands = shot.reveals.some((each) => each.opening === reveal.opening && each.lands === frame) ? " ♦" : "";
   return (now.start === frame ? name : "│") + lands;
 };
 
@@ -68,48 +68,48 @@ const showColumn = (shot, frame) => {
   lines.forEach((line, i) => fill(line, shot, first + i, frame));
 };
 
-/** The next other picture of an opening, large: its name, its measure and in how many frames. */
+/** The next other photograph of an opening, large: its name, its measure and in how many frames. */
 const next = (shot, reveal, frame) => {
   const { now } = shownBy(reveal, frame);
   const at = 3 * (now.index + 1);
   if (at < reveal.exposures.length) {
-    return nextWords(reveal, at, frame, now.picture);
+    return nextWords(reveal, at, frame, now.photograph);
   }
   const after = shot.reveals.find((each) => each.opening === reveal.opening && beginsAt(each) > frame);
   if (!after) {
-    return [element("b", { text: "no further picture" })];
+    return [element("b", { text: "no further photograph" })];
   }
-  return nextWords(after, 0, frame, after.movement === reveal.movement ? now.picture : after.exposures[2]);
+  return nextWords(after, 0, frame, after.movement === reveal.movement ? now.photograph : after.exposures[2]);
 };
 
 const nextWords = (reveal, at, frame, from) => {
-  const [start, , picture] = reveal.exposures.slice(at, at + 3);
+  const [start, , photograph] = reveal.exposures.slice(at, at + 3);
   const movement = film.movements[reveal.movement];
-  const set = setWords(movement, picture);
+  const set = setWords(movement, photograph);
   return [
-    element("b", { class: "next", text: pictureName(reveal, picture) + ", " + set }),
-    handWords(movement, picture, from).slice(set.length + 2) + " ",
+    element("b", { class: "next", text: photographName(reveal, photograph) + ", " + set }),
+    handWords(movement, photograph, from).slice(set.length + 2) + " ",
     goLink("in " + count(start - frame, "frame"), start),
   ];
 };
 
-/** The picture that an exposure follows, maybe of an earlier reveal; itself where it is the first. */
-const pictureBefore = (shot, reveal, now) => {
+/** The photograph that an exposure follows, maybe of an earlier reveal; itself where it is the first. */
+const photographBefore = (shot, reveal, now) => {
   if (now.index > 0) {
     return reveal.exposures[3 * (now.index - 1) + 2];
   }
   const earlier = shot.reveals.filter((each) => each.opening === reveal.opening && beginsAt(each) < beginsAt(reveal)
     && each.movement === reveal.movement);
   earlier.sort((one, other) => beginsAt(other) - beginsAt(one));
-  return earlier.length ? earlier[0].exposures.at(-1) : now.picture;
+  return earlier.length ? earlier[0].exposures.at(-1) : now.photograph;
 };
 
 /** What a reveal shows now and next; where another of its opening is in force, when it begins or ended. */
 const nowAndNext = (shot, reveal, frame) => {
   if (revealsAt(shot, frame).includes(reveal)) {
-    const { name, picture, now } = shownBy(reveal, frame);
+    const { name, photograph, now } = shownBy(reveal, frame);
     return [
-      ["Now", element("b", { text: name }), ", " + handWords(film.movements[reveal.movement], picture, pictureBefore(shot, reveal, now)) + "; shown for " + count(now.frames, "frame")],
+      ["Now", element("b", { text: name }), ", " + handWords(film.movements[reveal.movement], photograph, photographBefore(shot, reveal, now)) + "; shown for " + count(now.frames, "frame")],
       ["Next", ...next(shot, reveal, frame)],
     ];
   }
@@ -125,7 +125,7 @@ const card = (shot, reveal, frame) => {
   const list = element("dl", { class: "pairs" });
   const entries = [
     ...nowAndNext(shot, reveal, frame),
-    ["Shown", count(reveal.pictures, "picture") + " on " + (["", "ones", "twos", "threes", "fours"][reveal.shown] || reveal.shown + "s") + ", " + opening.motion],
+    ["Shown", count(reveal.photographs, "photograph") + " on " + (["", "ones", "twos", "threes", "fours"][reveal.shown] || reveal.shown + "s") + ", " + opening.motion],
     [reveal.way === "closes" ? "Begins to close" : "First gap", goLink(timecode(reveal.firstGap), reveal.firstGap)],
     ["Lands", goLink(timecode(reveal.lands), reveal.lands), ", " + reveal.landing],
   ];

@@ -3,7 +3,7 @@
 import { compared, cutMoved, movedWords } from "./cuts.js";
 import { film } from "./film.js";
 import { count, element } from "./page.js";
-import { seenByReader } from "./performer.js";
+import { seenByReader } from "./chosen.js";
 import { overlaps, score, span } from "./spans.js";
 import { goTo } from "./steps.js";
 import { timecode } from "./timecode.js";
@@ -91,9 +91,9 @@ function revealBox(bars, frames, reveal, run) {
     type: "button",
     class: "reveal" + (reveal.way === "closes" ? " closes" : ""),
     tabindex: -1,
-    title: name + " " + reveal.way + ", " + count(reveal.pictures, "picture") + ", lands on frame " + reveal.lands,
+    title: name + " " + reveal.way + ", " + count(reveal.photographs, "photograph") + ", lands on frame " + reveal.lands,
     onclick: () => goTo(reveal.lands),
-  }, element("span", { class: "run" }), element("span", { text: (lands ? "◆ " : "") + name }));
+  }, element("span", { class: "run" }), element("span", { text: (lands ? "♦ " : "") + name }));
   const at = span(made, bars, Math.max(run.start, frames.start), Math.min(run.end, frames.end));
   return { made, left: at.left, right: Math.max(at.right, at.left + 0.5 / score.columns) };
 }

@@ -37,14 +37,14 @@ export function compareWith(text) {
     return "This is no timing.json of a film.";
   }
   if (typeof earlier.film?.frameRate !== "string") {
-    return "The file is damaged: it does not say how many frames a second the film has. Choose the timing.json that make wrote.";
+    return "The file is damaged: it does not say the frame rate of the film. Choose the timing.json that make wrote.";
   }
   if (!earlier.shots.every(hasFrames)) {
     return "The file is damaged: a shot in it has no first frame or no end. Choose the timing.json that make wrote.";
   }
   const rate = film.rate.numerator + (film.rate.denominator === 1 ? "" : "/" + film.rate.denominator);
   if (earlier.film.frameRate !== rate) {
-    return "It counts " + earlier.film.frameRate + " frames a second, this film " + rate + ": frames do not compare.";
+    return "It counts " + earlier.film.frameRate + " fps, this film " + rate + ": frames do not compare.";
   }
   takeCuts(earlier.shots.map((shot) =>
     ({ panel: String(shot.panel), action: String(shot.action), start: Number(shot.startFrame), end: Number(shot.endFrameExclusive) })));
@@ -57,7 +57,7 @@ function takeCuts(shots) {
   const gone = compared.shots.filter((before) => !film.shots.some((shot) => shot.panel === before.panel));
   const moved = film.shots.filter(cutMoved).length;
   compared.words = moved === 0 && gone.length === 0
-    ? "✓ Every cut is where it was."
+    ? "√ Every cut is where it was."
     : count(moved, "panel") + " changed" + (gone.length ? ", gone: " + gone.map((shot) => shot.panel).join(", ") : "");
 }
 

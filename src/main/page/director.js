@@ -40,7 +40,7 @@ const show = (frame) => {
   if (shot.leftOut) {
     entries.push(["! drawing", shot.leftOut]);
   }
-  const about = film.findings.filter((finding) => finding.panel === shot.panel && finding.severity !== "note");
+  const about = film.findings.filter((finding) => finding.panel === shot.panel && finding.severity !== "remark");
   about.forEach((finding) => entries.push([severitySign(finding) + " " + finding.severity, finding.sentence]));
   pairs(why, entries);
   markRow(rows, rows[shot.index]);

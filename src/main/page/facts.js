@@ -35,7 +35,7 @@ function landing(shot, frame) {
     const away = reveal.lands - frame;
     const what = film.openings[reveal.opening].name;
     if (away === 0) {
-      return "◆ now: " + what + " " + reveal.landing;
+      return "♦ now: " + what + " " + reveal.landing;
     }
     const which = shot.reveals.length > 1 ? what + " " + reveal.way + " " : "";
     return which + (away > 0 ? "in " + count(away, "frame") + " (" + secondsOf(away) + ")" : count(-away, "frame") + " ago");

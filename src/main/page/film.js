@@ -52,7 +52,7 @@ export function placeWords(frame) {
   return "bar " + barName(bar) + " beat " + beatAt(bar, frame);
 }
 
-/** The exposure of a reveal at a frame: its first frame, how many frames, which picture. */
+/** The exposure of a reveal at a frame: its first frame, how many frames, which photograph. */
 export function exposureAt(reveal, frame) {
   const list = reveal.exposures;
   let low = 0;
@@ -65,12 +65,12 @@ export function exposureAt(reveal, frame) {
       high = middle - 1;
     }
   }
-  return { index: low, start: list[3 * low], frames: list[3 * low + 1], picture: list[3 * low + 2] };
+  return { index: low, start: list[3 * low], frames: list[3 * low + 1], photograph: list[3 * low + 2] };
 }
 
-/** A picture's permanent name, `small-lamp 014`. */
-export function pictureName(reveal, picture) {
-  return film.movements[reveal.movement].name + " " + String(picture).padStart(3, "0");
+/** A photograph's permanent name, `small-lamp 014`. */
+export function photographName(reveal, photograph) {
+  return film.movements[reveal.movement].name + " " + String(photograph).padStart(3, "0");
 }
 
 film.shots.forEach((shot, index) => {
@@ -86,8 +86,8 @@ film.steps = film.cues
   .filter((cue) => cue.shot !== undefined || cue.kind === "mark" || cue.number > 0)
   .sort((one, other) => one.accent - other.accent);
 
-/** Every frame on which another picture comes under the camera, in order. */
-film.pictureFrames = [...new Set(film.shots.flatMap((shot) => shot.reveals.flatMap((reveal) =>
+/** Every frame on which another photograph comes under the camera, in order. */
+film.photographFrames = [...new Set(film.shots.flatMap((shot) => shot.reveals.flatMap((reveal) =>
   reveal.exposures.filter((_, i) => i % 3 === 0))))].sort((one, other) => one - other);
 
 /** What the film is and what it was made from, in a line. */

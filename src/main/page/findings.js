@@ -5,7 +5,7 @@ import { element } from "./page.js";
 import { addView, reader } from "./reader.js";
 import { goLink } from "./tables.js";
 
-const SIGNS = { error: "✕", warning: "!", note: "·" };
+const SIGNS = { error: "×", warning: "!", remark: "·" };
 
 export const severitySign = (finding) => SIGNS[finding.severity];
 
@@ -24,11 +24,11 @@ const item = (finding) => {
 };
 
 const build = () => {
-  const concerned = reader.view === "player" ? "players" : reader.view;
+  const concerned = reader.view === "performer" ? "performers" : reader.view;
   const first = film.findings.filter((finding) => finding.concerns === concerned);
   const others = film.findings.filter((finding) => finding.concerns !== concerned);
   if (film.findings.length === 0) {
-    return element("p", { text: "✓ Nothing is doubtful." });
+    return element("p", { text: "√ Nothing is doubtful." });
   }
   const part = (title, list) => (list.length ? [element("h2", { text: title }), element("ul", { class: "findings" }, ...list.map(item))] : []);
   return element("div", {}, ...part("For the " + reader.view, first), ...part("For others", others),

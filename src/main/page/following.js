@@ -37,7 +37,7 @@ function markBar(node) {
   score.current = node;
 }
 
-/** How often a leap is looked at again, a screen picture each. */
+/** How often a leap is looked at again, a screen photograph each. */
 const LOOKS = 8;
 
 /**

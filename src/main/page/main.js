@@ -11,7 +11,7 @@ import { showSystems } from "./following.js";
 import { buildMixer } from "./mixer.js";
 import "./notes.js";
 import { byId, choice, say } from "./page.js";
-import "./player.js";
+import "./performer.js";
 import { buildReader, chooseTab, onReader, reader, showReader } from "./reader.js";
 import { recording } from "./recording.js";
 import { buildScene, drawFrame, scene } from "./scene.js";

@@ -13,20 +13,20 @@ const MOST_LINES = 8;
 const crosses = (one, other) =>
   one.left < other.right && one.right > other.left && one.top < other.bottom && one.bottom > other.top;
 
-const edges = ([left, top, wide, high]) => ({ left, top, right: left + wide, bottom: top + high });
+const edges = ([left, top, width, height]) => ({ left, top, right: left + width, bottom: top + height });
 
 /** A name in lines, a new one after each hyphen, at the first free place; above where none is free. */
 function namePlace(opening, taken) {
   const lines = opening.name.split(/(?<=-)/);
-  const high = lines.length * NAME_LINE;
+  const height = lines.length * NAME_LINE;
   const half = (NAME_LETTER * Math.max(...lines.map((line) => line.length))) / 2;
   const { top, bottom, left, right } = edges(opening.rect);
   const middle = (left + right) / 2;
-  const at = (y) => ({ left: middle - half, right: middle + half, top: y, bottom: y + high });
-  const above = at(top - NAME_GAP - high);
+  const at = (y) => ({ left: middle - half, right: middle + half, top: y, bottom: y + height });
+  const above = at(top - NAME_GAP - height);
   const further = Array.from({ length: MOST_LINES }, (_, i) => at(above.top - (i + 1) * NAME_LINE));
   const places = [above, at(bottom + NAME_GAP), ...further];
-  const free = places.find((place) => place.top >= 0 && place.bottom <= film.artwork.high && !taken.some((other) => crosses(place, other)));
+  const free = places.find((place) => place.top >= 0 && place.bottom <= film.artwork.height && !taken.some((other) => crosses(place, other)));
   return { lines, middle, ...(free || above) };
 }
 

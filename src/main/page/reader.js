@@ -9,9 +9,9 @@ export const reader = { view: "director", tab: "own", views: {}, tabs: {}, liste
 
 const READERS = [
   { value: "director", words: "Director", title: "Panels, reasons and rivals" },
-  { value: "animator", words: "Animator", title: "The exposure column beside the picture" },
+  { value: "animator", words: "Animator", title: "The exposure column beside the frame" },
   { value: "editor", words: "Editor", title: "Cues, in and out" },
-  { value: "player", words: "Player", title: "When to be ready" },
+  { value: "performer", words: "Performer", title: "When to be ready" },
 ];
 
 /**

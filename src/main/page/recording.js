@@ -82,7 +82,7 @@ recording.stop = function () {
   this.sound?.pause();
 };
 
-/** The film time that sounds now; a picture never runs ahead of a sound that is still loading. */
+/** The film time that sounds now; a frame never runs ahead of a sound that is still loading. */
 recording.seconds = function () {
   if (this.running && !this.sound.ended) {
     const seconds = this.starts + this.sound.currentTime;

@@ -1,4 +1,4 @@
-/** The picture: the artwork through the camera, the panel's drawing, or the whole artwork. */
+/** What is seen: the artwork through the camera, the panel's drawing, or the whole artwork. */
 
 import { film, shotAt } from "./film.js";
 import { openingNames } from "./names.js";
@@ -7,9 +7,9 @@ import { byId, drawn, element, say } from "./page.js";
 
 export const scene = { mode: "camera", svg: null, parts: {}, covers: [], shot: null, asDrawn: new Set() };
 
-const WHOLE = [0, 0, film.artwork.wide, film.artwork.high];
+const WHOLE = [0, 0, film.artwork.width, film.artwork.height];
 
-/** The field that the camera sees on a frame: left, top, wide, high in squares. */
+/** The field that the camera sees on a frame: left, top, width, height in squares. */
 function fieldAt(shot, frame) {
   if (!shot.from) {
     return WHOLE;
@@ -47,7 +47,7 @@ function image(id) {
   return drawn("image", { id, preserveAspectRatio: "none", class: "drawing" });
 }
 
-function place(node, drawing, [left, top, wide, high]) {
+function place(node, drawing, [left, top, width, height]) {
   if (drawing === undefined) {
     node.setAttribute("visibility", "hidden");
     return;
@@ -57,7 +57,7 @@ function place(node, drawing, [left, top, wide, high]) {
     node.dataset.drawing = drawing;
     node.setAttribute("href", film.drawings[drawing]);
   }
-  Object.entries({ x: left, y: top, width: wide, height: high })
+  Object.entries({ x: left, y: top, width, height })
     .forEach(([name, value]) => node.setAttribute(name, value));
 }
 
@@ -73,7 +73,7 @@ function cover(opening, index, name) {
   return parts.group;
 }
 
-/** Builds the picture once. */
+/** Builds the frame once. */
 export function buildScene() {
   const paper = drawn("path", { d: box(WHOLE), class: "sheet" });
   const squares = drawn("path", { d: graphPaper(), class: "squares" });
@@ -97,16 +97,16 @@ export function buildScene() {
 
 function graphPaper() {
   let lines = "";
-  for (let x = 1; x < film.artwork.wide; x++) {
-    lines += "M" + x + " 0V" + film.artwork.high;
+  for (let x = 1; x < film.artwork.width; x++) {
+    lines += "M" + x + " 0V" + film.artwork.height;
   }
-  for (let y = 1; y < film.artwork.high; y++) {
-    lines += "M0 " + y + "H" + film.artwork.wide;
+  for (let y = 1; y < film.artwork.height; y++) {
+    lines += "M0 " + y + "H" + film.artwork.width;
   }
   return lines;
 }
 
-/** A panel that nothing is drawn for yet is named in the picture instead. */
+/** A panel that nothing is drawn for yet is named in the frame instead. */
 function nameUndrawn(shot) {
   const [number, action] = scene.slate.children;
   scene.slate.hidden = drawnShot(shot) !== undefined || film.openings.length > 0;

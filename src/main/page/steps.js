@@ -1,4 +1,4 @@
-/** Where a step leads: to bar lines, cues, pictures and shots. */
+/** Where a step leads: to bar lines, cues, photographs and shots. */
 
 import { clock, seek } from "./clock.js";
 import { film, placeWords, shotAt, startOf } from "./film.js";
@@ -20,11 +20,11 @@ export function cueStep(frame, direction) {
     : accents.filter((accent) => accent < frame).pop() ?? 0;
 }
 
-/** The frame on which the picture before or after comes under the camera. */
-export function pictureStep(frame, direction) {
+/** The frame on which the photograph before or after comes under the camera. */
+export function photographStep(frame, direction) {
   return direction > 0
-    ? film.pictureFrames.find((start) => start > frame) ?? film.last
-    : film.pictureFrames.filter((start) => start < frame).pop() ?? 0;
+    ? film.photographFrames.find((start) => start > frame) ?? film.last
+    : film.photographFrames.filter((start) => start < frame).pop() ?? 0;
 }
 
 /** The first frame of the shot before or after a frame's shot. */

@@ -17,7 +17,7 @@ function printedPanel(shot) {
     drawing,
     element("h3", {}, shot.panel + " " + shot.action),
     element("p", { text: shot.place + " · " + timecode(shot.start) + " · " + shot.got }),
-    element("p", { text: count(frames, "frame") + ", " + secondsOf(frames) + (moves.length ? " · ◆ " + moves.join("; ◆ ") : "") }));
+    element("p", { text: count(frames, "frame") + ", " + secondsOf(frames) + (moves.length ? " · ♦ " + moves.join("; ♦ ") : "") }));
 }
 
 function printedPage(shots, page, pages) {

@@ -53,10 +53,10 @@ function buildSystem(bars) {
 /** Builds all systems, as many bars to each as there is room for, with what the reader looks for. */
 export function buildSystems() {
   const columns = byId("score").clientWidth < 460 ? 2 : 4;
-  const forPlayer = reader.view === "player";
-  if (score.columns !== columns || score.forPlayer !== forPlayer || score.systems.length === 0) {
+  const forPerformer = reader.view === "performer";
+  if (score.columns !== columns || score.forPerformer !== forPerformer || score.systems.length === 0) {
     score.columns = columns;
-    score.forPlayer = forPlayer;
+    score.forPerformer = forPerformer;
     rebuildSystems();
   }
 }

@@ -4,7 +4,7 @@ import { film } from "./film.js";
 export const timecode = (frame) => labelOf(film.firstLabel + frame, film.rate);
 
 /**
- * The timecode of a frame counted from 00:00:00:00. Drop-frame skips labels, never pictures
+ * The timecode of a frame counted from 00:00:00:00. Drop-frame skips labels, never frames
  * (SMPTE ST 12-1).
  * @param {number} frame
  * @param {{nominal: number, dropFrame: boolean}} rate

@@ -7,7 +7,7 @@ import { isOnOnes, toggleOnes } from "./openings.js";
 import { button, byId, element, say } from "./page.js";
 import { chooseReader, chooseTab } from "./reader.js";
 import { sounding } from "./sounding.js";
-import { barStep, cueStep, goTo, pictureStep, shotStep } from "./steps.js";
+import { barStep, cueStep, goTo, photographStep, shotStep } from "./steps.js";
 
 const transport = {};
 
@@ -20,20 +20,20 @@ const deeds = [
   { id: "bar-on", keys: ["Shift+ArrowRight", "ArrowDown"], sign: "↓", words: "to the next bar line", act: () => goTo(barStep(clock.frame, 1)) },
   { id: "cue-back", keys: ["["], sign: "[", words: "to the cue before", act: () => goTo(cueStep(clock.frame, -1)) },
   { id: "cue-on", keys: ["]"], sign: "]", words: "to the next cue", act: () => goTo(cueStep(clock.frame, 1)) },
-  { id: "picture-back", keys: [","], sign: ",", words: "to the picture before", act: () => goTo(pictureStep(clock.frame, -1)) },
-  { id: "picture-on", keys: ["."], sign: ".", words: "to the next picture", act: () => goTo(pictureStep(clock.frame, 1)) },
+  { id: "photograph-back", keys: [","], sign: ",", words: "to the photograph before", act: () => goTo(photographStep(clock.frame, -1)) },
+  { id: "photograph-on", keys: ["."], sign: ".", words: "to the next photograph", act: () => goTo(photographStep(clock.frame, 1)) },
   { id: "panel-back", keys: ["PageUp"], sign: "Page up", words: "to the panel before", act: () => goTo(shotStep(clock.frame, -1)) },
   { id: "panel-on", keys: ["PageDown"], sign: "Page down", words: "to the next panel", act: () => goTo(shotStep(clock.frame, 1)) },
   { id: "first", keys: ["Home"], sign: "Home", words: "to the first frame", act: () => goTo(0) },
   { id: "last", keys: ["End"], sign: "End", words: "to the last frame", act: () => goTo(film.last) },
   { id: "loop", keys: ["l"], sign: "L", words: "play this shot again and again", act: toggleLoop },
   { id: "half", keys: ["h"], sign: "H", words: "half speed", act: () => setSpeed(clock.speed === 1 ? 0.5 : 1) },
-  { id: "ones", keys: ["o"], sign: "O", words: "as if on ones: a picture for every frame", act: changeOnes },
+  { id: "ones", keys: ["o"], sign: "O", words: "as if on ones: a photograph for every frame", act: changeOnes },
   { id: "click", keys: ["c"], sign: "C", words: "click on or off", act: () => setClick(!sounding.click) },
   { id: "mute", keys: ["m"], sign: "M", words: "sound on or off", act: toggleSound },
   { id: "note", keys: ["n"], sign: "N", words: "write a note on this frame", act: writeNote },
   { id: "findings", keys: ["f"], sign: "F", words: "findings", act: () => chooseTab("findings") },
-  ...["director", "animator", "editor", "player"].map((name, i) => (
+  ...["director", "animator", "editor", "performer"].map((name, i) => (
     { id: name, keys: [String(i + 1)], sign: String(i + 1), words: "the page for the " + name, act: () => chooseReader(name) })),
   { id: "help", keys: ["?"], sign: "?", words: "these keys", act: showHelp },
 ];
@@ -53,7 +53,7 @@ function writeNote() {
 
 function deedButton(id, words, toggles = false) {
   const { sign, words: title, act } = deed(id);
-  const label = /[◂▸]/.test(words) ? title : undefined;
+  const label = /[◄►]/.test(words) ? title : undefined;
   const made = button(words, title + " (" + sign + ")", act, { id: "do-" + id, "aria-label": label });
   if (toggles) {
     made.setAttribute("aria-pressed", "false");
@@ -67,10 +67,10 @@ export function buildTransport() {
   transport.play.classList.add("first");
   byId("transport").append(
     transport.play,
-    element("span", { class: "pair" }, deedButton("frame-back", "◂ frame"), deedButton("frame-on", "frame ▸")),
-    element("span", { class: "pair for-animator" }, deedButton("picture-back", "◂ picture"), deedButton("picture-on", "picture ▸")),
-    element("span", { class: "pair" }, deedButton("bar-back", "◂ bar"), deedButton("bar-on", "bar ▸")),
-    element("span", { class: "pair" }, deedButton("cue-back", "◂ cue"), deedButton("cue-on", "cue ▸")),
+    element("span", { class: "pair" }, deedButton("frame-back", "◄ frame"), deedButton("frame-on", "frame ►")),
+    element("span", { class: "pair for-animator" }, deedButton("photograph-back", "◄ photograph"), deedButton("photograph-on", "photograph ►")),
+    element("span", { class: "pair" }, deedButton("bar-back", "◄ bar"), deedButton("bar-on", "bar ►")),
+    element("span", { class: "pair" }, deedButton("cue-back", "◄ cue"), deedButton("cue-on", "cue ►")),
     element("span", { class: "pair" }, deedButton("loop", "Loop shot", true), deedButton("half", "½ speed", true), deedButton("ones", "On ones", true)),
     deedButton("help", "?"));
   transport.help.setAttribute("aria-label", "Keys");

@@ -1,4 +1,4 @@
-/** Blurs the picture where openings follow one another too fast, until the viewer asks to see it. */
+/** Blurs the frame where openings follow one another too fast, until the viewer asks to see it. */
 
 import { clock } from "./clock.js";
 import { film } from "./film.js";
@@ -8,10 +8,10 @@ const veil = { lifted: new Set(), node: null };
 
 export function buildVeil() {
   const words = "Openings follow one another here faster than three flashes a second (WCAG 2.3.1). "
-    + "Flashing pictures can hurt people with photosensitive epilepsy.";
+    + "Flashing images can hurt people with photosensitive epilepsy.";
   veil.node = element("div", { id: "veil", hidden: true },
     element("p", { text: words }),
-    button("Show it", "Show the picture without blur", liftVeil, { class: "first", id: "do-show" }));
+    button("Show it", "Show the film without blur", liftVeil, { class: "first", id: "do-show" }));
   byId("frame").append(veil.node);
 }
 

@@ -5,24 +5,24 @@ import {
   clock, frameAtSeconds, onFrame, pause, play, secondsAtFrame, seek, setSource, step, toggleLoop,
 } from "../../main/page/clock.js";
 
-/** A source whose time the test sets, and the browser's pictures, shown when the test says so. */
+/** A source whose time the test sets, and the browser's frames, shown when the test says so. */
 const source = { calls: [], now: 0, start: (...begin) => source.calls.push(begin), stop: () => source.calls.push("stop"), seconds: () => source.now };
-let pictures = [];
+let frames = [];
 const shown = [];
 
-globalThis.window = { requestAnimationFrame: (next) => pictures.push(next) };
+globalThis.window = { requestAnimationFrame: (next) => frames.push(next) };
 onFrame((frame) => shown.push(frame));
 
-function picture(seconds) {
+function frame(seconds) {
   source.now = seconds;
-  const due = pictures;
-  pictures = [];
+  const due = frames;
+  frames = [];
   due.forEach((next) => next());
 }
 
 beforeEach(() => {
   pause();
-  pictures = [];
+  frames = [];
   clock.loop = null;
   clock.speed = 1;
   clock.source = source;
@@ -52,16 +52,16 @@ test("while it plays, the frame shown is the one that sounds", () => {
   seek(40);
   play();
   assert.deepEqual(source.calls, [[secondsAtFrame(40), 1]]);
-  picture(secondsAtFrame(43));
+  frame(secondsAtFrame(43));
   assert.equal(clock.frame, 43);
-  picture(secondsAtFrame(43.5));
+  frame(secondsAtFrame(43.5));
   assert.deepEqual(shown, [40, 40, 43]);
 });
 
 test("it stands still on the last frame, and plays from the beginning after that", () => {
   seek(298);
   play();
-  picture(secondsAtFrame(300));
+  frame(secondsAtFrame(300));
   assert.equal(clock.frame, 299);
   assert.equal(clock.playing, false);
   assert.equal(source.calls.at(-1), "stop");
@@ -74,7 +74,7 @@ test("a shot in a loop begins anew at its end", () => {
   toggleLoop();
   assert.deepEqual(clock.loop, { start: 90, end: 210 });
   play();
-  picture(secondsAtFrame(210));
+  frame(secondsAtFrame(210));
   assert.equal(clock.frame, 90);
   assert.deepEqual(source.calls.at(-1), [secondsAtFrame(90), 1]);
 });

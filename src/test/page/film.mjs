@@ -1,13 +1,13 @@
 /**
  * Lays a small film down where the page's modules look for it, as the page's own file does: ten
- * seconds at 29.97 drop-frame, the first picture on 01:00:00;00, three bars of four beats from
+ * seconds at 29.97 drop-frame, the first photograph on 01:00:00;00, three bars of four beats from
  * frame 30 on, a lamp that opens and closes again. Import it before any module of the page.
  */
 const bar = (number, time, start) =>
   ({ number, time, start, frames: 60, meter: "4/4", beats: [0, 15, 30, 45].map((into) => start + into), clicks: [] });
 
 const reveal = (way, exposures) =>
-  ({ opening: 0, movement: 0, way, shown: 2, pictures: exposures.length / 3, exposures, firstGap: exposures[0], lands: exposures.at(-3) });
+  ({ opening: 0, movement: 0, way, shown: 2, photographs: exposures.length / 3, exposures, firstGap: exposures[0], lands: exposures.at(-3) });
 
 const shot = (panel, start, end, reveals = []) => ({ panel, action: "Dusk " + panel, start, end, reveals, open: [] });
 
@@ -29,7 +29,7 @@ const film = {
     { kind: "bar", number: 0, frame: 150, accent: 150 },
     { kind: "mark", number: 0, frame: 210, accent: 210 },
   ],
-  artwork: { wide: 24, high: 13.5 },
+  artwork: { width: 24, height: 13.5 },
   openings: [{ name: "corner-lamp", rect: [2, 3, 4, 2], kind: "flap", side: "left", full: 90, share: 1 }],
   movements: [{ name: "lamp", unit: "deg", amounts: [0, 30, 90], sets: ["0.0", "30.0", "89.5"], holds: ["", ", putty", ", thread"] }],
   shots: [

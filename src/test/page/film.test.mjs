@@ -1,8 +1,8 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import "./film.mjs";
-import { barName, beatAt, barAt, exposureAt, film, indexAt, pictureName, placeWords, shotAt } from "../../main/page/film.js";
-import { barStep, cueStep, goTo, pictureStep, shotStep } from "../../main/page/steps.js";
+import { barName, beatAt, barAt, exposureAt, film, indexAt, photographName, placeWords, shotAt } from "../../main/page/film.js";
+import { barStep, cueStep, goTo, photographStep, shotStep } from "../../main/page/steps.js";
 
 const [opens] = film.shots[1].reveals;
 
@@ -30,14 +30,14 @@ test("a place is said in bars and felt beats, and which time a bar is played", (
 });
 
 test("an exposure is held until the next begins", () => {
-  assert.deepEqual(exposureAt(opens, 101), { index: 0, start: 100, frames: 2, picture: 1 });
-  assert.deepEqual(exposureAt(opens, 102), { index: 1, start: 102, frames: 98, picture: 2 });
-  assert.equal(pictureName(opens, 2), "lamp 002");
+  assert.deepEqual(exposureAt(opens, 101), { index: 0, start: 100, frames: 2, photograph: 1 });
+  assert.deepEqual(exposureAt(opens, 102), { index: 1, start: 102, frames: 98, photograph: 2 });
+  assert.equal(photographName(opens, 2), "lamp 002");
 });
 
 test("steps lead to the next or the one before, never to where one stands", () => {
   assert.deepEqual([barStep(30, 1), barStep(31, -1), barStep(30, -1), barStep(150, 1)], [90, 30, 0, 299]);
-  assert.deepEqual([pictureStep(100, 1), pictureStep(102, -1), pictureStep(0, -1)], [102, 100, 0]);
+  assert.deepEqual([photographStep(100, 1), photographStep(102, -1), photographStep(0, -1)], [102, 100, 0]);
   assert.deepEqual([shotStep(100, 1), shotStep(100, -1), shotStep(250, 1)], [210, 0, 299]);
 });
 

@@ -27,7 +27,7 @@ test("what only touches does not overlap", () => {
   assert.equal(overlaps({ start: 0, end: 91 }, { start: 90, end: 100 }), true);
 });
 
-/** 1.001 s at 29.97 frames a second is frame 30, the first bar line; half a second more is a quarter of the bar. */
+/** 1.001 s at 29.97 fps is frame 30, the first bar line; half a second more is a quarter of the bar. */
 test("a note is a stroke from its beginning to its end, the highest on top; drums have none", () => {
   assert.equal(strokesOf(film.bars), "M0.0 0.0H61.5M250.0 100.0H311.5");
 });

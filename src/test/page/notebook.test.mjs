@@ -38,7 +38,7 @@ test("an earlier make that cannot be compared says why", () => {
   assert.match(compareWith("{"), /not JSON/);
   assert.match(compareWith("{}"), /no timing\.json/);
   assert.match(compareWith(timing([{ panel: "1" }])), /no first frame/);
-  assert.match(compareWith(timing([], "24")), /counts 24 frames a second, this film 30000\/1001/);
+  assert.match(compareWith(timing([], "24")), /counts 24 fps, this film 30000\/1001/);
 });
 
 test("cuts are compared by panel", () => {

@@ -17,7 +17,7 @@ test("of two reveals of an opening the one that has begun last is in force", () 
   assert.equal(amountsAt(shot, 190).get(0), 0);
 });
 
-test("on ones the amount between two pictures is between theirs", () => {
+test("on ones the amount between two photographs is between theirs", () => {
   assert.equal(shownBy(opens, 101).amount, 30);
   toggleOnes();
   assert.equal(shownBy(opens, 101).amount, 60);

@@ -55,7 +55,7 @@ for (const [rate, frames] of [[NTSC_DROP, 2589408], [FAST_DROP, 5178816]]) {
   });
 }
 
-test("film frame 0 has the label that the plan gives the first picture", () => {
+test("film frame 0 has the label that the plan gives the first frame", () => {
   assert.equal(timecode(0), "01:00:00;00");
   assert.equal(timecode(65), "01:00:02;05");
 });

@@ -73,7 +73,7 @@ public final class Costs {
   }
 
   /** Cost of showing a reveal in a way other than asked. */
-  static long squeeze(PictureRun way, PictureRun asked) {
+  static long squeeze(PhotographRun way, PhotographRun asked) {
     if (way.equals(asked)) {
       return 0;
     }

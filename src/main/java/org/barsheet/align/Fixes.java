@@ -176,7 +176,7 @@ final class Fixes {
       Reveal reveal = panel.reveals().get(r);
       OptionalInt most =
           largest(
-              1, reveal.pictures() - 1, n -> frees(p, withPhotographs(panel, index, n), conflict));
+              1, reveal.photographs() - 1, n -> frees(p, withPhotographs(panel, index, n), conflict));
       if (most.isPresent()) {
         return Optional.of(
             "let "
@@ -186,15 +186,15 @@ final class Fixes {
                 + " with at most "
                 + Prose.count(most.getAsInt(), "photograph")
                 + " on ones instead of "
-                + reveal.pictures());
+                + reveal.photographs());
       }
     }
     return Optional.empty();
   }
 
-  private static Panel withPhotographs(Panel panel, int index, int pictures) {
+  private static Panel withPhotographs(Panel panel, int index, int photographs) {
     List<Reveal> reveals = new ArrayList<>(panel.reveals());
-    reveals.set(index, Panels.onOnes(reveals.get(index), pictures));
+    reveals.set(index, Panels.onOnes(reveals.get(index), photographs));
     return Panels.with(panel, panel.cue(), panel.length(), reveals);
   }
 

@@ -28,8 +28,8 @@ public record Kept(Map<String, FrameSpan> shots, List<Run> reveals) {
    *
    * @param panel name of its panel
    * @param opening what moves
-   * @param firstFrame film frame of its first moved picture
-   * @param landsFrame film frame of its landing picture
+   * @param firstFrame film frame of its first moved photograph
+   * @param landsFrame film frame of its landing photograph
    */
   public record Run(String panel, String opening, long firstFrame, long landsFrame) {}
 

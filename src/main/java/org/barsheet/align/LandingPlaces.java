@@ -19,20 +19,20 @@ final class LandingPlaces {
 
   private final Panel panel;
   private final MusicRuler ruler;
-  private final int pictureLead;
+  private final int lead;
   private final List<List<Kept.Run>> runs = new ArrayList<>();
   private final List<Optional<Seconds>> ownPlaces = new ArrayList<>();
-  private final List<List<PictureRun>> ways = new ArrayList<>();
+  private final List<List<PhotographRun>> ways = new ArrayList<>();
 
   /** Finds the places that reveals name themselves; what cannot be found is noted as a problem. */
   LandingPlaces(Panel panel, String panelBefore, AlignerInput input) {
     this.panel = panel;
     this.ruler = input.ruler();
-    this.pictureLead = input.film().pictureLead();
+    this.lead = input.film().lead();
     for (Reveal reveal : panel.reveals()) {
       checkNotes(reveal, input.places());
       ownPlaces.add(ownPlace(reveal, panelBefore, input.places()));
-      ways.add(PictureRun.waysToShow(reveal));
+      ways.add(PhotographRun.waysToShow(reveal));
       runs.add(input.kept().runsOf(panel.name(), reveal));
     }
   }
@@ -103,7 +103,7 @@ final class LandingPlaces {
   private RevealRoom room(int i, Cue cue, Optional<Seconds> from) {
     Reveal reveal = panel.reveals().get(i);
     long accent = accentFrame(reveal, ownPlaces.get(i), cue, from);
-    RevealRoom room = RevealRoom.of(reveal, cue, accent, pictureLead, ruler, ways.get(i));
+    RevealRoom room = RevealRoom.of(reveal, cue, accent, lead, ruler, ways.get(i));
     return room.keeping(runs.get(i));
   }
 

@@ -5,27 +5,27 @@ import java.util.stream.IntStream;
 
 /**
  * A reveal that follows the notes: each note of the motif is a key position. On the first of K
- * notes a K-th of the pictures has been shown, on the second two K-ths, on the last all of them.
+ * notes a K-th of the photographs has been shown, on the second two K-ths, on the last all of them.
  *
- * @param frames film frame of each note, in order, the picture lead taken off
- * @param pictures the picture that stands on each note, never fewer than the one before
+ * @param frames film frame of each note, in order, the lead taken off
+ * @param photographs the photograph that stands on each note, never fewer than the one before
  */
-public record NoteKeys(List<Long> frames, List<Integer> pictures) {
+public record NoteKeys(List<Long> frames, List<Integer> photographs) {
 
   public NoteKeys {
     frames = List.copyOf(frames);
-    pictures = List.copyOf(pictures);
-    if (frames.isEmpty() || frames.size() != pictures.size()) {
-      throw new IllegalArgumentException("each note has its picture");
+    photographs = List.copyOf(photographs);
+    if (frames.isEmpty() || frames.size() != photographs.size()) {
+      throw new IllegalArgumentException("each note has its photograph");
     }
   }
 
   /** Keys of a movement on the frames of some notes. */
-  public static NoteKeys of(List<Long> noteFrames, int pictures) {
+  public static NoteKeys of(List<Long> noteFrames, int photographs) {
     int notes = noteFrames.size();
     List<Integer> keys =
         IntStream.rangeClosed(1, notes)
-            .mapToObj(note -> PictureRun.picture(pictures, notes, note))
+            .mapToObj(note -> PhotographRun.photograph(photographs, notes, note))
             .toList();
     return new NoteKeys(noteFrames, keys);
   }

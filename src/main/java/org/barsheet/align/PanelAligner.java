@@ -114,7 +114,7 @@ public final class PanelAligner {
                 + " now";
     String remedy =
         "take its photographs again (photographed: no), or put the panel where it lands on "
-            + input.ruler().locateFrame(run.landsFrame() + input.film().pictureLead());
+            + input.ruler().locateFrame(run.landsFrame() + input.film().lead());
     input
         .places()
         .refuse(

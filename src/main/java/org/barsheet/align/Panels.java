@@ -20,14 +20,14 @@ public final class Panels {
         panel.cut(),
         length,
         panel.field(),
-        panel.picture(),
+        panel.drawing(),
         reveals,
         panel.appears(),
         panel.locked(),
         panel.where());
   }
 
-  /** The same with every picture yet to be taken. */
+  /** The same with every photograph yet to be taken. */
   static Panel unphotographed(Panel panel) {
     List<Reveal> reveals = panel.reveals().stream().map(Panels::unphotographed).toList();
     return with(panel, panel.cue(), panel.length(), reveals);
@@ -37,8 +37,8 @@ public final class Panels {
     return new Reveal(
         reveal.opening(),
         reveal.way(),
-        reveal.pictures(),
-        reveal.framesPerPicture(),
+        reveal.photographs(),
+        reveal.framesPerPhotograph(),
         reveal.slow(),
         reveal.evenIn(),
         reveal.lands(),
@@ -48,12 +48,12 @@ public final class Panels {
         reveal.where());
   }
 
-  /** A reveal with another number of pictures, each shown for one frame. */
-  static Reveal onOnes(Reveal reveal, int pictures) {
+  /** A reveal with another number of photographs, each shown for one frame. */
+  static Reveal onOnes(Reveal reveal, int photographs) {
     return new Reveal(
         reveal.opening(),
         reveal.way(),
-        pictures,
+        photographs,
         1,
         reveal.slow(),
         reveal.evenIn(),

@@ -103,7 +103,7 @@ final class PlaceCosts {
       return;
     }
     for (RevealRoom room : place.rooms()) {
-      for (PictureRun way : room.ways()) {
+      for (PhotographRun way : room.ways()) {
         roomyEnds[i] = Math.max(roomyEnds[i], room.endFrame(way));
       }
     }
@@ -113,7 +113,7 @@ final class PlaceCosts {
   private static long squeezed(Candidate place, long end) {
     long cost = 0;
     for (RevealRoom room : place.rooms()) {
-      PictureRun way = room.fit(place.cut(), end).orElseThrow();
+      PhotographRun way = room.fit(place.cut(), end).orElseThrow();
       cost += Costs.squeeze(way, room.ways().get(0));
     }
     return cost;

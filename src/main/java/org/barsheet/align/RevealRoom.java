@@ -12,8 +12,8 @@ import org.barsheet.plan.Reveal.OnNotes;
  *
  * @param reveal what moves
  * @param accentFrame film frame of the sounding accent
- * @param landsFrame the same less the picture lead
- * @param keys where it follows the notes: their frames and pictures
+ * @param landsFrame the same less the lead
+ * @param keys where it follows the notes: their frames and photographs
  * @param ways every way of showing it, the one asked first
  */
 public record RevealRoom(
@@ -21,7 +21,7 @@ public record RevealRoom(
     long accentFrame,
     long landsFrame,
     Optional<NoteKeys> keys,
-    List<PictureRun> ways) {
+    List<PhotographRun> ways) {
 
   public RevealRoom {
     ways = List.copyOf(ways);
@@ -31,23 +31,23 @@ public record RevealRoom(
    * The room of a reveal in a shot that sits on a cue.
    *
    * @param accentFrame film frame of the sounding accent
-   * @param pictureLead frames the picture goes before it
+   * @param lead frames the photograph goes before it
    * @param ways every way of showing the reveal
    */
   static RevealRoom of(
       Reveal reveal,
       Cue cue,
       long accentFrame,
-      int pictureLead,
+      int lead,
       MusicRuler ruler,
-      List<PictureRun> ways) {
-    long landsFrame = accentFrame - pictureLead;
+      List<PhotographRun> ways) {
+    long landsFrame = accentFrame - lead;
     if (reveal.landsOn() instanceof OnNotes && cue.occurrence().isPresent()) {
       List<Long> notes =
           cue.occurrence().get().notes().ticks().stream()
-              .map(tick -> ruler.frameOf(tick) - pictureLead)
+              .map(tick -> ruler.frameOf(tick) - lead)
               .toList();
-      NoteKeys keys = NoteKeys.of(notes, reveal.pictures());
+      NoteKeys keys = NoteKeys.of(notes, reveal.photographs());
       return new RevealRoom(reveal, accentFrame, landsFrame, Optional.of(keys), ways);
     }
     return new RevealRoom(reveal, accentFrame, landsFrame, Optional.empty(), ways);
@@ -58,7 +58,7 @@ public record RevealRoom(
     if (runs.isEmpty()) {
       return this;
     }
-    List<PictureRun> same = ways.stream().filter(way -> isOneOf(runs, way)).toList();
+    List<PhotographRun> same = ways.stream().filter(way -> isOneOf(runs, way)).toList();
     return same.isEmpty() ? this : new RevealRoom(reveal, accentFrame, landsFrame, keys, same);
   }
 
@@ -67,14 +67,14 @@ public record RevealRoom(
     return ways.stream().allMatch(way -> isOneOf(runs, way));
   }
 
-  private boolean isOneOf(List<Kept.Run> runs, PictureRun way) {
+  private boolean isOneOf(List<Kept.Run> runs, PhotographRun way) {
     return runs.stream()
         .anyMatch(run -> run.landsFrame() == landsFrame && run.firstFrame() == firstFrame(way));
   }
 
   /** The best way of showing it in a shot, if there is one at all. */
-  public Optional<PictureRun> fit(long cut, long nextCut) {
-    for (PictureRun way : ways) {
+  public Optional<PhotographRun> fit(long cut, long nextCut) {
+    for (PhotographRun way : ways) {
       if (firstFrame(way) >= cut && endFrame(way) <= nextCut) {
         return Optional.of(way);
       }
@@ -82,23 +82,23 @@ public record RevealRoom(
     return Optional.empty();
   }
 
-  /** The frame of the first moved picture. */
-  public long firstFrame(PictureRun way) {
+  /** The frame of the first moved photograph. */
+  public long firstFrame(PhotographRun way) {
     return keys.isPresent()
-        ? keys.get().firstFrame() - (long) stepsToFirstKey(way) * way.framesPerPicture()
+        ? keys.get().firstFrame() - (long) stepsToFirstKey(way) * way.framesPerPhotograph()
         : landsFrame - way.before();
   }
 
-  /** Pictures shown before the one that stands on the first note. */
-  public int stepsToFirstKey(PictureRun way) {
-    int first = keys.map(k -> k.pictures().get(0)).orElse(0);
+  /** Photographs shown before the one that stands on the first note. */
+  public int stepsToFirstKey(PhotographRun way) {
+    int first = keys.map(k -> k.photographs().get(0)).orElse(0);
     return Math.max(0, (int) ((long) first * way.shown() / way.asked()) - 1);
   }
 
-  /** The frame after the last moved picture's exposure. */
-  public long endFrame(PictureRun way) {
+  /** The frame after the last moved photograph's exposure. */
+  public long endFrame(PhotographRun way) {
     return keys.isPresent()
-        ? keys.get().lastFrame() + way.framesPerPicture()
+        ? keys.get().lastFrame() + way.framesPerPhotograph()
         : landsFrame + way.from();
   }
 

@@ -8,16 +8,16 @@ import org.barsheet.plan.Rect;
 
 /**
  * The artwork drawn to scale, with every opening, its name, and how it moves. Drawn in black and
- * greys only; lengths are millimetres on paper from the map's top left corner.
+ * grays only; lengths are millimeters on paper from the map's top left corner.
  *
  * @param denominator the map is drawn at 1 to this
- * @param wide width of the map
- * @param high height of the map
+ * @param width width of the map
+ * @param height height of the map
  * @param marks what is drawn, undermost first
  * @param legend what the signs mean, a line for each
  */
 public record ArtworkMap(
-    double denominator, double wide, double high, List<MapMark> marks, List<String> legend) {
+    double denominator, double width, double height, List<MapMark> marks, List<String> legend) {
 
   /** Scales people know, and can reckon with. */
   private static final double[] SCALES = {
@@ -45,16 +45,16 @@ public record ArtworkMap(
 
   /** Draws a map as large as it fits. */
   public static ArtworkMap within(
-      Artwork artwork, List<Opening> openings, double wide, double high) {
+      Artwork artwork, List<Opening> openings, double width, double height) {
     double needed =
         Math.max(
-            artwork.squaresWide() * artwork.squareMillimetres() / (wide - RULER),
-            artwork.squaresHigh() * artwork.squareMillimetres() / (high - RULER));
+            artwork.squaresWide() * artwork.squareMillimeters() / (width - RULER),
+            artwork.squaresHigh() * artwork.squareMillimeters() / (height - RULER));
     double denominator = Math.ceil(needed / 100) * 100;
     for (int i = SCALES.length - 1; i >= 0; i--) {
       denominator = SCALES[i] >= needed ? SCALES[i] : denominator;
     }
-    double square = artwork.squareMillimetres() / denominator;
+    double square = artwork.squareMillimeters() / denominator;
     Drawing drawing = new Drawing(artwork, square);
     drawing.squares();
     openings.forEach(drawing::opening);
@@ -83,23 +83,23 @@ public record ArtworkMap(
      * squares are tiny on paper only some of their lines are drawn.
      */
     void squares() {
-      double wide = artwork.squaresWide() * square;
-      double high = artwork.squaresHigh() * square;
+      double width = artwork.squaresWide() * square;
+      double height = artwork.squaresHigh() * square;
       long step = (long) Math.ceil(LEAST_APART / square);
       long numbered = step * (long) Math.ceil(RULER / (step * square));
       for (long at = 0; at <= artwork.squaresWide(); at += step) {
-        line(RULER + at * square, RULER, RULER + at * square, RULER + high);
+        line(RULER + at * square, RULER, RULER + at * square, RULER + height);
         if (at % numbered == 0) {
           number(RULER + at * square, RULER / 2, at);
         }
       }
       for (long at = 0; at <= artwork.squaresHigh(); at += step) {
-        line(RULER, RULER + at * square, RULER + wide, RULER + at * square);
+        line(RULER, RULER + at * square, RULER + width, RULER + at * square);
         if (at % numbered == 0) {
           number(RULER / 2, RULER + at * square, at);
         }
       }
-      marks.add(new MapMark.Box(new Rect(RULER, RULER, wide, high), HEAVY, false));
+      marks.add(new MapMark.Box(new Rect(RULER, RULER, width, height), HEAVY, false));
     }
 
     private void line(double x1, double y1, double x2, double y2) {
@@ -152,8 +152,8 @@ public record ArtworkMap(
       return new Rect(
           RULER + squares.left() * square,
           RULER + squares.top() * square,
-          squares.wide() * square,
-          squares.high() * square);
+          squares.width() * square,
+          squares.height() * square);
     }
   }
 }

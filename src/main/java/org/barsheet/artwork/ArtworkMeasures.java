@@ -11,14 +11,14 @@ import org.barsheet.plan.Panel;
 import org.barsheet.plan.Plan;
 
 /**
- * How large everything is: in squares, on the model, and in the film's picture.
+ * How large everything is: in squares, on the model, and in the frame.
  *
  * @param wholeWide width in squares of the field that shows the whole artwork
- * @param pixelsPerSquare pixels of the film's picture to one square while the whole artwork is
+ * @param pixelsPerSquare pixels of the frame to one square while the whole artwork is
  *     shown
  * @param headroom the camera's pixels to one of the film's, where the camera is known
- * @param narrowestField width in squares of the narrowest part of a picture of the whole artwork
- *     that fills the film's picture without being blown up, where the camera is known
+ * @param narrowestField width in squares of the narrowest part of a photograph of the whole artwork
+ *     that fills the frame without being blown up, where the camera is known
  * @param openings in the plan's order
  */
 public record ArtworkMeasures(
@@ -39,7 +39,7 @@ public record ArtworkMeasures(
    * @param scale of the model it is photographed on
    * @param closest the panel that moves it or shows somebody in it and sees it largest, where one
    *     gives a field
-   * @param closestPixelsPerSquare pixels of the film's picture to one square there, 0 without one
+   * @param closestPixelsPerSquare pixels of the frame to one square there, 0 without one
    */
   public record OpeningMeasure(
       Opening opening, ModelScale scale, Optional<Panel> closest, double closestPixelsPerSquare) {}
@@ -48,7 +48,7 @@ public record ArtworkMeasures(
   public static ArtworkMeasures of(Plan plan) {
     Artwork artwork = plan.workshop().artwork();
     Film film = plan.film();
-    double wide =
+    double width =
         Math.max(artwork.squaresWide(), artwork.squaresHigh() * film.width() / film.height());
     OptionalDouble headroom =
         plan.workshop()
@@ -56,11 +56,11 @@ public record ArtworkMeasures(
             .map(camera -> OptionalDouble.of(new Optics(camera, film).headroom()))
             .orElse(OptionalDouble.empty());
     return new ArtworkMeasures(
-        wide,
-        film.width() / wide,
+        width,
+        film.width() / width,
         headroom,
         headroom.isPresent()
-            ? OptionalDouble.of(wide / headroom.getAsDouble())
+            ? OptionalDouble.of(width / headroom.getAsDouble())
             : OptionalDouble.empty(),
         plan.workshop().openings().stream().map(opening -> measure(opening, plan)).toList());
   }
@@ -69,10 +69,10 @@ public record ArtworkMeasures(
     Optional<Panel> closest = Optional.empty();
     double narrowest = Double.POSITIVE_INFINITY;
     for (Panel panel : plan.panels()) {
-      double wide = panel.field().map(ArtworkMeasures::narrowest).orElse(narrowest);
-      if (shows(panel, opening) && wide < narrowest) {
+      double width = panel.field().map(ArtworkMeasures::narrowest).orElse(narrowest);
+      if (shows(panel, opening) && width < narrowest) {
         closest = Optional.of(panel);
-        narrowest = wide;
+        narrowest = width;
       }
     }
     return new OpeningMeasure(
@@ -83,7 +83,7 @@ public record ArtworkMeasures(
   }
 
   private static double narrowest(Field field) {
-    return Math.min(field.from().wide(), field.to().wide());
+    return Math.min(field.from().width(), field.to().width());
   }
 
   private static boolean shows(Panel panel, Opening opening) {

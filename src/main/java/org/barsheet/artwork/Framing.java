@@ -10,7 +10,7 @@ import org.barsheet.timing.TimingSheet;
 
 /**
  * What the camera sees of the artwork on each frame of a shot, and where a part of the artwork lies
- * in the film's picture. Nothing is rounded; whoever prints a pixel rounds it, once.
+ * in the frame. Nothing is rounded; whoever prints a pixel rounds it, once.
  *
  * <p>A moving camera goes from the field of the shot's first frame to that of its last. Every edge
  * of the field goes a straight way, and its width changes by the same factor in equal steps, so
@@ -20,14 +20,14 @@ import org.barsheet.timing.TimingSheet;
  *
  * @param frames of the shot, at least one
  * @param field what the plan asks the camera to see
- * @param width of the film's picture in pixels
- * @param height of the film's picture in pixels
+ * @param width of the frame in pixels
+ * @param height of the frame in pixels
  */
 public record Framing(FrameSpan frames, Field field, int width, int height) {
 
   public Framing {
     if (frames.length() < 1 || width < 1 || height < 1) {
-      throw new IllegalArgumentException("a shot has a frame or more, a picture a pixel or more");
+      throw new IllegalArgumentException("a shot has a frame or more, a frame a pixel or more");
     }
   }
 
@@ -51,8 +51,8 @@ public record Framing(FrameSpan frames, Field field, int width, int height) {
     return new Rect(
         between(from.left(), to.left(), way),
         between(from.top(), to.top(), way),
-        between(from.wide(), to.wide(), way),
-        between(from.high(), to.high(), way));
+        between(from.width(), to.width(), way),
+        between(from.height(), to.height(), way));
   }
 
   /** Exact at both ends. */
@@ -70,29 +70,29 @@ public record Framing(FrameSpan frames, Field field, int width, int height) {
       return 0;
     }
     double gone = field.slow().progress((double) (frame - frames.start()) / steps);
-    double ratio = StrictMath.log(field.to().wide() / field.from().wide());
+    double ratio = StrictMath.log(field.to().width() / field.from().width());
     return ratio == 0 ? gone : StrictMath.expm1(gone * ratio) / StrictMath.expm1(ratio);
   }
 
   /**
-   * Where a part of the artwork lies in the film's picture on a film frame.
+   * Where a part of the artwork lies in the frame on a film frame.
    *
    * @param part in squares of the artwork: an opening's rectangle
    * @throws IllegalArgumentException if the frame is not one of the shot's
    */
-  public PictureRect inPicture(Rect part, long frame) {
+  public FrameRect inFrame(Rect part, long frame) {
     Rect seen = fieldAt(frame);
-    double across = width / seen.wide();
-    double down = height / seen.high();
-    return new PictureRect(
+    double across = width / seen.width();
+    double down = height / seen.height();
+    return new FrameRect(
         (part.left() - seen.left()) * across,
         (part.top() - seen.top()) * down,
-        part.wide() * across,
-        part.high() * down);
+        part.width() * across,
+        part.height() * down);
   }
 
-  /** Pixels of the film's picture to one square of the artwork on a film frame. */
+  /** Pixels of the frame to one square of the artwork on a film frame. */
   public double pixelsPerSquare(long frame) {
-    return width / fieldAt(frame).wide();
+    return width / fieldAt(frame).width();
   }
 }

@@ -3,7 +3,7 @@ package org.barsheet.artwork;
 /**
  * A flap on a hinge, lying on the table at 0 degrees. All of it is plain trigonometry.
  *
- * @param flap from the hinge to the free edge in millimetres, more than 0
+ * @param flap from the hinge to the free edge in millimeters, more than 0
  */
 public record HingeGeometry(double flap) {
 
@@ -13,22 +13,22 @@ public record HingeGeometry(double flap) {
     }
   }
 
-  /** Straight way of the free edge from one angle to another, in millimetres: 2·w·sin(Δθ/2). */
+  /** Straight way of the free edge from one angle to another, in millimeters: 2·w·sin(Δθ/2). */
   public double edgeStep(double fromDegrees, double toDegrees) {
     double half = StrictMath.toRadians(Math.abs(toDegrees - fromDegrees)) / 2;
     return 2 * flap * StrictMath.sin(half);
   }
 
-  /** Height of the free edge above the table in millimetres: w·sin θ. */
+  /** Height of the free edge above the table in millimeters: w·sin θ. */
   public double height(double degrees) {
     return flap * StrictMath.sin(StrictMath.toRadians(degrees));
   }
 
   /**
-   * How far a thread tied to the free edge has been pulled in through its guide, in millimetres:
+   * How far a thread tied to the free edge has been pulled in through its guide, in millimeters:
    * L(0) − L(θ), where L = √((w·cos θ)² + (w·sin θ − b)²). It shrinks again past 90 degrees.
    *
-   * @param guide height of the guide straight above the hinge in millimetres, b
+   * @param guide height of the guide straight above the hinge in millimeters, b
    */
   public double pull(double degrees, double guide) {
     return threadLength(0, guide) - threadLength(degrees, guide);

@@ -2,7 +2,7 @@ package org.barsheet.artwork;
 
 import org.barsheet.plan.Rect;
 
-/** Something drawn on the map of the artwork, in millimetres on paper. */
+/** Something drawn on the map of the artwork, in millimeters on paper. */
 public sealed interface MapMark {
 
   /**
@@ -16,7 +16,7 @@ public sealed interface MapMark {
   /**
    * A straight line.
    *
-   * @param grey whether it is grey instead of black
+   * @param gray whether it is gray instead of black
    * @param arrow whether it ends in the head of an arrow
    */
   record Stroke(
@@ -25,7 +25,7 @@ public sealed interface MapMark {
       double toX,
       double toY,
       double weight,
-      boolean grey,
+      boolean gray,
       boolean arrow)
       implements MapMark {}
 

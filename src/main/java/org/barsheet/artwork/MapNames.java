@@ -37,16 +37,16 @@ final class MapNames {
    */
   List<MapMark> place(String name, Rect opening, boolean signBeside) {
     List<String> lines = broken(name);
-    double wide = lines.stream().mapToInt(String::length).max().orElse(0) * LETTER;
-    double high = lines.size() * LINE;
-    double across = opening.wide() - (signBeside ? SIGN : 0);
-    double down = opening.high() - (signBeside ? 0 : SIGN);
-    if (wide <= across - GAP && high <= down - GAP) {
+    double width = lines.stream().mapToInt(String::length).max().orElse(0) * LETTER;
+    double height = lines.size() * LINE;
+    double across = opening.width() - (signBeside ? SIGN : 0);
+    double down = opening.height() - (signBeside ? 0 : SIGN);
+    if (width <= across - GAP && height <= down - GAP) {
       return text(lines, opening.left() + across / 2, opening.top() + down / 2);
     }
-    Rect place = beside(opening, Math.max(wide, LETTER), high);
+    Rect place = beside(opening, Math.max(width, LETTER), height);
     taken.add(place);
-    return text(lines, place.left() + place.wide() / 2, place.top() + place.high() / 2);
+    return text(lines, place.left() + place.width() / 2, place.top() + place.height() / 2);
   }
 
   /** A name in lines, a new one after each hyphen. */
@@ -55,16 +55,16 @@ final class MapNames {
   }
 
   /** The first free place: below, above, to the right, to the left; below where none is free. */
-  private Rect beside(Rect opening, double wide, double high) {
-    double middle = opening.left() + (opening.wide() - wide) / 2;
-    double level = opening.top() + (opening.high() - high) / 2;
-    Rect below = new Rect(middle, opening.top() + opening.high() + GAP, wide, high);
+  private Rect beside(Rect opening, double width, double height) {
+    double middle = opening.left() + (opening.width() - width) / 2;
+    double level = opening.top() + (opening.height() - height) / 2;
+    Rect below = new Rect(middle, opening.top() + opening.height() + GAP, width, height);
     List<Rect> places =
         List.of(
             below,
-            new Rect(middle, opening.top() - high - GAP, wide, high),
-            new Rect(opening.left() + opening.wide() + GAP, level, wide, high),
-            new Rect(opening.left() - wide - GAP, level, wide, high));
+            new Rect(middle, opening.top() - height - GAP, width, height),
+            new Rect(opening.left() + opening.width() + GAP, level, width, height),
+            new Rect(opening.left() - width - GAP, level, width, height));
     return places.stream().filter(this::isFree).findFirst().orElse(below);
   }
 
@@ -75,8 +75,8 @@ final class MapNames {
   private boolean isWithin(Rect place) {
     return place.left() >= sheet.left()
         && place.top() >= sheet.top()
-        && place.left() + place.wide() <= sheet.left() + sheet.wide()
-        && place.top() + place.high() <= sheet.top() + sheet.high();
+        && place.left() + place.width() <= sheet.left() + sheet.width()
+        && place.top() + place.height() <= sheet.top() + sheet.height();
   }
 
   private static List<MapMark> text(List<String> lines, double x, double y) {

@@ -23,18 +23,18 @@ public sealed interface Measure {
   double whole();
 
   /**
-   * The amount at a picture.
+   * The amount at a photograph.
    *
-   * @param picture from 0, the model at rest
+   * @param photograph from 0, the model at rest
    * @param progress share of the movement done, 0 to 1
    * @param evenIn what that share is a share of
    */
-  double amount(int picture, double progress, EvenIn evenIn);
+  double amount(int photograph, double progress, EvenIn evenIn);
 
-  /** Way of the free edge between two amounts in millimetres, where something has an edge. */
+  /** Way of the free edge between two amounts in millimeters, where something has an edge. */
   OptionalDouble edgeStep(double from, double to);
 
-  /** Height of the free edge above the table in millimetres, where it leaves the table. */
+  /** Height of the free edge above the table in millimeters, where it leaves the table. */
   OptionalDouble height(double amount);
 
   /** Share of the hole that is uncovered at an amount, seen from straight above, 0 to 1. */
@@ -43,25 +43,25 @@ public sealed interface Measure {
   /** The measure of an opening, at the size of its model. */
   static Measure of(Opening opening, Artwork artwork) {
     double enlarged = artwork.model(opening.model()).map(Artwork.Model::enlarged).orElse(1.0);
-    double square = artwork.squareMillimetres() * enlarged;
-    double wide = opening.rect().wide() * square;
-    double high = opening.rect().high() * square;
+    double square = artwork.squareMillimeters() * enlarged;
+    double width = opening.rect().width() * square;
+    double height = opening.rect().height() * square;
     if (opening.motion() instanceof Hinged hinged) {
-      double flap = isAcross(hinged.hinge()) ? wide : high;
+      double flap = isAcross(hinged.hinge()) ? width : height;
       return new Turn(hinged.degrees(), new HingeGeometry(flap));
     }
     if (opening.motion() instanceof Slides slides) {
-      double hole = isAcross(slides.towards()) ? wide : high;
-      return new Slide(slides.millimetres() > 0 ? slides.millimetres() : hole, hole);
+      double hole = isAcross(slides.toward()) ? width : height;
+      return new Slide(slides.millimeters() > 0 ? slides.millimeters() : hole, hole);
     }
     if (opening.motion() instanceof LiftsOff lifts) {
-      return new Lift(lifts.millimetres());
+      return new Lift(lifts.millimeters());
     }
     if (opening.motion() instanceof Brightens brightens) {
       return new Light(brightens.percent());
     }
     if (opening.motion() instanceof Iris iris) {
-      return new Widening(wide * iris.percent() / 100, wide);
+      return new Widening(width * iris.percent() / 100, width);
     }
     Values values = (Values) opening.motion();
     return new Listed(values.values(), values.unit());
@@ -84,7 +84,7 @@ public sealed interface Measure {
     }
 
     @Override
-    public double amount(int picture, double progress, EvenIn evenIn) {
+    public double amount(int photograph, double progress, EvenIn evenIn) {
       return evenIn == EvenIn.ANGLE
           ? whole * progress
           : HingeGeometry.angleAtShare(progress, whole);
@@ -109,8 +109,8 @@ public sealed interface Measure {
   /**
    * A shutter that slides on the table.
    *
-   * @param whole how far it goes in millimetres
-   * @param hole size of the hole in that direction in millimetres
+   * @param whole how far it goes in millimeters
+   * @param hole size of the hole in that direction in millimeters
    */
   record Slide(double whole, double hole) implements Measure {
     @Override
@@ -119,7 +119,7 @@ public sealed interface Measure {
     }
 
     @Override
-    public double amount(int picture, double progress, EvenIn evenIn) {
+    public double amount(int photograph, double progress, EvenIn evenIn) {
       return whole * progress;
     }
 
@@ -141,9 +141,9 @@ public sealed interface Measure {
 
   /**
    * A piece lifted straight up and then taken away: seen from straight above it covers its hole
-   * until the last picture.
+   * until the last photograph.
    *
-   * @param whole how high in millimetres
+   * @param whole how high in millimeters
    */
   record Lift(double whole) implements Measure {
     @Override
@@ -152,7 +152,7 @@ public sealed interface Measure {
     }
 
     @Override
-    public double amount(int picture, double progress, EvenIn evenIn) {
+    public double amount(int photograph, double progress, EvenIn evenIn) {
       return whole * progress;
     }
 
@@ -184,7 +184,7 @@ public sealed interface Measure {
     }
 
     @Override
-    public double amount(int picture, double progress, EvenIn evenIn) {
+    public double amount(int photograph, double progress, EvenIn evenIn) {
       return whole * progress;
     }
 
@@ -207,8 +207,8 @@ public sealed interface Measure {
   /**
    * A hole that grows from its middle.
    *
-   * @param whole its width in millimetres when the movement is done
-   * @param full its full width in millimetres
+   * @param whole its width in millimeters when the movement is done
+   * @param full its full width in millimeters
    */
   record Widening(double whole, double full) implements Measure {
     @Override
@@ -218,7 +218,7 @@ public sealed interface Measure {
 
     /** The hole's area grows with the square of its width. */
     @Override
-    public double amount(int picture, double progress, EvenIn evenIn) {
+    public double amount(int photograph, double progress, EvenIn evenIn) {
       return whole * (evenIn == EvenIn.ANGLE ? progress : StrictMath.sqrt(progress));
     }
 
@@ -240,10 +240,10 @@ public sealed interface Measure {
   }
 
   /**
-   * A value of its own for each picture; what it uncovers is not known and counts as the share of
+   * A value of its own for each photograph; what it uncovers is not known and counts as the share of
    * the largest value.
    *
-   * @param values of pictures 1, 2 …; the last one stands for pictures past it
+   * @param values of photographs 1, 2 …; the last one stands for photographs past it
    * @param unit the plan's word
    */
   record Listed(List<Double> values, String unit) implements Measure {
@@ -257,8 +257,8 @@ public sealed interface Measure {
     }
 
     @Override
-    public double amount(int picture, double progress, EvenIn evenIn) {
-      return picture == 0 ? 0 : values.get(Math.min(picture, values.size()) - 1);
+    public double amount(int photograph, double progress, EvenIn evenIn) {
+      return photograph == 0 ? 0 : values.get(Math.min(photograph, values.size()) - 1);
     }
 
     @Override

@@ -7,9 +7,9 @@ import org.barsheet.plan.Opening;
  * Size of a model under the camera.
  *
  * @param model what it is
- * @param squareMillimetres side of one square of the artwork as it is on the model
+ * @param squareMillimeters side of one square of the artwork as it is on the model
  */
-public record ModelScale(Artwork.Model model, double squareMillimetres) {
+public record ModelScale(Artwork.Model model, double squareMillimeters) {
 
   /** The scale of the model that an opening is photographed on. */
   public static ModelScale of(Opening opening, Artwork artwork) {
@@ -17,7 +17,7 @@ public record ModelScale(Artwork.Model model, double squareMillimetres) {
   }
 
   public static ModelScale of(Artwork.Model model, Artwork artwork) {
-    return new ModelScale(model, artwork.squareMillimetres() * model.enlarged());
+    return new ModelScale(model, artwork.squareMillimeters() * model.enlarged());
   }
 
   /** How many times larger than in the artwork. */
@@ -25,8 +25,8 @@ public record ModelScale(Artwork.Model model, double squareMillimetres) {
     return model.enlarged();
   }
 
-  /** A length given in squares, in millimetres on the model. */
-  public double millimetres(double squares) {
-    return squares * squareMillimetres;
+  /** A length given in squares, in millimeters on the model. */
+  public double millimeters(double squares) {
+    return squares * squareMillimeters;
   }
 }

@@ -28,11 +28,11 @@ final class MotionMarks {
     if (motion instanceof Hinged hinged) {
       return isUpright(hinged.hinge());
     }
-    return motion instanceof Slides slides && isUpright(slides.towards());
+    return motion instanceof Slides slides && isUpright(slides.toward());
   }
 
-  private static boolean isUpright(Side towards) {
-    return towards == Side.TOP || towards == Side.BOTTOM;
+  private static boolean isUpright(Side toward) {
+    return toward == Side.TOP || toward == Side.BOTTOM;
   }
 
   /** The sign for a motion, in the lower right part of a rectangle on paper. */
@@ -40,7 +40,7 @@ final class MotionMarks {
     if (motion instanceof Hinged hinged) {
       return hinged(hinged.hinge(), rect);
     } else if (motion instanceof Slides slides) {
-      return slides(slides.towards(), rect);
+      return slides(slides.toward(), rect);
     } else if (motion instanceof LiftsOff) {
       return lifted(rect);
     } else if (motion instanceof Brightens) {
@@ -58,14 +58,14 @@ final class MotionMarks {
   }
 
   /** An arrow from inside the opening out over the edge that the shutter goes to. */
-  private static List<MapMark> slides(Side towards, Rect rect) {
-    return List.of(arrow(towards, rect, 0.6, -0.3));
+  private static List<MapMark> slides(Side toward, Rect rect) {
+    return List.of(arrow(toward, rect, 0.6, -0.3));
   }
 
   /** The edge of a rectangle on a side. */
   private static MapMark edge(Side side, Rect rect, double weight) {
-    double right = rect.left() + rect.wide();
-    double bottom = rect.top() + rect.high();
+    double right = rect.left() + rect.width();
+    double bottom = rect.top() + rect.height();
     double x1 = side == Side.RIGHT ? right : rect.left();
     double x2 = side == Side.LEFT ? rect.left() : right;
     double y1 = side == Side.BOTTOM ? bottom : rect.top();
@@ -74,7 +74,7 @@ final class MotionMarks {
   }
 
   /**
-   * An arrow towards a side: along the foot of the rectangle, or upright along its right side.
+   * An arrow toward a side: along the foot of the rectangle, or upright along its right side.
    *
    * @param from where it begins, as a share of the way from that side across the rectangle
    * @param to where it ends
@@ -82,23 +82,23 @@ final class MotionMarks {
   private static MapMark arrow(Side side, Rect rect, double from, double to) {
     boolean across = !isUpright(side);
     boolean backwards = side == Side.RIGHT || side == Side.BOTTOM;
-    double length = across ? rect.wide() : rect.high();
+    double length = across ? rect.width() : rect.height();
     double start = (backwards ? 1 - from : from) * length;
     double end = (backwards ? 1 - to : to) * length;
     double beside = SMALL;
     return across
         ? new MapMark.Stroke(
             rect.left() + start,
-            rect.top() + rect.high() - beside,
+            rect.top() + rect.height() - beside,
             rect.left() + end,
-            rect.top() + rect.high() - beside,
+            rect.top() + rect.height() - beside,
             THIN,
             false,
             true)
         : new MapMark.Stroke(
-            rect.left() + rect.wide() - beside,
+            rect.left() + rect.width() - beside,
             rect.top() + start,
-            rect.left() + rect.wide() - beside,
+            rect.left() + rect.width() - beside,
             rect.top() + end,
             THIN,
             false,
@@ -106,14 +106,14 @@ final class MotionMarks {
   }
 
   private static double cornerX(Rect rect) {
-    return rect.left() + rect.wide() - 1.5 * SMALL;
+    return rect.left() + rect.width() - 1.5 * SMALL;
   }
 
   private static double cornerY(Rect rect) {
-    return rect.top() + rect.high() - 1.5 * SMALL;
+    return rect.top() + rect.height() - 1.5 * SMALL;
   }
 
-  /** The point of an arrow that comes towards the eye: a dot in a ring. */
+  /** The point of an arrow that comes toward the eye: a dot in a ring. */
   private static List<MapMark> lifted(Rect rect) {
     return List.of(
         new MapMark.Ring(cornerX(rect), cornerY(rect), SMALL, THIN, false),

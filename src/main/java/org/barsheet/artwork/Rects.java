@@ -13,12 +13,12 @@ public final class Rects {
 
   /** Width of what two rectangles share; 0 or less where they do not overlap. */
   public static double sharedWide(Rect one, Rect other) {
-    return shared(one.left(), one.wide(), other.left(), other.wide());
+    return shared(one.left(), one.width(), other.left(), other.width());
   }
 
   /** Height of what two rectangles share; 0 or less where they do not overlap. */
   public static double sharedHigh(Rect one, Rect other) {
-    return shared(one.top(), one.high(), other.top(), other.high());
+    return shared(one.top(), one.height(), other.top(), other.height());
   }
 
   private static double shared(double from, double length, double otherFrom, double otherLength) {
@@ -32,15 +32,15 @@ public final class Rects {
 
   /** The same rectangle further to the right and further down. */
   public static Rect moved(Rect rect, double right, double down) {
-    return new Rect(rect.left() + right, rect.top() + down, rect.wide(), rect.high());
+    return new Rect(rect.left() + right, rect.top() + down, rect.width(), rect.height());
   }
 
   /** The smallest rectangle that holds all of some, at least one. */
   public static Rect around(List<Rect> rects) {
     double left = rects.stream().mapToDouble(Rect::left).min().orElseThrow();
     double top = rects.stream().mapToDouble(Rect::top).min().orElseThrow();
-    double right = rects.stream().mapToDouble(r -> r.left() + r.wide()).max().orElseThrow();
-    double bottom = rects.stream().mapToDouble(r -> r.top() + r.high()).max().orElseThrow();
+    double right = rects.stream().mapToDouble(r -> r.left() + r.width()).max().orElseThrow();
+    double bottom = rects.stream().mapToDouble(r -> r.top() + r.height()).max().orElseThrow();
     return new Rect(left, top, right - left, bottom - top);
   }
 
@@ -50,9 +50,9 @@ public final class Rects {
    * @param highPerWide height for each unit of width
    */
   public static Rect shaped(Rect rect, double highPerWide) {
-    double wide = Math.max(rect.wide(), rect.high() / highPerWide);
-    double high = wide * highPerWide;
+    double width = Math.max(rect.width(), rect.height() / highPerWide);
+    double height = width * highPerWide;
     return new Rect(
-        rect.left() + (rect.wide() - wide) / 2, rect.top() + (rect.high() - high) / 2, wide, high);
+        rect.left() + (rect.width() - width) / 2, rect.top() + (rect.height() - height) / 2, width, height);
   }
 }

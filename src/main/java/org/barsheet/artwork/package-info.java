@@ -1,5 +1,5 @@
 /**
- * Sizes on the paper artwork and in the camera's picture; entry class {@link
+ * Sizes on the paper artwork and in the camera's photograph; entry class {@link
  * org.barsheet.artwork.Measure}.
  */
 @NullMarked

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.barsheet.artwork.ClipCrop;
-import org.barsheet.artwork.ColourWords;
-import org.barsheet.artwork.KeyColour;
+import org.barsheet.artwork.ColorWords;
+import org.barsheet.artwork.KeyColor;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.FilmClock;
@@ -49,7 +49,7 @@ final class CallAdvice {
             + ") over headphones from its very beginning, on another device than the camera.",
         countIn(),
         clap(),
-        "Clap once more, in the picture, after the music has ended.",
+        "Clap once more, in the frame, after the music has ended.",
         "Be ready and still "
             + handle
             + " before you are seen; keep still "
@@ -86,7 +86,7 @@ final class CallAdvice {
   private String clap() {
     Seconds agreed = film.pop().map(Seconds.ZERO::minus).orElse(sound.clicks().get(0).at());
     Seconds at = performer.clap().map(Performer.Clap::at).orElse(agreed.minus(musicStart()));
-    return "Clap once, in the picture, "
+    return "Clap once, in the frame, "
         + with()
         + inFile(at.plus(musicStart()))
         + ", "
@@ -112,7 +112,7 @@ final class CallAdvice {
         : "together with the first click at ";
   }
 
-  List<String> picture() {
+  List<String> frame() {
     List<String> lines = new ArrayList<>();
     for (Opening opening : seen.stream().map(Appearance::opening).distinct().toList()) {
       lines.add(shape(opening));
@@ -128,42 +128,42 @@ final class CallAdvice {
   private String rate() {
     return performer
         .clipRate()
-        .map(said -> said + " frames a second, as you said, never variable")
+        .map(said -> said + " fps, as you said, never variable")
         .orElse(
             film.rate()
-                + " frames a second if the camera has it, else whatever it has, never variable");
+                + " fps if the camera has it, else whatever it has, never variable");
   }
 
   private String shape(Opening opening) {
-    double wide = opening.rect().wide();
-    double high = opening.rect().high();
-    String hold = high > wide ? "upright" : high < wide ? "lying" : "either way";
+    double width = opening.rect().width();
+    double height = opening.rect().height();
+    String hold = height > width ? "upright" : height < width ? "lying" : "either way";
     return opening.name()
         + " is "
-        + plain(BigDecimal.valueOf(wide))
+        + plain(BigDecimal.valueOf(width))
         + " squares of the artwork wide by "
-        + plain(BigDecimal.valueOf(high))
+        + plain(BigDecimal.valueOf(height))
         + " high: hold the camera "
         + hold
         + used(opening)
         + ".";
   }
 
-  /** How much of the clip's picture is seen. */
+  /** How much of the clip's frame is seen. */
   private String used(Opening opening) {
     return ClipCrop.of(performer, opening.rect())
         .map(
             crop ->
                 "; of your "
                     + size(performer.clipWidth(), performer.clipHeight())
-                    + " picture "
-                    + size(Math.round(crop.wide()), Math.round(crop.high()))
+                    + " frame "
+                    + size(Math.round(crop.width()), Math.round(crop.height()))
                     + " in the middle is used")
         .orElse("");
   }
 
-  private static String size(long wide, long high) {
-    return wide + " × " + high;
+  private static String size(long width, long height) {
+    return width + " × " + height;
   }
 
   private Optional<String> backing(Opening opening) {
@@ -178,17 +178,17 @@ final class CallAdvice {
             backing ->
                 "The backing is "
                     + backing
-                    + ": wear nothing of that colour."
+                    + ": wear nothing of that color."
                     + tooNear(backing).map(CallAdvice::clothes).orElse(""));
   }
 
-  private Optional<KeyColour> tooNear(String backing) {
-    return KeyColour.backing(backing, performer.clothes()).filter(KeyColour::isTooNear);
+  private Optional<KeyColor> tooNear(String backing) {
+    return KeyColor.backing(backing, performer.clothes()).filter(KeyColor::isTooNear);
   }
 
-  private static String clothes(KeyColour key) {
+  private static String clothes(KeyColor key) {
     return " What you noted, "
-        + ColourWords.named(key.nearest())
+        + ColorWords.named(key.nearest())
         + ", is too near it: wear something else.";
   }
 

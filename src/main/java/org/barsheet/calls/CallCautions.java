@@ -22,8 +22,8 @@ final class CallCautions {
       List.of(
           "If you are a child, a parent or guardian reads this page first, agrees in writing, is"
               + " there while you film, and keeps the recording safe.",
-          "Working hours, breaks, licences and chaperones for children are set by law and differ"
-              + " by place and age: check the local law and whether a licence is needed.");
+          "Working hours, breaks, licenses and chaperones for children are set by law and differ"
+              + " by place and age: check the local law and whether a license is needed.");
 
   private CallCautions() {}
 }

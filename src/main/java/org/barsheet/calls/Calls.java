@@ -59,7 +59,7 @@ public final class Calls {
         seen.stream().map(this::line).toList(),
         List.of(
             new Call.Section("Play along", advice.playAlong()),
-            new Call.Section("Picture", advice.picture()),
+            new Call.Section("Frame", advice.frame()),
             new Call.Section("Send", advice.send())));
   }
 
@@ -120,7 +120,7 @@ public final class Calls {
       return edgeOpposite(hinged.hinge());
     }
     if (motion instanceof Opening.Slides slides) {
-      return edgeOpposite(slides.towards());
+      return edgeOpposite(slides.toward());
     }
     return motion instanceof Opening.Iris ? "the middle" : "all of it at once";
   }

@@ -21,6 +21,6 @@ public record ChangeLine(
     BARS,
     CUE,
     PANEL,
-    PICTURES
+    PHOTOGRAPHS
   }
 }

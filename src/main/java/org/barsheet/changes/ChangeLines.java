@@ -9,12 +9,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.barsheet.changes.ChangeLine.Kind;
 import org.barsheet.changes.LaidFilm.LaidCue;
-import org.barsheet.changes.PictureChange.Use;
+import org.barsheet.changes.PhotographChange.Use;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.timing.LaidPanel;
 import org.barsheet.timing.PanelChange;
 
-/** Everything that moved, a line each: bars, cues, panels, pictures. */
+/** Everything that moved, a line each: bars, cues, panels, photographs. */
 final class ChangeLines {
 
   private ChangeLines() {}
@@ -26,7 +26,7 @@ final class ChangeLines {
         .forEach(shift -> lines.add(bars(shift)));
     changes.cues().forEach(cue -> lines.add(cue(cue)));
     changes.panels().forEach(panel -> lines.add(panel(panel)));
-    addPictures(lines, changes.pictures());
+    addPhotographs(lines, changes.photographs());
     return List.copyOf(lines);
   }
 
@@ -98,43 +98,43 @@ final class ChangeLines {
         + panel.cue();
   }
 
-  /** Pictures of one movement in a row that are to be used alike stand on one line. */
-  private static void addPictures(List<ChangeLine> lines, List<PictureChange> pictures) {
+  /** Photographs of one movement in a row that are to be used alike stand on one line. */
+  private static void addPhotographs(List<ChangeLine> lines, List<PhotographChange> photographs) {
     Set<String> kept =
-        pictures.stream()
-            .flatMap(picture -> picture.instead().stream())
+        photographs.stream()
+            .flatMap(photograph -> photograph.instead().stream())
             .collect(Collectors.toUnmodifiableSet());
-    for (int i = 0; i < pictures.size(); ) {
+    for (int i = 0; i < photographs.size(); ) {
       int end = i + 1;
-      while (end < pictures.size() && goesOn(pictures.get(end - 1), pictures.get(end), kept)) {
+      while (end < photographs.size() && goesOn(photographs.get(end - 1), photographs.get(end), kept)) {
         end++;
       }
-      lines.add(pictures(pictures.subList(i, end), kept));
+      lines.add(photographs(photographs.subList(i, end), kept));
       i = end;
     }
   }
 
-  private static boolean goesOn(PictureChange last, PictureChange next, Set<String> kept) {
+  private static boolean goesOn(PhotographChange last, PhotographChange next, Set<String> kept) {
     return last.use() == next.use()
         && (last.use() != Use.NOT_SHOWN
-            || kept.contains(last.picture()) == kept.contains(next.picture()))
+            || kept.contains(last.photograph()) == kept.contains(next.photograph()))
         && last.use() != Use.RESAMPLE
         && movement(last).equals(movement(next));
   }
 
-  private static String movement(PictureChange picture) {
-    return picture.picture().substring(0, picture.picture().lastIndexOf(' ') + 1);
+  private static String movement(PhotographChange photograph) {
+    return photograph.photograph().substring(0, photograph.photograph().lastIndexOf(' ') + 1);
   }
 
-  private static ChangeLine pictures(List<PictureChange> alike, Set<String> kept) {
-    PictureChange first = alike.get(0);
-    PictureChange last = alike.get(alike.size() - 1);
+  private static ChangeLine photographs(List<PhotographChange> alike, Set<String> kept) {
+    PhotographChange first = alike.get(0);
+    PhotographChange last = alike.get(alike.size() - 1);
     String name =
         alike.size() == 1
-            ? first.picture()
-            : first.picture() + " to " + last.picture().substring(movement(last).length());
+            ? first.photograph()
+            : first.photograph() + " to " + last.photograph().substring(movement(last).length());
     return new ChangeLine(
-        Kind.PICTURES,
+        Kind.PHOTOGRAPHS,
         name,
         first.instead().orElse(""),
         percent(first.progress()) + (alike.size() == 1 ? "" : " to " + percent(last.progress())),
@@ -142,18 +142,18 @@ final class ChangeLines {
         todo(first, alike.size(), kept));
   }
 
-  private static String todo(PictureChange picture, int count, Set<String> kept) {
-    return switch (picture.use()) {
+  private static String todo(PhotographChange photograph, int count, Set<String> kept) {
+    return switch (photograph.use()) {
       case STILL_SERVES -> count == 1 ? "still serves" : all(count) + " still serve";
       case RESAMPLE ->
-          "put the old pictures aside; their "
-              + picture.instead().orElseThrow()
+          "put the old photographs aside; their "
+              + photograph.instead().orElseThrow()
               + " becomes this one, "
-              + percent(picture.error())
+              + percent(photograph.error())
               + " off";
       case TAKE -> count == 1 ? "to be taken" : all(count) + " to be taken";
       case NOT_SHOWN ->
-          kept.contains(picture.picture())
+          kept.contains(photograph.photograph())
               ? "not shown under this name any more, but under another: keep it"
               : "not shown any more";
     };

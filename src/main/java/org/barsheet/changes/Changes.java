@@ -3,32 +3,32 @@ package org.barsheet.changes;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.barsheet.changes.PictureChange.Use;
+import org.barsheet.changes.PhotographChange.Use;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.revision.Revision;
 import org.barsheet.timing.PanelChange;
 
 /**
- * What moved between two runs, and which photographed pictures still serve.
+ * What moved between two runs, and which photographs still serve.
  *
  * @param rates the two frame rates where they differ: then no frame can be compared
  * @param bars runs of bars by how much later they begin; none where the rates differ
  * @param cues returns and marks that are new, gone, elsewhere or numbered anew
  * @param panels panels that do not lie as they did; none where the rates differ
- * @param pictures every picture of both runs
+ * @param photographs every photograph of both runs
  */
 public record Changes(
     Optional<RateChange> rates,
     List<BarShift> bars,
     List<CueChange> cues,
     List<PanelChange> panels,
-    List<PictureChange> pictures) {
+    List<PhotographChange> photographs) {
 
   public Changes {
     bars = List.copyOf(bars);
     cues = List.copyOf(cues);
     panels = List.copyOf(panels);
-    pictures = List.copyOf(pictures);
+    photographs = List.copyOf(photographs);
   }
 
   /**
@@ -51,7 +51,7 @@ public record Changes(
             .filter(change -> !change.isAsBefore())
             .toList(),
         sameRate ? PanelChange.between(before.panels(), now.panels()) : List.of(),
-        PictureChange.between(before.shots(), now.shots()));
+        PhotographChange.between(before.shots(), now.shots()));
   }
 
   /** Whether everything lies and serves as it did. */
@@ -60,12 +60,12 @@ public record Changes(
         && bars.stream().allMatch(shift -> shift.frames() == 0)
         && cues.isEmpty()
         && panels.isEmpty()
-        && count(Use.STILL_SERVES) == pictures.size();
+        && count(Use.STILL_SERVES) == photographs.size();
   }
 
-  /** How many pictures are to be used in a way. */
+  /** How many photographs are to be used in a way. */
   public long count(Use use) {
-    return pictures.stream().filter(picture -> picture.use() == use).count();
+    return photographs.stream().filter(photograph -> photograph.use() == use).count();
   }
 
   /** The changes in sentences without closing full stops, the largest first. */
@@ -88,7 +88,7 @@ public record Changes(
             change ->
                 "the film runs at "
                     + change.now()
-                    + " frames a second and ran at "
+                    + " fps and ran at "
                     + change.before()
                     + ": every frame number is new")
         .toList();
@@ -98,7 +98,7 @@ public record Changes(
     return cues.stream().map(CueChange::sentence).toList();
   }
 
-  /** Everything that moved and every picture, a line each. */
+  /** Everything that moved and every photograph, a line each. */
   public List<ChangeLine> lines() {
     return ChangeLines.of(this);
   }

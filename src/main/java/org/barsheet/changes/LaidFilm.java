@@ -179,8 +179,8 @@ public record LaidFilm(
    * @param model what is under the camera
    * @param layer from 1
    * @param accentFrame frame of the sounding accent
-   * @param landsFrame frame of the landing picture
-   * @param firstGapFrame frame of the first moved picture
+   * @param landsFrame frame of the landing photograph
+   * @param firstGapFrame frame of the first moved photograph
    * @param exposures from the shot's first frame to its last
    */
   public record LaidReveal(
@@ -197,13 +197,13 @@ public record LaidFilm(
   }
 
   /**
-   * A picture shown for a run of frames.
+   * A photograph shown for a run of frames.
    *
    * @param frames film frames, at least one
-   * @param picture its permanent name
+   * @param photograph its permanent name
    * @param progress share of the movement done in it, 0 to 1
    */
-  public record LaidExposure(FrameSpan frames, String picture, BigDecimal progress) {
+  public record LaidExposure(FrameSpan frames, String photograph, BigDecimal progress) {
     public LaidExposure {
       progress = progress.stripTrailingZeros();
     }

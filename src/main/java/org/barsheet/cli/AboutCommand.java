@@ -21,8 +21,8 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  barsheet about score.mid",
-      "  barsheet about score.mid --as json    every figure, for a program",
-      "  barsheet about score.mid --as csv     a row a part",
+      "  barsheet about score.mid --format json    every figure, for a program",
+      "  barsheet about score.mid --format csv     a row a part",
     })
 final class AboutCommand implements Callable<Integer> {
 
@@ -31,7 +31,7 @@ final class AboutCommand implements Callable<Integer> {
   @Parameters(paramLabel = "SCORE", description = "A Standard MIDI File (.mid).")
   private Path score = Path.of("");
 
-  @Mixin private AsOption form = new AsOption();
+  @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {

@@ -60,7 +60,7 @@ final class AboutText {
       return Figures.count(perFrame.ticks(), "tick")
           + " a frame at "
           + perFrame.rate()
-          + " frames a second (real time, no beats)";
+          + " fps (real time, no beats)";
     }
     return Figures.count(((Division.PerQuarter) division).ticks(), "tick") + " a quarter note";
   }
@@ -83,7 +83,7 @@ final class AboutText {
     Seconds beat =
         music.tempo().perQuarterAt(start).times(music.bars().first().meter().feltBeatQuarters());
     return Figures.number(Seconds.of(60).dividedBy(beat), 3)
-        + " felt beats a minute at the start, "
+        + " felt bpm at the start, "
         + noteOf(music.bars().first().meter())
         + " each, "
         + Figures.count(music.score().tempoEvents(), "tempo event");

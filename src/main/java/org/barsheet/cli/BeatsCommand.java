@@ -41,7 +41,7 @@ import picocli.CommandLine.Spec;
       "  barsheet beats score.mid",
       "  barsheet beats played.mid --meter 3/4 --bpm 92",
       "  barsheet beats played.mid --rivals    twice as fast, or another first beat?",
-      "  barsheet beats score.mid --pin 1=0.52 --pin 33=61.04 --as csv",
+      "  barsheet beats score.mid --pin 1=0.52 --pin 33=61.04 --format csv",
     })
 final class BeatsCommand implements Callable<Integer> {
 
@@ -69,7 +69,7 @@ final class BeatsCommand implements Callable<Integer> {
   @Option(
       names = "--bpm",
       paramLabel = "BPM",
-      description = "Felt beats a minute to expect in playing, roughly.")
+      description = "Felt bpm to expect in playing, roughly.")
   private Optional<String> bpm = Optional.empty();
 
   @Option(
@@ -83,7 +83,7 @@ final class BeatsCommand implements Callable<Integer> {
       description = "Instead of beats, the other ways to hear them, and what asks for each.")
   private boolean rivals;
 
-  @Mixin private AsOption form = new AsOption();
+  @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {
@@ -171,7 +171,7 @@ final class BeatsCommand implements Callable<Integer> {
     } catch (IllegalArgumentException noNumber) {
       // told below
     }
-    throw wrong("--bpm '" + text + "' is no tempo; write beats a minute, 10 to 999");
+    throw wrong("--bpm '" + text + "' is no tempo; write bpm, 10 to 999");
   }
 
   private List<Pin> pinned() {

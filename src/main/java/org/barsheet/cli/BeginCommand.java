@@ -65,7 +65,7 @@ final class BeginCommand implements Callable<Integer> {
     spec.commandLine().getOut().println(plan);
     spec.commandLine()
         .getErr()
-        .println("at " + rate() + " frames a second; next: barsheet make " + plan);
+        .println("at " + rate() + " fps; next: barsheet make " + plan);
     return ExitStatus.DONE;
   }
 

@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.barsheet.changes.ChangeLine;
 import org.barsheet.changes.Changes;
-import org.barsheet.changes.PictureChange.Use;
+import org.barsheet.changes.PhotographChange.Use;
 
 /** What moved, as it is told on a terminal. */
 final class ChangesText {
@@ -31,27 +31,27 @@ final class ChangesText {
               + (sentences.size() - MOST_SENTENCES)
               + " more, on the workbook's sheet Changes");
     }
-    out.println("  " + pictures(changes));
+    out.println("  " + photographs(changes));
   }
 
   /** What moved, all of it. */
   static void printAll(Changes changes, PrintWriter out) {
     if (changes.isNone()) {
-      out.println("nothing moved; every picture still serves");
+      out.println("nothing moved; every photograph still serves");
       return;
     }
     changes.sentences().forEach(out::println);
     for (ChangeLine line : changes.lines()) {
-      if (line.kind() == ChangeLine.Kind.PICTURES) {
+      if (line.kind() == ChangeLine.Kind.PHOTOGRAPHS) {
         out.println(line.name() + ": " + line.remedy());
       }
     }
-    out.println(pictures(changes));
+    out.println(photographs(changes));
   }
 
-  private static String pictures(Changes changes) {
+  private static String photographs(Changes changes) {
     long serve = changes.count(Use.STILL_SERVES);
-    return Figures.count(changes.pictures().size(), "picture")
+    return Figures.count(changes.photographs().size(), "photograph")
         + ": "
         + serve
         + (serve == 1 ? " still serves, " : " still serve, ")

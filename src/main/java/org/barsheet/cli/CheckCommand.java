@@ -34,7 +34,7 @@ import picocli.CommandLine.TypeConversionException;
       "Examples:",
       "  barsheet check plan.yaml",
       "  barsheet check plan.yaml --fail-on warning && echo all well",
-      "  barsheet check plan.yaml --as json",
+      "  barsheet check plan.yaml --format json",
       "  barsheet check plan.yaml --watch         again after every save, until Ctrl-C",
       "  barsheet check plan.yaml --answers 5     how else could the panels lie, and at what cost?",
     })
@@ -74,7 +74,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private WatchOption repeat = new WatchOption();
 
-  @Mixin private AsOption form = new AsOption();
+  @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
     name = "compare",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Say what moved between two versions, and which pictures still serve.",
+    header = "Say what moved between two versions, and which photographs still serve.",
     description = {
       "",
       "Two scores are compared bar by bar. Plans, folders of sheets and timing.json files are compared as films.",
@@ -30,7 +30,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  barsheet compare old.mid new.mid               which bars are new, gone or changed?",
       "  barsheet compare plan-sheets new-plan.yaml     what would move if I made this?",
-      "  barsheet compare monday/timing.json tuesday/timing.json --as csv",
+      "  barsheet compare monday/timing.json tuesday/timing.json --format csv",
     })
 final class CompareCommand implements Callable<Integer> {
 
@@ -45,7 +45,7 @@ final class CompareCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "NEW", description = "The later version of it.")
   private Path now = Path.of("");
 
-  @Mixin private AsOption form = new AsOption();
+  @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  barsheet find plan.yaml",
-      "  barsheet find plan.yaml --as csv > returns.csv",
+      "  barsheet find plan.yaml --format csv > returns.csv",
       "  barsheet find plan.yaml --why \"bar 33\"    why is there no return, or how near is one?",
     })
 final class FindCommand implements Callable<Integer> {
@@ -48,7 +48,7 @@ final class FindCommand implements Callable<Integer> {
       description = "How near each motif comes to a place, in quotes, and what spoils it there.")
   private Optional<String> why = Optional.empty();
 
-  @Mixin private AsOption form = new AsOption();
+  @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {

@@ -46,22 +46,22 @@ final class FindingsText {
     return sign(finding.severity()) + " " + where + colon + finding.sentence();
   }
 
-  /** A sign that says the severity without colour. */
+  /** A sign that says the severity without color. */
   private static String sign(Severity severity) {
     return switch (severity) {
-      case ERROR -> "✕";
+      case ERROR -> "×";
       case WARNING -> "!";
-      case NOTE -> "·";
+      case REMARK -> "·";
     };
   }
 
-  /** {@code 1 error, 2 warnings, 0 notes}. */
+  /** {@code 1 error, 2 warnings, 0 remarks}. */
   static String totals(List<Finding> findings) {
     return Figures.count(number(findings, Severity.ERROR), "error")
         + ", "
         + Figures.count(number(findings, Severity.WARNING), "warning")
         + ", "
-        + Figures.count(number(findings, Severity.NOTE), "note");
+        + Figures.count(number(findings, Severity.REMARK), "remark");
   }
 
   private static long number(List<Finding> findings, Severity severity) {

@@ -41,7 +41,7 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml --sound          with the sound files",
       "  barsheet make plan.yaml --sound-bank orchestra.sf2    with your own instruments",
       "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
-      "  barsheet make plan.yaml --placeholders   with a drawing for every picture still to take",
+      "  barsheet make plan.yaml --placeholders   with a drawing for every photograph still to take",
     })
 final class MakeCommand implements Callable<Integer> {
 
@@ -74,7 +74,7 @@ final class MakeCommand implements Callable<Integer> {
   @Option(
       names = "--placeholders",
       description = {
-        "Draw every picture still to take under its final name, into the folder pictures.",
+        "Draw every photograph still to take under its final name, into the folder photographs.",
         "Photographs that stand there already stay."
       })
   private boolean placeholders;
@@ -118,7 +118,7 @@ final class MakeCommand implements Callable<Integer> {
   private static String placed(Placed placed) {
     int stay = placed.photographs().size();
     return Figures.count(placed.drawn().size(), "placeholder")
-        + " drawn in the folder pictures; "
+        + " drawn in the folder photographs; "
         + Figures.count(stay, "photograph")
         + (stay == 1 ? " stands" : " stand")
         + " there already";

@@ -46,7 +46,7 @@ final class WhereCommand implements Callable<Integer> {
       description = "Feet and frames of 35 mm film too, 16 frames to the foot.")
   private boolean feet;
 
-  @Mixin private AsOption form = new AsOption();
+  @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {

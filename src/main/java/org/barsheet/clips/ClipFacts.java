@@ -7,14 +7,14 @@ import org.barsheet.clock.Seconds;
  * What a recording says of itself. Nothing is decoded: all of it stands in the file's headers.
  *
  * @param length of the longest track
- * @param picture its picture, where it has one
- * @param sound what a sound file says of its sound; empty for a film, whose picture is what counts
+ * @param video its video, where it has one
+ * @param sound what a sound file says of its sound; empty for a film, whose video is what counts
  */
-public record ClipFacts(Seconds length, Optional<Picture> picture, Optional<Sound> sound) {
+public record ClipFacts(Seconds length, Optional<Video> video, Optional<Sound> sound) {
 
   /** A film's facts. */
-  static ClipFacts ofFilm(Seconds length, Optional<Picture> picture) {
-    return new ClipFacts(length, picture, Optional.empty());
+  static ClipFacts ofFilm(Seconds length, Optional<Video> video) {
+    return new ClipFacts(length, video, Optional.empty());
   }
 
   /**
@@ -34,7 +34,7 @@ public record ClipFacts(Seconds length, Optional<Picture> picture, Optional<Soun
   }
 
   /**
-   * A moving picture.
+   * A video.
    *
    * @param frames how many
    * @param length how long they last together, the last one taken to be as long as the others
@@ -42,11 +42,11 @@ public record ClipFacts(Seconds length, Optional<Picture> picture, Optional<Soun
    * @param width in pixels as it is shown, turned if the file says so
    * @param height in pixels as it is shown
    */
-  public record Picture(long frames, Seconds length, boolean steady, int width, int height) {
+  public record Video(long frames, Seconds length, boolean steady, int width, int height) {
 
-    public Picture {
+    public Video {
       if (frames < 1 || length.signum() <= 0 || width < 0 || height < 0) {
-        throw new IllegalArgumentException("a moving picture has frames and lasts");
+        throw new IllegalArgumentException("a video has frames and lasts");
       }
     }
 

@@ -2,7 +2,7 @@ package org.barsheet.clips;
 
 import java.io.IOException;
 import java.util.Optional;
-import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clock.Seconds;
 
 /** The movie box of an MP4 or MOV file, wherever it stands. */
@@ -62,14 +62,14 @@ final class MovieHead {
   }
 
   private ClipFacts facts() throws IOException, UnreadableClipException {
-    Optional<Picture> picture = Optional.empty();
+    Optional<Video> video = Optional.empty();
     Seconds length = Seconds.ZERO;
     int tracks = 0;
     for (Box box : Box.between(bytes, movie.body(), movie.end())) {
       if (box.name().equals("trak") && tracks++ < MOST_TRACKS) {
         MovieTrack track = MovieTrack.of(bytes, box);
-        if (track.isPicture() && picture.isEmpty()) {
-          picture = Optional.of(track.picture());
+        if (track.isVideo() && video.isEmpty()) {
+          video = Optional.of(track.video());
           length = longer(length, track.length());
         } else if (track.isSound()) {
           length = longer(length, track.length());
@@ -77,9 +77,9 @@ final class MovieHead {
       }
     }
     if (length.signum() == 0) {
-      throw new UnreadableClipException("has neither picture nor sound in its index");
+      throw new UnreadableClipException("has neither video nor sound in its index");
     }
-    return ClipFacts.ofFilm(length, picture);
+    return ClipFacts.ofFilm(length, video);
   }
 
   private static Seconds longer(Seconds one, Seconds other) {

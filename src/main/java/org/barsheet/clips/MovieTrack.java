@@ -3,7 +3,7 @@ package org.barsheet.clips;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clock.Seconds;
 
 /** One track of a file of boxes: its kind, its clock, its frames (ISO/IEC 14496-12, 8.3 to 8.6). */
@@ -40,7 +40,7 @@ final class MovieTrack {
       throw new UnreadableClipException("has a track without a clock");
     }
     this.ticksPerSecond = (int) ticks;
-    this.frames = isPicture() || isSound() ? frameLengths() : new FrameLengths();
+    this.frames = isVideo() || isSound() ? frameLengths() : new FrameLengths();
   }
 
   static MovieTrack of(ClipBytes bytes, Box track) throws IOException, UnreadableClipException {
@@ -53,7 +53,7 @@ final class MovieTrack {
         .orElseThrow(() -> new UnreadableClipException("has an index with parts missing"));
   }
 
-  boolean isPicture() {
+  boolean isVideo() {
     return kind.equals("vide");
   }
 
@@ -119,14 +119,14 @@ final class MovieTrack {
     return lengths;
   }
 
-  Picture picture() throws IOException, UnreadableClipException {
+  Video video() throws IOException, UnreadableClipException {
     Box description = needed(media, "minf", "stbl", "stsd");
     long entry = description.body() + 8;
     // A visual entry: its head, six reserved bytes, an index, sixteen bytes, then the size.
     int width = bytes.unsigned16(entry + 32);
     int height = bytes.unsigned16(entry + 34);
     boolean turned = isTurned();
-    return new Picture(
+    return new Video(
         frames.count,
         new Seconds(frames.evenTicks().divide(ticksPerSecond)),
         frames.isSteady(),
@@ -134,7 +134,7 @@ final class MovieTrack {
         turned ? width : height);
   }
 
-  /** Whether the track's matrix turns the picture a quarter: its first and fifth numbers are 0. */
+  /** Whether the track's matrix turns the video a quarter: its first and fifth numbers are 0. */
   private boolean isTurned() throws IOException, UnreadableClipException {
     Box head = needed(track, "tkhd");
     boolean wide = bytes.at(head.body(), 1).get() == 1;

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import org.barsheet.input.SyntaxException;
 
 /**
- * A timecode label HH:MM:SS:FF of a 24-hour day. Drop-frame skips labels, never pictures: ;00 and
+ * A timecode label HH:MM:SS:FF of a 24-hour day. Drop-frame skips labels, never frames: ;00 and
  * ;01 (;00 to ;03 at 59.94) at the start of every minute but each tenth (SMPTE ST 12-1, through
  * OpenTimelineIO {@code rationalTime.cpp} and ffmpeg {@code timecode.c}).
  *
@@ -88,7 +88,7 @@ public record Timecode(FrameRate rate, int hours, int minutes, int seconds, int 
       throw new SyntaxException(
           stripped,
           label.start(4),
-          "';' means drop-frame, and " + rate + " frames a second counts without",
+          "';' means drop-frame, and " + rate + " fps counts without",
           "write ':' before the frames");
     }
     int hours = part(stripped, label, 1, 24, "hours");

@@ -17,9 +17,9 @@ import org.barsheet.score.BarBeat;
  * @param at its first moment, from tick 0 of the score
  * @param frame film frame of that moment
  * @param place that moment in bars
- * @param accentAt the moment a picture lands on, from tick 0; {@code at} unless the motif's accent
+ * @param accentAt the moment a photograph lands on, from tick 0; {@code at} unless the motif's accent
  *     is another note
- * @param accentFrame film frame of the accent, without picture lead
+ * @param accentFrame film frame of the accent, without lead
  * @param accentPlace the accent in bars
  * @param occurrence the return, for a cue of a motif
  */
@@ -55,7 +55,7 @@ public record Cue(
     return occurrence.isEmpty() && kind != Kind.MARK && name.equals(BEFORE_MUSIC);
   }
 
-  /** Whether a picture lands on another frame than that of the first moment. */
+  /** Whether a photograph lands on another frame than that of the first moment. */
   public boolean hasAccentElsewhere() {
     return accentFrame != frame;
   }

@@ -16,7 +16,7 @@ import org.barsheet.score.Bar;
  * @param startFrame film frame it begins on
  * @param lengthFrames to the first frame of the next bar
  * @param framesPerBeat felt beat at its start, in frames and eighths
- * @param beatsPerMinute felt beats a minute at its start, to three decimals
+ * @param beatsPerMinute felt bpm at its start, to three decimals
  */
 public record FilmBar(
     Bar bar,

@@ -47,9 +47,9 @@ public final class FileNames {
     return name + "-guide.wav";
   }
 
-  /** The file a picture is kept in: {@code small-lamp 014.png}. */
-  public static String ofPicture(Picture picture) {
-    return new Picture(safe(picture.movement()), picture.number()).name() + ".png";
+  /** The file a photograph is kept in: {@code small-lamp 014.png}. */
+  public static String ofPhotograph(Photograph photograph) {
+    return new Photograph(safe(photograph.movement()), photograph.number()).name() + ".png";
   }
 
   /** The file a performer is asked to deliver, or "" where the plan names none. */

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.barsheet.artwork.Framing;
-import org.barsheet.artwork.PictureRect;
+import org.barsheet.artwork.FrameRect;
 import org.barsheet.timing.TimingSheet;
 
 /**
  * A performer's clip on one film frame.
  *
  * @param frame film frame
- * @param rect where its opening lies in the film's picture
+ * @param rect where its opening lies in the frame
  * @param clipFrame frame of the clip, from 0; empty where rate or clap are not known
  */
-public record Insert(long frame, PictureRect rect, OptionalLong clipFrame) {
+public record Insert(long frame, FrameRect rect, OptionalLong clipFrame) {
 
   /**
    * An appearance frame by frame; nothing where its panel does not say what the camera sees.
@@ -30,7 +30,7 @@ public record Insert(long frame, PictureRect rect, OptionalLong clipFrame) {
         inserts.add(
             new Insert(
                 f,
-                framing.get().inPicture(appearance.opening().rect(), f),
+                framing.get().inFrame(appearance.opening().rect(), f),
                 appearance.clipFrameAt(timing.clock(), f)));
       }
     }

@@ -9,13 +9,13 @@ import org.barsheet.plan.Hand;
 /**
  * The largest step of a movement against the most it may go.
  *
- * @param picture the picture it leads to
+ * @param photograph the photograph it leads to
  * @param step how far it goes
  * @param limit the most it may go
  * @param unit of both: "mm" at the free edge where the plan gives a limit, else the movement's own
- * @param enough how many moved pictures keep every step within the limit, where some number does
+ * @param enough how many moved photographs keep every step within the limit, where some number does
  */
-public record LargestStep(int picture, double step, double limit, String unit, OptionalInt enough) {
+public record LargestStep(int photograph, double step, double limit, String unit, OptionalInt enough) {
 
   /**
    * A movement of fewer than eight even steps is seen as jumps: the limit where the plan gives
@@ -23,7 +23,7 @@ public record LargestStep(int picture, double step, double limit, String unit, O
    */
   private static final int LEAST_EVEN_STEPS = 8;
 
-  private static final int MOST_PICTURES = 9999;
+  private static final int MOST_PHOTOGRAPHS = 9999;
 
   /** Room for the last digits of doubles. */
   private static final double DUST = 1e-9;
@@ -49,7 +49,7 @@ public record LargestStep(int picture, double step, double limit, String unit, O
     return String.format(Locale.ROOT, "%.1f %s", amount, unit);
   }
 
-  /** Looks at one movement with different numbers of pictures. */
+  /** Looks at one movement with different numbers of photographs. */
   private static final class Search {
     private final Movement movement;
     private final Measure measure;
@@ -81,33 +81,33 @@ public record LargestStep(int picture, double step, double limit, String unit, O
 
     private int worstOf(int moved) {
       int worst = 1;
-      for (int picture = 2; picture <= moved; picture++) {
-        if (step(picture, moved) > step(worst, moved) + DUST) {
-          worst = picture;
+      for (int photograph = 2; photograph <= moved; photograph++) {
+        if (step(photograph, moved) > step(worst, moved) + DUST) {
+          worst = photograph;
         }
       }
       return worst;
     }
 
-    private double step(int picture, int moved) {
-      double from = amount(picture - 1, moved);
-      double to = amount(picture, moved);
+    private double step(int photograph, int moved) {
+      double from = amount(photograph - 1, moved);
+      double to = amount(photograph, moved);
       OptionalDouble edge = byEdge ? measure.edgeStep(from, to) : OptionalDouble.empty();
       return edge.orElse(Math.abs(to - from));
     }
 
-    private double amount(int picture, int moved) {
-      double progress = movement.slow().progress((double) picture / moved);
-      return measure.amount(picture, progress, movement.evenIn());
+    private double amount(int photograph, int moved) {
+      double progress = movement.slow().progress((double) photograph / moved);
+      return measure.amount(photograph, progress, movement.evenIn());
     }
 
-    /** The least number of pictures that is enough, from those there are upwards. */
+    /** The least number of photographs that is enough, from those there are upwards. */
     private OptionalInt enough(int moved) {
       if (measure instanceof Measure.Listed) {
         return OptionalInt.empty();
       }
       int low = moved;
-      int high = MOST_PICTURES;
+      int high = MOST_PHOTOGRAPHS;
       if (step(worstOf(high), high) > limit + DUST) {
         return OptionalInt.empty();
       }

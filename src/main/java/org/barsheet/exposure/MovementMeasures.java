@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.barsheet.artwork.Measure;
-import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.Opening.Support;
 import org.barsheet.plan.Reveal.EvenIn;
 import org.barsheet.plan.Slow;
 
 /**
- * Measures a movement picture by picture. Amounts are rounded to what a hand can set, each from the
+ * Measures a movement photograph by photograph. Amounts are rounded to what a hand can set, each from the
  * movement's start, so that the steps add up to the whole movement and none goes backwards.
  */
 final class MovementMeasures {
@@ -22,7 +22,7 @@ final class MovementMeasures {
   /** Amounts finer than this are no amounts of a plan; it takes off the dust of doubles. */
   private static final int WHOLE_DECIMALS = 4;
 
-  /** Lengths that follow from what is set are told in tenths of a millimetre. */
+  /** Lengths that follow from what is set are told in tenths of a millimeter. */
   private static final int LENGTH_DECIMALS = 1;
 
   private final Measure measure;
@@ -39,12 +39,12 @@ final class MovementMeasures {
     this.whole = whole(measure);
     this.guide =
         supports.stream()
-            .flatMap(one -> one.guideMillimetres().stream())
+            .flatMap(one -> one.guideMillimeters().stream())
             .mapToDouble(Double::doubleValue)
             .findFirst();
   }
 
-  /** Where a way ends on no tenth of a millimetre, no hand can tell. */
+  /** Where a way ends on no tenth of a millimeter, no hand can tell. */
   private BigDecimal whole(Measure measure) {
     BigDecimal exact = plain(measure.whole());
     int decimals = unit.map(BigDecimal::scale).orElse(WHOLE_DECIMALS);
@@ -62,7 +62,7 @@ final class MovementMeasures {
     return Optional.of(
         switch (measure.unit()) {
           case "deg" -> plain(hand.degrees());
-          case "mm" -> plain(hand.millimetres());
+          case "mm" -> plain(hand.millimeters());
           default -> plain(hand.percent());
         });
   }
@@ -72,21 +72,21 @@ final class MovementMeasures {
     return new BigDecimal(decimal.stripTrailingZeros().toPlainString());
   }
 
-  /** Picture 0 and the moved ones. */
-  List<MovedPicture> pictures(String name, Slow slow, EvenIn evenIn, int moved) {
-    List<MovedPicture> pictures = new ArrayList<>();
+  /** Photograph 0 and the moved ones. */
+  List<MovedPhotograph> photographs(String name, Slow slow, EvenIn evenIn, int moved) {
+    List<MovedPhotograph> photographs = new ArrayList<>();
     BigDecimal before = BigDecimal.ZERO;
     support = 0;
     for (int number = 0; number <= moved; number++) {
       double progress = slow.progress((double) number / moved);
       double amount = measure.amount(number, progress, evenIn);
       BigDecimal set = number == moved ? whole : set(amount);
-      pictures.add(
-          new MovedPicture(
-              new Picture(name, number), progress, measures(number, amount, before, set)));
+      photographs.add(
+          new MovedPhotograph(
+              new Photograph(name, number), progress, measures(number, amount, before, set)));
       before = set;
     }
-    return pictures;
+    return photographs;
   }
 
   private BigDecimal set(double amount) {
@@ -98,9 +98,9 @@ final class MovementMeasures {
     return units.min(whole);
   }
 
-  private PictureMeasures measures(int number, double amount, BigDecimal before, BigDecimal set) {
+  private PhotographMeasures measures(int number, double amount, BigDecimal before, BigDecimal set) {
     double at = set.doubleValue();
-    return new PictureMeasures(
+    return new PhotographMeasures(
         amount,
         set,
         set.subtract(before),
@@ -111,11 +111,11 @@ final class MovementMeasures {
         number == 0 ? Optional.empty() : heldBy(measure.height(at)));
   }
 
-  private static Optional<BigDecimal> length(OptionalDouble millimetres) {
-    return millimetres.isEmpty()
+  private static Optional<BigDecimal> length(OptionalDouble millimeters) {
+    return millimeters.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            BigDecimal.valueOf(millimetres.getAsDouble())
+            BigDecimal.valueOf(millimeters.getAsDouble())
                 .setScale(LENGTH_DECIMALS, RoundingMode.HALF_UP));
   }
 
@@ -134,8 +134,8 @@ final class MovementMeasures {
   }
 
   private static boolean isPast(Support support, OptionalDouble height) {
-    return support.upToMillimetres().isPresent()
+    return support.upToMillimeters().isPresent()
         && height.isPresent()
-        && height.getAsDouble() > support.upToMillimetres().get();
+        && height.getAsDouble() > support.upToMillimeters().get();
   }
 }

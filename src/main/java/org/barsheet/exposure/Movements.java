@@ -13,14 +13,14 @@ import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 
-/** What has to be photographed: each movement once, however many reveals show its pictures. */
+/** What has to be photographed: each movement once, however many reveals show its photographs. */
 public final class Movements {
 
   /** A movement while its reveals are gathered. */
   private static final class Draft {
     private final MovementKey key;
     private final Set<String> openings = new LinkedHashSet<>();
-    private int pictures;
+    private int photographs;
 
     Draft(MovementKey key) {
       this.key = key;
@@ -28,7 +28,7 @@ public final class Movements {
 
     void add(Reveal reveal) {
       openings.add(reveal.opening());
-      pictures = Math.max(pictures, reveal.pictures());
+      photographs = Math.max(photographs, reveal.photographs());
     }
 
     String firstOpening() {
@@ -65,7 +65,7 @@ public final class Movements {
     return plan.workshop().opening(reveal.opening()).orElseThrow();
   }
 
-  /** The movement whose pictures a reveal shows. */
+  /** The movement whose photographs a reveal shows. */
   public Movement of(Reveal reveal) {
     return Objects.requireNonNull(movements.get(keyOf(reveal)), "a reveal of another plan");
   }
@@ -84,7 +84,7 @@ public final class Movements {
         plan.workshop().hand(),
         draft.key.slow(),
         draft.key.evenIn(),
-        draft.pictures);
+        draft.photographs);
   }
 
   /**
@@ -98,7 +98,7 @@ public final class Movements {
 
   /**
    * A name that other reveals do not change: the model where all its openings move alike, else the
-   * opening. Where one thing moves in several ways, the way with most pictures has the plain name
+   * opening. Where one thing moves in several ways, the way with most photographs has the plain name
    * and the others say how they differ.
    */
   private String nameOf(Draft draft) {
@@ -121,7 +121,7 @@ public final class Movements {
   private static boolean isLongest(Draft draft, List<Draft> rivals) {
     for (Draft rival : rivals) {
       boolean earlier = rivals.indexOf(rival) < rivals.indexOf(draft);
-      if (rival.pictures > draft.pictures || (rival.pictures == draft.pictures && earlier)) {
+      if (rival.photographs > draft.photographs || (rival.photographs == draft.photographs && earlier)) {
         return false;
       }
     }

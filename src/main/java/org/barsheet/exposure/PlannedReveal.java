@@ -13,13 +13,13 @@ import org.barsheet.plan.Reveal.Way;
  * @param shot index of its shot
  * @param reveal what was asked
  * @param opening what moves
- * @param movement the movement whose pictures it shows
+ * @param movement the movement whose photographs it shows
  * @param layer its layer within the shot, from 1
  * @param accentFrame frame of the sounding accent
- * @param landsFrame frame that shows the landing picture: the accent less the picture lead
- * @param firstGapFrame first frame of picture 1, or of the first moved picture shown
+ * @param landsFrame frame that shows the landing: the accent less the lead
+ * @param firstGapFrame first frame of photograph 1, or of the first moved photograph shown
  * @param halfOpenFrame first frame at half the movement or more
- * @param fullyOpenFrame first frame of the last picture
+ * @param fullyOpenFrame first frame of the last photograph
  * @param exposures from the shot's first frame to its last, without gaps: the closed hold, the
  *     movement, the open hold
  * @param squeeze what was given up where the music leaves too few frames
@@ -42,19 +42,19 @@ public record PlannedReveal(
     exposures = List.copyOf(exposures);
   }
 
-  /** How many moved pictures it shows: those asked, or fewer where it is squeezed. */
-  public int pictures() {
-    return squeeze.map(Squeeze::pictures).orElse(reveal.pictures());
+  /** How many moved photographs it shows: those asked, or fewer where it is squeezed. */
+  public int photographs() {
+    return squeeze.map(Squeeze::photographs).orElse(reveal.photographs());
   }
 
-  /** How many frames it shows each picture: those asked, or fewer where it is squeezed. */
-  public int framesPerPicture() {
-    return squeeze.map(Squeeze::framesPerPicture).orElse(reveal.framesPerPicture());
+  /** How many frames it shows each drawing: those asked, or fewer where it is squeezed. */
+  public int framesPerPhotograph() {
+    return squeeze.map(Squeeze::framesPerPhotograph).orElse(reveal.framesPerPhotograph());
   }
 
   /**
    * Frames on which it begins to open, or to close: once, or with a cycle again and again. Where
-   * its first picture is a moved one already, it begins on that: its shot begins with it, or the
+   * its first photograph is a moved one already, it begins on that: its shot begins with it, or the
    * same opening moved before it in the shot.
    *
    * @param way which of the two
@@ -76,7 +76,7 @@ public record PlannedReveal(
     return turns;
   }
 
-  /** 1 where its first picture has moved in a way, -1 where in the other, 0 where it is at rest. */
+  /** 1 where its first photograph has moved in a way, -1 where in the other, 0 where it is at rest. */
   private int directionAtStart(Way way) {
     if (exposures.isEmpty() || exposures.get(0).frames().start() != firstGapFrame) {
       return 0;
@@ -87,16 +87,16 @@ public record PlannedReveal(
   /**
    * What was given up to fit.
    *
-   * @param framesPerPicture shown instead of the frames asked
-   * @param pictures shown instead of the pictures asked
+   * @param framesPerPhotograph shown instead of the frames asked
+   * @param photographs shown instead of the photographs asked
    * @param errorPercent largest difference in percent of the movement between what is shown and
    *     what the asked curve would show on the same frame
    * @param errorAmount the same in the movement's unit
    * @param sentence the same in words
    */
   public record Squeeze(
-      int framesPerPicture,
-      int pictures,
+      int framesPerPhotograph,
+      int photographs,
       double errorPercent,
       double errorAmount,
       String sentence) {}

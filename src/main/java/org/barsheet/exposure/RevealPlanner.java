@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import org.barsheet.align.PictureRun;
+import org.barsheet.align.PhotographRun;
 import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.PlannedReveal.Squeeze;
@@ -23,22 +23,22 @@ public final class RevealPlanner {
   private final Reveal reveal;
   private final Opening opening;
   private final Movement movement;
-  private final PictureRun asked;
-  private final PictureRun way;
+  private final PhotographRun asked;
+  private final PhotographRun way;
   private final List<Step> steps;
 
   public RevealPlanner(Shot shot, Shot.Landing landing, Opening opening, Movement movement) {
     this.shot = shot;
     this.room = landing.room();
     this.reveal = room.reveal();
-    this.asked = PictureRun.asAsked(reveal);
+    this.asked = PhotographRun.asAsked(reveal);
     this.opening = opening;
     this.movement = movement;
     this.way = landing.way();
     this.steps = Steps.of(room, way);
   }
 
-  /** First frame of the first moved picture. */
+  /** First frame of the first moved photograph. */
   long firstGapFrame() {
     return steps.get(0).frame();
   }
@@ -49,60 +49,60 @@ public final class RevealPlanner {
    */
   List<Exposure> exposures(FrameSpan part) {
     List<Exposure> exposures = new ArrayList<>();
-    Picture resting = picture(0);
+    Photograph resting = photograph(0);
     long start = part.start();
     for (Step step : steps) {
       add(exposures, start, step.frame(), resting);
-      resting = picture(step.picture());
+      resting = photograph(step.photograph());
       start = step.frame();
     }
-    long landed = reveal.cycle().isPresent() ? start + way.framesPerPicture() : part.endExclusive();
+    long landed = reveal.cycle().isPresent() ? start + way.framesPerPhotograph() : part.endExclusive();
     add(exposures, start, Math.min(landed, part.endExclusive()), resting);
     reveal.cycle().ifPresent(cycle -> addCycle(exposures, cycle, landed, part.endExclusive()));
     return List.copyOf(exposures);
   }
 
-  /** Repeats pictures to the end; the one that has just been shown is not shown again. */
+  /** Repeats photographs to the end; the one that has just been shown is not shown again. */
   private void addCycle(List<Exposure> exposures, Cycle cycle, long from, long end) {
-    int place = cycle.last() == reveal.pictures() ? cycle.last() - cycle.first() + 1 : 0;
-    for (long frame = from; frame < end; frame += way.framesPerPicture()) {
-      Picture picture = picture(cycle.pictureAt(place % cycle.length()));
-      add(exposures, frame, Math.min(end, frame + way.framesPerPicture()), picture);
+    int place = cycle.last() == reveal.photographs() ? cycle.last() - cycle.first() + 1 : 0;
+    for (long frame = from; frame < end; frame += way.framesPerPhotograph()) {
+      Photograph photograph = photograph(cycle.photographAt(place % cycle.length()));
+      add(exposures, frame, Math.min(end, frame + way.framesPerPhotograph()), photograph);
       place++;
     }
   }
 
-  private void add(List<Exposure> exposures, long start, long end, Picture picture) {
+  private void add(List<Exposure> exposures, long start, long end, Photograph photograph) {
     if (end > start) {
-      exposures.add(new Exposure(new FrameSpan(start, end), picture, progress(picture)));
+      exposures.add(new Exposure(new FrameSpan(start, end), photograph, progress(photograph)));
     }
   }
 
-  /** The photograph for one of the pictures asked for; a closing shows them backwards. */
-  private Picture picture(int asked) {
-    int photographed = movement.pictures().size() - 1;
-    int forward = reveal.way() == Way.CLOSES ? reveal.pictures() - asked : asked;
-    return new Picture(
-        movement.name(), PictureRun.picture(photographed, reveal.pictures(), forward));
+  /** The photograph for one of the photographs asked for; a closing shows them backwards. */
+  private Photograph photograph(int asked) {
+    int photographed = movement.photographs().size() - 1;
+    int forward = reveal.way() == Way.CLOSES ? reveal.photographs() - asked : asked;
+    return new Photograph(
+        movement.name(), PhotographRun.photograph(photographed, reveal.photographs(), forward));
   }
 
-  private double progress(Picture picture) {
-    return movement.pictures().get(picture.number()).progress();
+  private double progress(Photograph photograph) {
+    return movement.photographs().get(photograph.number()).progress();
   }
 
-  private double amount(Picture picture) {
-    return movement.pictures().get(picture.number()).measures().amount();
+  private double amount(Photograph photograph) {
+    return movement.photographs().get(photograph.number()).measures().amount();
   }
 
   /** Share of the movement done, whether it opens or closes. */
-  private double done(Picture picture) {
-    return reveal.way() == Way.CLOSES ? 1 - progress(picture) : progress(picture);
+  private double done(Photograph photograph) {
+    return reveal.way() == Way.CLOSES ? 1 - progress(photograph) : progress(photograph);
   }
 
-  /** First frame of the first picture at half the movement or more. */
+  /** First frame of the first photograph at half the movement or more. */
   long halfOpenFrame() {
     for (Step step : steps) {
-      if (done(picture(step.picture())) >= 0.5) {
+      if (done(photograph(step.photograph())) >= 0.5) {
         return step.frame();
       }
     }
@@ -122,40 +122,40 @@ public final class RevealPlanner {
     }
     return Optional.of(
         new Squeeze(
-            way.framesPerPicture(),
+            way.framesPerPhotograph(),
             shown,
             100 * worstError(this::progress),
             worstError(this::amount),
             SqueezeWords.of(reveal, way, shown)));
   }
 
-  /** Steps of the reveal as asked; notes may share a picture, or stand on one frame. */
+  /** Steps of the reveal as asked; notes may share a photograph, or stand on one frame. */
   private int expectedSteps() {
     return room.keys().isPresent()
-        ? (int) Steps.of(room, asked).stream().map(Step::picture).distinct().count()
-        : reveal.pictures();
+        ? (int) Steps.of(room, asked).stream().map(Step::photograph).distinct().count()
+        : reveal.photographs();
   }
 
   /** Largest difference, frame by frame, from what the movement as asked would show. */
-  private double worstError(ToDoubleFunction<Picture> measured) {
+  private double worstError(ToDoubleFunction<Photograph> measured) {
     List<Step> wantedSteps = Steps.of(room, asked);
     double worst = 0;
     for (long f = shot.frames().start(); f < shot.frames().endExclusive(); f++) {
-      double wanted = measured.applyAsDouble(pictureAt(wantedSteps, f));
-      worst = Math.max(worst, Math.abs(wanted - measured.applyAsDouble(pictureAt(steps, f))));
+      double wanted = measured.applyAsDouble(photographAt(wantedSteps, f));
+      worst = Math.max(worst, Math.abs(wanted - measured.applyAsDouble(photographAt(steps, f))));
     }
     return worst;
   }
 
-  private Picture pictureAt(List<Step> run, long frame) {
-    int picture = 0;
+  private Photograph photographAt(List<Step> run, long frame) {
+    int photograph = 0;
     for (Step step : run) {
       if (step.frame() > frame) {
         break;
       }
-      picture = step.picture();
+      photograph = step.photograph();
     }
-    return picture(picture);
+    return photograph(photograph);
   }
 
   RevealRoom room() {

@@ -10,7 +10,7 @@ import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.Findings;
 import org.barsheet.timing.TimingSheet;
 
-/** Reveals that show some of their pictures only, and so jump further than the plan allows. */
+/** Reveals that show some of their photographs only, and so jump further than the plan allows. */
 public final class ShownSteps {
 
   /** Room for the last digits of doubles. */
@@ -28,8 +28,8 @@ public final class ShownSteps {
     Hand hand = timing.plan().workshop().hand();
     for (PlannedReveal reveal : reveals) {
       Movement movement = movements.of(reveal.reveal());
-      long shown = reveal.exposures().stream().map(Exposure::picture).distinct().count();
-      boolean all = shown >= movement.pictures().size();
+      long shown = reveal.exposures().stream().map(Exposure::photograph).distinct().count();
+      boolean all = shown >= movement.photographs().size();
       if (!all && hand.largestStep().isPresent()) {
         check(reveal, movement, hand.largestStep().get());
       }
@@ -38,30 +38,30 @@ public final class ShownSteps {
   }
 
   private void check(PlannedReveal reveal, Movement movement, double limit) {
-    Picture before = reveal.exposures().get(0).picture();
+    Photograph before = reveal.exposures().get(0).photograph();
     double worst = 0;
     String from = "";
     String to = "";
     for (Exposure exposure : reveal.exposures()) {
-      double step = step(movement, before, exposure.picture()).orElse(0);
+      double step = step(movement, before, exposure.photograph()).orElse(0);
       if (step > worst + DUST && exposure.frames().start() <= reveal.fullyOpenFrame()) {
         worst = step;
         from = before.name();
-        to = exposure.picture().name();
+        to = exposure.photograph().name();
       }
-      before = exposure.picture();
+      before = exposure.photograph();
     }
     if (worst > limit + DUST) {
       add(reveal, limit, String.format(Locale.ROOT, "%.1f mm from %s to %s", worst, from, to));
     }
   }
 
-  private static OptionalDouble step(Movement movement, Picture from, Picture to) {
+  private static OptionalDouble step(Movement movement, Photograph from, Photograph to) {
     return movement
         .measure()
         .edgeStep(
-            movement.pictures().get(from.number()).measures().amount(),
-            movement.pictures().get(to.number()).measures().amount());
+            movement.photographs().get(from.number()).measures().amount(),
+            movement.photographs().get(to.number()).measures().amount());
   }
 
   private void add(PlannedReveal reveal, double limit, String jump) {
@@ -71,10 +71,10 @@ public final class ShownSteps {
         timing.shots().get(reveal.shot()),
         String.format(
             Locale.ROOT,
-            "%s shows some of its pictures only and jumps %s; its limit is %.1f mm",
+            "%s shows some of its photographs only and jumps %s; its limit is %.1f mm",
             reveal.opening().name(),
             jump,
             limit),
-        "give it more frames, or ask for fewer pictures of a movement of its own");
+        "give it more frames, or ask for fewer photographs of a movement of its own");
   }
 }

@@ -1,6 +1,6 @@
 package org.barsheet.exposure;
 
-import org.barsheet.align.PictureRun;
+import org.barsheet.align.PhotographRun;
 import org.barsheet.input.Prose;
 import org.barsheet.plan.Reveal;
 
@@ -9,13 +9,13 @@ public final class SqueezeWords {
 
   private SqueezeWords() {}
 
-  /** {@code on ones instead of twos}, {@code 21 of 30 pictures, on ones}. */
-  static String of(Reveal reveal, PictureRun way, int shown) {
-    String rate = on(way.framesPerPicture());
-    if (shown >= reveal.pictures()) {
-      return rate + " instead of " + word(reveal.framesPerPicture());
+  /** {@code on ones instead of twos}, {@code 21 of 30 photographs, on ones}. */
+  static String of(Reveal reveal, PhotographRun way, int shown) {
+    String rate = on(way.framesPerPhotograph());
+    if (shown >= reveal.photographs()) {
+      return rate + " instead of " + word(reveal.framesPerPhotograph());
     }
-    return shown + " of " + Prose.count(reveal.pictures(), "picture") + ", " + rate;
+    return shown + " of " + Prose.count(reveal.photographs(), "photograph") + ", " + rate;
   }
 
   public static String on(int frames) {

@@ -26,8 +26,8 @@ public final class Uncovering {
       if (reveal.opening().name().equals(opening)) {
         Movement movement = Objects.requireNonNull(byName.get(reveal.movement()));
         for (Exposure exposure : reveal.exposures()) {
-          int picture = exposure.picture().number();
-          double share = movement.pictures().get(picture).measures().uncovered();
+          int photograph = exposure.photograph().number();
+          double share = movement.photographs().get(photograph).measures().uncovered();
           shares.put(exposure.frames().start(), share);
         }
       }

@@ -23,7 +23,7 @@ import org.barsheet.findings.MovementFindings;
 import org.barsheet.findings.RevealFindings;
 import org.barsheet.findings.RevealFramingFindings;
 import org.barsheet.findings.SamenessFindings;
-import org.barsheet.findings.SetUpFindings;
+import org.barsheet.findings.SetupFindings;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal;
 import org.barsheet.received.ReceivedClip;
@@ -101,7 +101,7 @@ public final class FilmPlanner {
     more.addAll(new KeyFindings(plan, appearances).all());
     more.addAll(new SamenessFindings(timing, reveals, movements.all()).all());
     more.addAll(new RevealFramingFindings(timing, reveals, shooting).all());
-    more.addAll(SetUpFindings.of(shooting));
+    more.addAll(SetupFindings.of(shooting));
     more.addAll(new FlashFindings(timing, ruler, reveals).all());
     more.addAll(new InsertFindings(timing, appearances).all());
     more.addAll(new ClipFindings(timing, appearances, clips).all());

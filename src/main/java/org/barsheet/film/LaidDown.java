@@ -80,7 +80,7 @@ final class LaidDown {
     BigDecimal progress = BigDecimal.valueOf(exposure.progress());
     return new LaidExposure(
         exposure.frames(),
-        exposure.picture().name(),
+        exposure.photograph().name(),
         progress.setScale(DECIMALS, RoundingMode.HALF_UP));
   }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.barsheet.artwork.Framing;
-import org.barsheet.artwork.PictureCrop;
+import org.barsheet.artwork.PhotographCrop;
 import org.barsheet.artwork.Rects;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Artwork;
@@ -13,11 +13,11 @@ import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Rect;
 import org.barsheet.shooting.ArtworkPlate;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.timing.Shot;
 
 /**
- * Which photographs a film's pictures are parts of, and which part each frame shows: one photograph
+ * Which photographs a film's photographs are parts of, and which part each frame shows: one photograph
  * may serve several panels, and a camera that moves in the film stands still on the copy stand.
  */
 public final class Photographs {
@@ -36,27 +36,27 @@ public final class Photographs {
         Rects.shaped(
             new Rect(0, 0, artwork.squaresWide(), artwork.squaresHigh()),
             (double) film.height() / film.width());
-    for (SetUp setUp : sheet.shooting().setUps()) {
-      setUp
+    for (Setup setup : sheet.shooting().setups()) {
+      setup
           .view()
           .ifPresent(
-              view -> setUp.runs().forEach(run -> views.put(run.movement().name(), view.field())));
+              view -> setup.runs().forEach(run -> views.put(run.movement().name(), view.field())));
     }
-    for (ArtworkPlate picture : sheet.shooting().atRest()) {
-      picture.panels().forEach(panel -> atRest.putIfAbsent(panel, picture));
+    for (ArtworkPlate photograph : sheet.shooting().atRest()) {
+      photograph.panels().forEach(panel -> atRest.putIfAbsent(panel, photograph));
     }
     sheet.reveals().forEach(one -> firstOpenings.putIfAbsent(one.movement(), one.opening()));
   }
 
   /**
    * The photograph that a shot's plate is cut out of, by its permanent name: one of the whole
-   * artwork at rest or, where the artwork itself moves in the shot, the picture it begins with;
+   * artwork at rest or, where the artwork itself moves in the shot, the photograph it begins with;
    * empty where the plate is photographed by itself.
    */
   public String ofPlate(Shot shot) {
     return atRest(shot)
         .map(ArtworkPlate::name)
-        .or(() -> movingArtwork(shot).map(Photographs::firstPicture))
+        .or(() -> movingArtwork(shot).map(Photographs::firstPhotograph))
         .orElse("");
   }
 
@@ -68,8 +68,8 @@ public final class Photographs {
     return sheet.revealsOf(shot).stream().filter(this::isOfArtwork).findFirst();
   }
 
-  private static String firstPicture(PlannedReveal reveal) {
-    return reveal.exposures().get(0).picture().name();
+  private static String firstPhotograph(PlannedReveal reveal) {
+    return reveal.exposures().get(0).photograph().name();
   }
 
   private boolean isOfArtwork(PlannedReveal reveal) {
@@ -86,19 +86,19 @@ public final class Photographs {
    * The part of a shot's plate's photograph that a film frame of the shot shows; empty where the
    * panel does not say what the camera sees.
    */
-  public Optional<PictureCrop> plateCrop(Shot shot, long frame) {
+  public Optional<PhotographCrop> plateCrop(Shot shot, long frame) {
     Optional<Rect> field = field(shot, frame);
     if (atRest(shot).isPresent()) {
-      return field.map(seen -> PictureCrop.of(seen, wholeArtwork));
+      return field.map(seen -> PhotographCrop.of(seen, wholeArtwork));
     }
     return movingArtwork(shot).flatMap(reveal -> crop(reveal, field));
   }
 
   /**
-   * The part of a reveal's pictures that a film frame of its shot shows; empty where the panel does
+   * The part of a reveal's photographs that a film frame of its shot shows; empty where the panel does
    * not say what the camera sees.
    */
-  public Optional<PictureCrop> crop(PlannedReveal reveal, long frame) {
+  public Optional<PhotographCrop> crop(PlannedReveal reveal, long frame) {
     List<Shot> shots = sheet.timing().shots();
     return crop(reveal, field(shots.get(reveal.shot()), frame));
   }
@@ -108,7 +108,7 @@ public final class Photographs {
   }
 
   /** The view lies about the opening the movement is first shown for. */
-  private Optional<PictureCrop> crop(PlannedReveal reveal, Optional<Rect> field) {
+  private Optional<PhotographCrop> crop(PlannedReveal reveal, Optional<Rect> field) {
     Rect view = views.get(reveal.movement());
     Opening first = firstOpenings.get(reveal.movement());
     if (view == null || first == null || field.isEmpty()) {
@@ -116,6 +116,6 @@ public final class Photographs {
     }
     double right = first.rect().left() - reveal.opening().rect().left();
     double down = first.rect().top() - reveal.opening().rect().top();
-    return Optional.of(PictureCrop.of(Rects.moved(field.get(), right, down), view));
+    return Optional.of(PhotographCrop.of(Rects.moved(field.get(), right, down), view));
   }
 }

@@ -6,7 +6,7 @@ package org.barsheet.film;
  * @param frame film frame
  * @param column which column it stands in
  * @param motif letter of the motif it belongs to, or ""
- * @param accent whether it is the accent that a picture lands on
+ * @param accent whether it is the accent that a reveal lands on
  * @param text what it says
  */
 public record SheetNote(long frame, Column column, String motif, boolean accent, String text) {

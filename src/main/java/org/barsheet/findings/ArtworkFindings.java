@@ -38,22 +38,22 @@ public final class ArtworkFindings {
   }
 
   private void addSmall(Opening opening) {
-    double smallest = plan.workshop().artwork().smallestWorkableMillimetres();
+    double smallest = plan.workshop().artwork().smallestWorkableMillimeters();
     ModelScale scale = ModelScale.of(opening, plan.workshop().artwork());
-    double shorter = scale.millimetres(Math.min(opening.rect().wide(), opening.rect().high()));
+    double shorter = scale.millimeters(Math.min(opening.rect().width(), opening.rect().height()));
     if (shorter >= smallest) {
       return;
     }
     String sentence =
         opening.name()
             + " is "
-            + millimetres(scale.millimetres(opening.rect().wide()))
+            + millimeters(scale.millimeters(opening.rect().width()))
             + " by "
-            + millimetres(scale.millimetres(opening.rect().high()))
+            + millimeters(scale.millimeters(opening.rect().height()))
             + " mm on "
             + opening.model()
             + "; the smallest a hand can work is "
-            + millimetres(smallest)
+            + millimeters(smallest)
             + " mm";
     String remedy =
         "make it larger, or photograph it on a model enlarged "
@@ -70,7 +70,7 @@ public final class ArtworkFindings {
             remedy));
   }
 
-  private static String millimetres(double amount) {
+  private static String millimeters(double amount) {
     return rounded(amount, RoundingMode.HALF_UP);
   }
 

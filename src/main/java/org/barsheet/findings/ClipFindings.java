@@ -68,7 +68,7 @@ public final class ClipFindings {
               + String.join(", ", missing)
               + (missing.size() == 1 ? " is" : " are")
               + " not there yet";
-      findings.add(Severity.NOTE, Concerns.PLAYERS, "", sentence, "ask for what is missing");
+      findings.add(Severity.REMARK, Concerns.PERFORMERS, "", sentence, "ask for what is missing");
     }
   }
 }

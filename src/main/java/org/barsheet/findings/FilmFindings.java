@@ -18,7 +18,7 @@ import org.barsheet.timing.Findings;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
-/** What is doubtful or wrong about openings, performers and the picture as a whole. */
+/** What is doubtful or wrong about openings, performers and the photograph as a whole. */
 public final class FilmFindings {
 
   private final TimingSheet timing;
@@ -71,7 +71,7 @@ public final class FilmFindings {
     }
   }
 
-  /** Whether a movement that found too few frames begins on a moved picture, as it was bound to. */
+  /** Whether a movement that found too few frames begins on a moved photograph, as it was bound to. */
   private boolean isUnderWay(OpeningState state, double was) {
     Way way = state.atFirstFrame() > was ? Way.OPENS : Way.CLOSES;
     return OfShot.reveals(reveals, state.shot()).stream()
@@ -106,7 +106,7 @@ public final class FilmFindings {
     } else if (!appearance.performer().part().isEmpty() && appearance.sounding() == 0) {
       String sentence = appearance.performer().part() + " is silent while " + name + " is seen";
       String remedy = "show another performer here, or " + name + " where the part plays";
-      findings.add(Severity.WARNING, Concerns.PLAYERS, shot, sentence, remedy);
+      findings.add(Severity.WARNING, Concerns.PERFORMERS, shot, sentence, remedy);
     }
   }
 
@@ -128,10 +128,10 @@ public final class FilmFindings {
     boolean filled = appearances.stream().anyMatch(a -> a.opening().name().equals(opening.name()));
     if (!opens) {
       String sentence = "no panel opens " + opening.name();
-      findings.add(Severity.NOTE, Concerns.DIRECTOR, opening.name(), sentence, "");
+      findings.add(Severity.REMARK, Concerns.DIRECTOR, opening.name(), sentence, "");
     } else if (!filled && !plan.performers().isEmpty()) {
       String sentence = opening.name() + " opens, but nobody is seen in it";
-      findings.add(Severity.NOTE, Concerns.DIRECTOR, opening.name(), sentence, "");
+      findings.add(Severity.REMARK, Concerns.DIRECTOR, opening.name(), sentence, "");
     }
   }
 
@@ -143,10 +143,10 @@ public final class FilmFindings {
       String sentence =
           performer.name() + " plays '" + performer.part() + "', which the score does not have";
       String remedy = "name one of the score's parts";
-      findings.add(Severity.WARNING, Concerns.PLAYERS, "", sentence, remedy);
+      findings.add(Severity.WARNING, Concerns.PERFORMERS, "", sentence, remedy);
     }
     if (appearances.stream().noneMatch(a -> a.performer().name().equals(performer.name()))) {
-      findings.add(Severity.NOTE, Concerns.PLAYERS, "", performer.name() + " is never seen", "");
+      findings.add(Severity.REMARK, Concerns.PERFORMERS, "", performer.name() + " is never seen", "");
     }
   }
 }

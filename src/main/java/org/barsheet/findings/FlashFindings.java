@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.barsheet.artwork.Framing;
-import org.barsheet.artwork.PictureRect;
+import org.barsheet.artwork.FrameRect;
 import org.barsheet.cues.MusicRuler;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.findings.FlashRule.Change;
@@ -27,8 +27,8 @@ import org.barsheet.timing.TimingSheet;
 /** Openings, closings and lamps of the whole film against the published limit for flashes. */
 public final class FlashFindings {
 
-  private static final String ANALYSE =
-      "have the finished film analysed; how bright it is, is not known here";
+  private static final String ANALYZE =
+      "have the finished film analyzed; how bright it is, is not known here";
 
   private final TimingSheet timing;
   private final Film film;
@@ -58,7 +58,7 @@ public final class FlashFindings {
               + rule.most()
               + " openings, or as many closings, lamps counted with them; with four it would reach"
               + " the limit of three flashes a second (WCAG 2.3.1)";
-      findings.add(Severity.NOTE, Concerns.DIRECTOR, "", sentence, ANALYSE);
+      findings.add(Severity.REMARK, Concerns.DIRECTOR, "", sentence, ANALYZE);
     }
     return findings.worstFirst();
   }
@@ -80,15 +80,15 @@ public final class FlashFindings {
   private Change change(PlannedReveal reveal, Way way, long frame, Optional<Framing> framing) {
     double area =
         framing
-            .map(seen -> seen.inPicture(reveal.opening().rect(), frame))
+            .map(seen -> seen.inFrame(reveal.opening().rect(), frame))
             .map(this::share)
             .orElse(1.0);
     return new Change(frame, way == Way.OPENS, reveal.opening().name(), area);
   }
 
-  private double share(PictureRect rect) {
-    PictureRect seen = rect.within(film.width(), film.height());
-    return seen.wide() * seen.high() / ((double) film.width() * film.height());
+  private double share(FrameRect rect) {
+    FrameRect seen = rect.within(film.width(), film.height());
+    return seen.width() * seen.height() / ((double) film.width() * film.height());
   }
 
   private void add(Stretch stretch) {
@@ -96,13 +96,13 @@ public final class FlashFindings {
     boolean warns = over && !stretch.isSmall();
     findings.add(
         new Finding(
-            warns ? Severity.WARNING : Severity.NOTE,
+            warns ? Severity.WARNING : Severity.REMARK,
             Concerns.DIRECTOR,
             panelAt(stretch.worstFrame()),
             ruler.locateFrame(stretch.worstFrame()).toString(),
             OptionalLong.of(stretch.worstFrame()),
             sentence(stretch, over),
-            "spread them; " + ANALYSE));
+            "spread them; " + ANALYZE));
   }
 
   private static String sentence(Stretch stretch, boolean over) {
@@ -116,7 +116,7 @@ public final class FlashFindings {
         + (over ? " in less than a second: more than" : " in a second: at the limit of")
         + " three flashes a second (WCAG 2.3.1); they fill up to "
         + area
-        + " of the picture, "
+        + " of the frame, "
         + (stretch.isSmall() ? "under" : "over")
         + " the "
         + limit

@@ -10,9 +10,9 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 
 /**
- * Counts how fast the picture may flash. WCAG 2.3.1 (level A) allows no more than three flashes in
+ * Counts how fast the frame may flash. WCAG 2.3.1 (level A) allows no more than three flashes in
  * any one second; a flash is a pair of opposing changes of brightness. Openings and closings of the
- * whole picture, and lamps that brighten or go out, are counted together, since rectangles that go
+ * whole frame, and lamps that brighten or go out, are counted together, since rectangles that go
  * one after another add up. More than three openings, or more than three closings, within a second
  * may be more than three flashes. Times are known here, brightness is not: this warns and never
  * certifies.
@@ -23,7 +23,7 @@ final class FlashRule {
   static final int ALLOWED = 3;
 
   /**
-   * Share of the picture that may flash faster: a quarter of 341 by 256 pixels at 1024 by 768 (WCAG
+   * Share of the frame that may flash faster: a quarter of 341 by 256 pixels at 1024 by 768 (WCAG
    * 2.2, definition of general flash and red flash thresholds; Understanding 2.3.1), about 2.8 %.
    */
   static final double SMALL_AREA = 341 * 256 / 4.0 / (1024 * 768);
@@ -39,18 +39,18 @@ final class FlashRule {
   }
 
   /**
-   * A part of the picture that becomes brighter or darker.
+   * A part of the frame that becomes brighter or darker.
    *
    * @param frame film frame of the change
    * @param brighter whether an opening opens or a lamp brightens; else it closes or goes out
    * @param part what changes
-   * @param area its share of the picture, 0 to 1; 1 where it is not known
+   * @param area its share of the frame, 0 to 1; 1 where it is not known
    */
   record Change(long frame, boolean brighter, String part, double area) {}
 
   /**
    * Changes that come too fast. Its worst second is one over the limit before one at it, then one
-   * with too large a part of the picture before a small one, then the one that holds most.
+   * with too large a part of the frame before a small one, then the one that holds most.
    *
    * @param verdict how bad the worst second is
    * @param firstFrame frame of the first change
@@ -59,7 +59,7 @@ final class FlashRule {
    * @param darker closings and lamps that go out in it
    * @param worstFrame frame at which the worst second begins
    * @param worstCount how many of one kind that second holds
-   * @param worstArea share of the picture, 0 to 1, that changes in that second
+   * @param worstArea share of the frame, 0 to 1, that changes in that second
    */
   record Stretch(
       Verdict verdict,
@@ -71,7 +71,7 @@ final class FlashRule {
       int worstCount,
       double worstArea) {
 
-    /** Whether so little of the picture changes that WCAG allows more flashes. */
+    /** Whether so little of the frame changes that WCAG allows more flashes. */
     boolean isSmall() {
       return !isLarge(worstArea);
     }
@@ -86,7 +86,7 @@ final class FlashRule {
    *
    * @param first index of its first change
    * @param last index of its last change
-   * @param area share of the picture, 0 to 1, that changes in it
+   * @param area share of the frame, 0 to 1, that changes in it
    */
   private record Window(int first, int last, Verdict verdict, int count, double area) {
 
@@ -197,7 +197,7 @@ final class FlashRule {
         worst.area());
   }
 
-  /** Share of the picture that some changes take up together, each part once, at its largest. */
+  /** Share of the frame that some changes take up together, each part once, at its largest. */
   private static double area(List<Change> changes) {
     Map<String, Double> parts = new TreeMap<>();
     changes.forEach(change -> parts.merge(change.part(), change.area(), Math::max));

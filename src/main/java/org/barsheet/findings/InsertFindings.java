@@ -16,10 +16,10 @@ import org.barsheet.timing.Findings;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
-/** What is doubtful about where and how large performers are seen in the film's picture. */
+/** What is doubtful about where and how large performers are seen in the frame. */
 public final class InsertFindings {
 
-  /** An opening less in the picture than this share is told (common practice, no source). */
+  /** An opening less in the frame than this share is told (common practice, no source). */
   private static final double HALF = 0.5;
 
   private final TimingSheet timing;
@@ -57,9 +57,9 @@ public final class InsertFindings {
         (one ? "panel " : "panels ")
             + String.join(", ", panels)
             + (one ? " does" : " do")
-            + " not say what the camera sees: where performers are in the picture is not known";
+            + " not say what the camera sees: where performers are in the frame is not known";
     findings.add(
-        Severity.NOTE, Concerns.EDITOR, "", sentence, "give " + (one ? "it" : "them") + " a field");
+        Severity.REMARK, Concerns.EDITOR, "", sentence, "give " + (one ? "it" : "them") + " a field");
   }
 
   private void add(Severity severity, Appearance appearance, String sentence, String remedy) {
@@ -78,13 +78,13 @@ public final class InsertFindings {
     String remedy = "move or widen the field, or take " + name + " out";
     if (shares[shares.length - 1] == 0) {
       String sentence =
-          opening + " lies outside the picture while " + name + " is to be seen in it";
+          opening + " lies outside the frame while " + name + " is to be seen in it";
       add(Severity.WARNING, appearance, sentence, remedy);
     } else if (shares[0] < HALF) {
       String share = Math.round(100 * shares[0]) + " %";
       String sentence =
           "at one moment only " + share + " of " + opening + ", where " + name + " is seen, is in";
-      add(Severity.NOTE, appearance, sentence + " the picture", remedy);
+      add(Severity.REMARK, appearance, sentence + " the frame", remedy);
     }
   }
 
@@ -105,7 +105,7 @@ public final class InsertFindings {
               + (long) Math.ceil(100 * scale)
               + " % in "
               + appearance.opening().name(),
-          "ask for a picture of "
+          "ask for a frame of "
               + needed(performer.clipWidth(), scale)
               + "x"
               + needed(performer.clipHeight(), scale)

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import org.barsheet.artwork.ColourWords;
-import org.barsheet.artwork.KeyColour;
+import org.barsheet.artwork.ColorWords;
+import org.barsheet.artwork.KeyColor;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Plan;
@@ -15,7 +15,7 @@ import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.Findings;
 
-/** Backings that lie near a colour which has to stay when they are keyed out. */
+/** Backings that lie near a color which has to stay when they are keyed out. */
 public final class KeyFindings {
 
   private final Plan plan;
@@ -42,12 +42,12 @@ public final class KeyFindings {
   }
 
   private void addPalette(Artwork.Model model) {
-    Optional<KeyColour> key =
-        KeyColour.backing(model.backing(), plan.workshop().artwork().palette());
+    Optional<KeyColor> key =
+        KeyColor.backing(model.backing(), plan.workshop().artwork().palette());
     if (key.isEmpty() || !key.get().isTooNear()) {
       return;
     }
-    KeyColour best = KeyColour.candidates(plan.workshop().artwork().palette()).get(0);
+    KeyColor best = KeyColor.candidates(plan.workshop().artwork().palette()).get(0);
     findings.add(
         Severity.WARNING,
         Concerns.ANIMATOR,
@@ -57,38 +57,38 @@ public final class KeyFindings {
             + ", "
             + model.backing()
             + ", lies near the palette's "
-            + ColourWords.named(key.get().nearest())
+            + ColorWords.named(key.get().nearest())
             + ": "
             + tenths(key.get().distance())
-            + " steps of colour difference",
+            + " steps of color difference",
         best.isTooNear()
             ? "no backing keys well with this palette: cut mattes by hand, or change the palette"
             : "back it with " + best.word() + ", which lies " + tenths(best.distance()) + " away");
   }
 
   private void addClothes(Appearance appearance, Artwork.Model model) {
-    KeyColour.backing(model.backing(), appearance.performer().clothes())
-        .filter(KeyColour::isTooNear)
+    KeyColor.backing(model.backing(), appearance.performer().clothes())
+        .filter(KeyColor::isTooNear)
         .ifPresent(key -> addClothes(appearance, model, key));
   }
 
-  private void addClothes(Appearance appearance, Artwork.Model model, KeyColour key) {
+  private void addClothes(Appearance appearance, Artwork.Model model, KeyColor key) {
     String name = appearance.performer().name();
     findings.add(
         Severity.WARNING,
-        Concerns.PLAYERS,
+        Concerns.PERFORMERS,
         "",
         name
             + " wears "
-            + ColourWords.named(key.nearest())
+            + ColorWords.named(key.nearest())
             + ", near the "
             + model.backing()
             + " that is keyed out of "
             + appearance.opening().name()
             + ": "
             + tenths(key.distance())
-            + " steps of colour difference",
-        "ask " + name + " to wear another colour, or take another backing there");
+            + " steps of color difference",
+        "ask " + name + " to wear another color, or take another backing there");
   }
 
   private static String tenths(double distance) {

@@ -5,7 +5,7 @@ import java.util.Objects;
 import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.LargestStep;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.input.Prose;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
@@ -52,39 +52,39 @@ public final class MovementFindings {
     }
     String remedy =
         largest.enough().isPresent()
-            ? "take " + largest.enough().getAsInt() + " pictures to keep every step within it"
-            : "no number of pictures keeps it within that: choose another limit";
+            ? "take " + largest.enough().getAsInt() + " photographs to keep every step within it"
+            : "no number of photographs keeps it within that: choose another limit";
     add(
-        plan.workshop().hand().largestStep().isPresent() ? Severity.WARNING : Severity.NOTE,
+        plan.workshop().hand().largestStep().isPresent() ? Severity.WARNING : Severity.REMARK,
         movement.name()
             + " jumps "
             + largest.words()
-            + " to picture "
-            + largest.picture()
+            + " to photograph "
+            + largest.photograph()
             + "; its limit is "
             + largest.limitWords()
             + (plan.workshop().hand().largestStep().isPresent() ? "" : ", an eighth of its way"),
         remedy);
   }
 
-  /** Some picture is higher than anything that holds it reaches. */
+  /** Some photograph is higher than anything that holds it reaches. */
   private void addUnheld(Movement movement) {
     if (first(movement).heldBy().isEmpty()) {
       return;
     }
     movement.moved().stream()
-        .filter(picture -> picture.measures().heldBy().isEmpty())
+        .filter(photograph -> photograph.measures().heldBy().isEmpty())
         .findFirst()
         .ifPresent(
-            picture ->
+            photograph ->
                 add(
                     Severity.WARNING,
                     "nothing holds "
                         + movement.name()
-                        + " from picture "
-                        + picture.picture().number()
+                        + " from photograph "
+                        + photograph.photograph().number()
                         + ", "
-                        + picture.measures().height().map(mm -> mm + " mm").orElse("")
+                        + photograph.measures().height().map(mm -> mm + " mm").orElse("")
                         + " above the table",
                     "add what holds it there to held-by: thread from 200 mm above the hinge"));
   }
@@ -93,7 +93,7 @@ public final class MovementFindings {
     boolean past =
         movement.measure() instanceof Measure.Turn turn
             && turn.whole() > UPRIGHT
-            && movement.moved().stream().anyMatch(picture -> picture.measures().pull().isPresent());
+            && movement.moved().stream().anyMatch(photograph -> photograph.measures().pull().isPresent());
     if (past) {
       add(
           Severity.WARNING,
@@ -110,19 +110,19 @@ public final class MovementFindings {
         movements.stream()
             .filter(movement -> !(movement.measure() instanceof Measure.Listed))
             .flatMap(movement -> movement.moved().stream())
-            .filter(MovedPicture::isLikeBefore)
-            .map(picture -> picture.picture().name())
+            .filter(MovedPhotograph::isLikeBefore)
+            .map(photograph -> photograph.photograph().name())
             .toList();
     if (!still.isEmpty()) {
       add(
-          Severity.NOTE,
-          Prose.count(still.size(), "picture")
+          Severity.REMARK,
+          Prose.count(still.size(), "photograph")
               + (still.size() == 1 ? " moves" : " move")
               + " less than a hand can set and look"
               + (still.size() == 1 ? "s" : "")
               + " like the one before: "
               + Prose.listed(still),
-          "show the one before longer, take fewer pictures, or set a smaller unit under hand");
+          "show the one before longer, take fewer photographs, or set a smaller unit under hand");
     }
   }
 
@@ -137,7 +137,7 @@ public final class MovementFindings {
             .toList();
     if (!unlike.isEmpty()) {
       add(
-          Severity.NOTE,
+          Severity.REMARK,
           movement.name()
               + " is measured by "
               + first.name()
@@ -145,13 +145,13 @@ public final class MovementFindings {
               + String.join(", ", unlike)
               + (unlike.size() == 1 ? " has" : " have")
               + " another size or support",
-          "give it a model of its own if its pictures are to be taken apart");
+          "give it a model of its own if its photographs are to be taken apart");
     }
   }
 
   private static boolean isLike(Opening one, Opening other) {
-    return one.rect().wide() == other.rect().wide()
-        && one.rect().high() == other.rect().high()
+    return one.rect().width() == other.rect().width()
+        && one.rect().height() == other.rect().height()
         && Objects.equals(one.heldBy(), other.heldBy());
   }
 

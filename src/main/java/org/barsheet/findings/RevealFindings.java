@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.align.PictureRun;
+import org.barsheet.align.PhotographRun;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.exposure.Movements;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.PlannedReveal.Squeeze;
@@ -27,7 +27,7 @@ import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
 /**
- * What is doubtful about single reveals: squeezed ones, shared pictures, and the room they need.
+ * What is doubtful about single reveals: squeezed ones, shared photographs, and the room they need.
  */
 public final class RevealFindings {
 
@@ -53,7 +53,7 @@ public final class RevealFindings {
       addClosing(shot, reveal);
       Reveal asked = reveal.reveal();
       String tempo = tempo(barAt(reveal.landsFrame()));
-      if (told.add(List.of(asked.pictures(), asked.framesPerPicture(), tempo))) {
+      if (told.add(List.of(asked.photographs(), asked.framesPerPhotograph(), tempo))) {
         addRoomNeeded(shot, reveal);
       }
     }
@@ -74,19 +74,19 @@ public final class RevealFindings {
         (early ? "cut earlier, " : "")
             + (late ? "move the next panel, " : "")
             + (early == late ? "land elsewhere, " : "")
-            + "or ask for fewer pictures";
+            + "or ask for fewer photographs";
     findings.add(Severity.WARNING, Concerns.ANIMATOR, shot, sentence, remedy);
   }
 
-  /** Frames that the pictures as asked would begin before the cut; 0 or less if they fit. */
+  /** Frames that the photographs as asked would begin before the cut; 0 or less if they fit. */
   private static long missingBefore(Shot shot, PlannedReveal reveal) {
-    long before = PictureRun.asAsked(reveal.reveal()).before();
+    long before = PhotographRun.asAsked(reveal.reveal()).before();
     return shot.frames().start() - (reveal.landsFrame() - before);
   }
 
-  /** Frames that the pictures as asked would end after the shot; 0 or less if they fit. */
+  /** Frames that the photographs as asked would end after the shot; 0 or less if they fit. */
   private static long missingAfter(Shot shot, PlannedReveal reveal) {
-    long from = PictureRun.asAsked(reveal.reveal()).from();
+    long from = PhotographRun.asAsked(reveal.reveal()).from();
     return reveal.landsFrame() + from - shot.frames().endExclusive();
   }
 
@@ -100,18 +100,18 @@ public final class RevealFindings {
         movement.measure().unit());
   }
 
-  /** A movement is photographed once, at its longest; shorter reveals show some of its pictures. */
+  /** A movement is photographed once, at its longest; shorter reveals show some of its photographs. */
   private void addResampled(Shot shot, PlannedReveal reveal) {
     Movement movement = movements.of(reveal.reveal());
-    int photographed = movement.pictures().size() - 1;
-    int asked = reveal.reveal().pictures();
+    int photographed = movement.photographs().size() - 1;
+    int asked = reveal.reveal().photographs();
     if (photographed == asked) {
       return;
     }
     double worst = 0;
     double worstAmount = 0;
     for (int step = 1; step <= asked; step++) {
-      MovedPicture shown = movement.pictures().get(PictureRun.picture(photographed, asked, step));
+      MovedPhotograph shown = movement.photographs().get(PhotographRun.photograph(photographed, asked, step));
       double wanted = movement.slow().progress((double) step / asked);
       double amount = movement.measure().amount(step, wanted, movement.evenIn());
       worst = Math.max(worst, Math.abs(shown.progress() - wanted));
@@ -123,11 +123,11 @@ public final class RevealFindings {
             + asked
             + " of the "
             + photographed
-            + " pictures of "
+            + " photographs of "
             + movement.name()
             + "; it differs from what was asked by up to "
             + off(100 * worst, worstAmount, movement);
-    findings.add(Severity.NOTE, Concerns.ANIMATOR, shot, sentence, "");
+    findings.add(Severity.REMARK, Concerns.ANIMATOR, shot, sentence, "");
   }
 
   private void addClosing(Shot shot, PlannedReveal reveal) {
@@ -142,18 +142,18 @@ public final class RevealFindings {
       String sentence =
           reveal.opening().name()
               + " closes along another curve than it opens: "
-              + Prose.count(reveal.reveal().pictures(), "picture")
+              + Prose.count(reveal.reveal().photographs(), "photograph")
               + " to take besides";
-      String remedy = "make it slow where the opening is slow, seen backwards, to use its pictures";
-      findings.add(Severity.NOTE, Concerns.ANIMATOR, shot, sentence, remedy);
+      String remedy = "make it slow where the opening is slow, seen backwards, to use its photographs";
+      findings.add(Severity.REMARK, Concerns.ANIMATOR, shot, sentence, remedy);
     }
   }
 
-  /** A reveal that would fit only with its pictures shown for fewer frames: what is missing. */
+  /** A reveal that would fit only with its photographs shown for fewer frames: what is missing. */
   private void addFasterOnly(Shot shot, PlannedReveal reveal) {
-    PictureRun asked = PictureRun.asAsked(reveal.reveal());
+    PhotographRun asked = PhotographRun.asAsked(reveal.reveal());
     boolean faster =
-        reveal.squeeze().filter(squeeze -> squeeze.pictures() == asked.shown()).isPresent();
+        reveal.squeeze().filter(squeeze -> squeeze.photographs() == asked.shown()).isPresent();
     if (!faster || reveal.reveal().landsOn() instanceof Reveal.OnNotes) {
       return;
     }
@@ -163,9 +163,9 @@ public final class RevealFindings {
     String sentence =
         reveal.opening().name()
             + " fits "
-            + SqueezeWords.on(reveal.squeeze().get().framesPerPicture())
+            + SqueezeWords.on(reveal.squeeze().get().framesPerPhotograph())
             + ", not "
-            + SqueezeWords.on(asked.framesPerPicture())
+            + SqueezeWords.on(asked.framesPerPhotograph())
             + ": "
             + Prose.count(missing, "frame")
             + (missing == 1 ? " is" : " are")
@@ -173,7 +173,7 @@ public final class RevealFindings {
             + bars(missing, bar)
             + tempo(bar);
     String remedy = "leave it that much more music, or a slower tempo";
-    findings.add(Severity.NOTE, Concerns.COMPOSER, shot, sentence, remedy);
+    findings.add(Severity.REMARK, Concerns.COMPOSER, shot, sentence, remedy);
   }
 
   /** {@code 1.6 bars at }. */
@@ -189,23 +189,23 @@ public final class RevealFindings {
 
   private static String tempo(FilmBar bar) {
     return bar.beatsPerMinute().setScale(1, RoundingMode.HALF_UP).toPlainString()
-        + " beats a minute";
+        + " bpm";
   }
 
   /** How many bars a reveal of this size fills at the tempo where it lands. */
   private void addRoomNeeded(Shot shot, PlannedReveal reveal) {
-    long frames = PictureRun.asAsked(reveal.reveal()).frames();
+    long frames = PhotographRun.asAsked(reveal.reveal()).frames();
     FilmBar bar = barAt(reveal.landsFrame());
     String sentence =
-        Prose.count(reveal.reveal().pictures(), "picture")
+        Prose.count(reveal.reveal().photographs(), "photograph")
             + " "
-            + SqueezeWords.on(reveal.reveal().framesPerPicture())
+            + SqueezeWords.on(reveal.reveal().framesPerPhotograph())
             + " fill "
             + Prose.count(frames, "frame")
             + ", "
             + bars(frames, bar)
             + tempo(bar);
-    findings.add(Severity.NOTE, Concerns.COMPOSER, shot, sentence, "");
+    findings.add(Severity.REMARK, Concerns.COMPOSER, shot, sentence, "");
   }
 
   private FilmBar barAt(long frame) {

@@ -6,13 +6,13 @@ import java.util.Optional;
 import org.barsheet.artwork.Framing;
 import org.barsheet.artwork.Measure;
 import org.barsheet.artwork.Optics;
-import org.barsheet.artwork.PictureRect;
+import org.barsheet.artwork.FrameRect;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Rect;
 import org.barsheet.shooting.CameraView;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
@@ -21,10 +21,10 @@ import org.barsheet.timing.Findings;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
-/** Reveals that the camera sees badly: cut off, tiny, blown up, or looming towards the lens. */
+/** Reveals that the camera sees badly: cut off, tiny, blown up, or looming toward the lens. */
 public final class RevealFramingFindings {
 
-  /** An opening whose shorter side is less of the picture's height than this is hard to see. */
+  /** An opening whose shorter side is less of the frame's height than this is hard to see. */
   private static final double TINY = 0.05;
 
   /** A tip that looks larger than the flap by more than this share is told. */
@@ -55,8 +55,8 @@ public final class RevealFramingFindings {
       Shot shot = timing.shots().get(reveal.shot());
       Framing.of(timing, shot).ifPresent(framing -> add(reveal, shot, framing));
     }
-    for (SetUp setUp : shooting.setUps()) {
-      setUp.view().ifPresent(view -> addView(setUp, view));
+    for (Setup setup : shooting.setups()) {
+      setup.view().ifPresent(view -> addView(setup, view));
     }
     return findings.worstFirst();
   }
@@ -67,11 +67,11 @@ public final class RevealFramingFindings {
     double most = 0;
     double shorter = Double.POSITIVE_INFINITY;
     for (long frame = reveal.firstGapFrame(); frame <= reveal.fullyOpenFrame(); frame++) {
-      PictureRect seen = framing.inPicture(rect, frame);
+      FrameRect seen = framing.inFrame(rect, frame);
       double here = seen.shareWithin(film.width(), film.height());
       share = Math.min(share, here);
       most = Math.max(most, here);
-      shorter = Math.min(shorter, Math.min(seen.wide(), seen.high()));
+      shorter = Math.min(shorter, Math.min(seen.width(), seen.height()));
     }
     String name = reveal.opening().name();
     if (share < 1 - ROUNDING) {
@@ -82,60 +82,60 @@ public final class RevealFramingFindings {
           name
               + " is only "
               + Math.round(shorter)
-              + " pixels of the picture across as it moves: hard to see";
-      findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, "take a narrower field");
+              + " pixels of the frame across as it moves: hard to see";
+      findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, "take a narrower field");
     }
   }
 
   private void addCut(Shot shot, String name, double least, double most) {
     String sentence =
         most == 0
-            ? name + " moves outside the picture"
+            ? name + " moves outside the frame"
             : least == 0
-                ? name + " goes out of the picture as it moves"
-                : "the picture cuts off part of "
+                ? name + " goes out of the frame as it moves"
+                : "the frame cuts off part of "
                     + name
                     + " as it moves: "
                     + percent(least)
                     + " is seen";
     findings.add(
-        least == 0 ? Severity.WARNING : Severity.NOTE,
+        least == 0 ? Severity.WARNING : Severity.REMARK,
         Concerns.DIRECTOR,
         shot,
         sentence,
         "move or widen the field of panel " + shot.panel().name());
   }
 
-  private void addView(SetUp setUp, CameraView view) {
+  private void addView(Setup setup, CameraView view) {
     double enlargement = view.enlargement().orElse(0);
     if (enlargement > 1 + ROUNDING) {
       findings.add(
           Severity.WARNING,
           Concerns.ANIMATOR,
           "",
-          "set-up "
-              + setUp.number()
+          "setup "
+              + setup.number()
               + ", "
-              + setUp.name()
-              + ": its narrowest panel blows the camera's picture up to "
+              + setup.name()
+              + ": its narrowest panel enlarges the camera's photograph to "
               + percent(enlargement),
-          "take those pictures from nearer, or with a camera of more pixels");
+          "take those photographs from nearer, or with a camera of more pixels");
     }
     Optional<Optics> optics = plan.workshop().camera().map(camera -> new Optics(camera, film));
-    optics.ifPresent(o -> setUp.runs().forEach(run -> addLooming(run, view, o)));
+    optics.ifPresent(o -> setup.runs().forEach(run -> addLooming(run, view, o)));
   }
 
   /** A flap comes nearer to the lens as it rises; one that would meet it is told elsewhere. */
-  private void addLooming(SetUp.Run run, CameraView view, Optics optics) {
+  private void addLooming(Setup.Run run, CameraView view, Optics optics) {
     double height = run.movement().highest();
     boolean turns = run.movement().measure() instanceof Measure.Turn;
-    if (!turns || height >= optics.distance(view.millimetresWide())) {
+    if (!turns || height >= optics.distance(view.millimetersWide())) {
       return;
     }
-    double larger = optics.looming(view.millimetresWide(), height) - 1;
+    double larger = optics.looming(view.millimetersWide(), height) - 1;
     if (larger > LOOMS) {
       findings.add(
-          Severity.NOTE,
+          Severity.REMARK,
           Concerns.ANIMATOR,
           run.movement().openings().get(0),
           run.movement().name()

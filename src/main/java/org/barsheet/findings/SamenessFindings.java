@@ -22,10 +22,10 @@ import org.barsheet.timing.Findings;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
-/** Where the same pictures come again so soon that people notice, and where a mirror would help. */
+/** Where the same photographs come again so soon that people notice, and where a mirror would help. */
 public final class SamenessFindings {
 
-  /** Pictures seen again within this are likely to be recognised (common practice, no source). */
+  /** Photographs seen again within this are likely to be recognized (common practice, no source). */
   private static final Seconds SOON = Seconds.of(10);
 
   private final TimingSheet timing;
@@ -75,7 +75,7 @@ public final class SamenessFindings {
     Shot shot = timing.shots().get(later.shot());
     String sentence =
         later.opening().name()
-            + " shows the pictures of "
+            + " shows the photographs of "
             + later.movement()
             + " "
             + String.format(Locale.ROOT, "%.1f", apart.toDecimal(1))
@@ -84,12 +84,12 @@ public final class SamenessFindings {
             + " did";
     String remedy =
         mirrors(later.opening())
-            ? "flip them left to right for one of the two, or start with another picture"
+            ? "flip them left to right for one of the two, or start with another photograph"
             : "show one of the two on another rate or slow at another end";
-    findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, remedy);
+    findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, remedy);
   }
 
-  /** Whether a picture flipped left to right still opens as the opening does. */
+  /** Whether a photograph flipped left to right still opens as the opening does. */
   private static boolean mirrors(Opening opening) {
     return opening.motion() instanceof Hinged hinged ? isUpright(hinged.hinge()) : true;
   }
@@ -118,32 +118,32 @@ public final class SamenessFindings {
     }
     return one instanceof Slides slides
         && other instanceof Slides opposite
-        && isOpposite(slides.towards(), opposite.towards());
+        && isOpposite(slides.toward(), opposite.toward());
   }
 
   private static boolean isOpposite(Side one, Side other) {
     return (one == Side.LEFT && other == Side.RIGHT) || (one == Side.RIGHT && other == Side.LEFT);
   }
 
-  /** Whether both go as far, as slowly, in as many pictures. */
+  /** Whether both go as far, as slowly, in as many photographs. */
   private static boolean isSameCurve(Movement one, Movement other) {
     return one.slow() == other.slow()
         && one.evenIn() == other.evenIn()
-        && one.pictures().size() == other.pictures().size()
+        && one.photographs().size() == other.photographs().size()
         && one.measure().whole() == other.measure().whole();
   }
 
   private void addMirror(Movement one, Movement other) {
-    int saved = other.pictures().size() - 1;
+    int saved = other.photographs().size() - 1;
     findings.add(
-        Severity.NOTE,
+        Severity.REMARK,
         Concerns.ANIMATOR,
         "",
         other.name()
             + " is "
             + one.name()
-            + " seen in a mirror: flipped left to right its pictures would serve, "
-            + Prose.count(saved, "picture")
+            + " seen in a mirror: flipped left to right its photographs would serve, "
+            + Prose.count(saved, "photograph")
             + " fewer to take",
         "use them if the light may come from the other side too");
   }

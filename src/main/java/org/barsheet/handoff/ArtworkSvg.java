@@ -11,7 +11,7 @@ import org.barsheet.plan.Film;
 import org.barsheet.text.Html;
 
 /**
- * The map of the artwork as one printable page in SVG 1.1 (W3C), in black and greys, with a bar of
+ * The map of the artwork as one printable page in SVG 1.1 (W3C), in black and grays, with a bar of
  * 100 mm to check that the printer keeps the scale.
  */
 final class ArtworkSvg {
@@ -19,21 +19,21 @@ final class ArtworkSvg {
   private static final double MARGIN = 12;
   private static final double HEADING = 17;
   private static final double FOOT = 24;
-  private static final double MILLIMETRES_PER_POINT = 25.4 / 72;
+  private static final double MILLIMETERS_PER_POINT = 25.4 / 72;
 
   /** From the middle of a line of letters down to its foot, as a share of their size. */
   private static final double HALF_LETTER = 0.35;
 
   private final FilmSheet sheet;
-  private final double wide;
-  private final double high;
+  private final double width;
+  private final double height;
   private final StringBuilder svg = new StringBuilder();
 
   private ArtworkSvg(FilmSheet sheet) {
     this.sheet = sheet;
     boolean a4 = sheet.plan().film().paper() == Film.Paper.A4;
-    this.wide = a4 ? 297 : 279.4;
-    this.high = a4 ? 210 : 215.9;
+    this.width = a4 ? 297 : 279.4;
+    this.height = a4 ? 210 : 215.9;
   }
 
   static byte[] bytes(FilmSheet sheet) {
@@ -46,16 +46,16 @@ final class ArtworkSvg {
         ArtworkMap.within(
             artwork,
             sheet.plan().workshop().openings(),
-            wide - 2 * MARGIN,
-            high - 2 * MARGIN - HEADING - FOOT);
+            width - 2 * MARGIN,
+            height - 2 * MARGIN - HEADING - FOOT);
     svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-    svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm(wide) + "mm\" height=\"");
-    svg.append(mm(high) + "mm\" viewBox=\"0 0 " + mm(wide) + " " + mm(high) + "\"");
+    svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + mm(width) + "mm\" height=\"");
+    svg.append(mm(height) + "mm\" viewBox=\"0 0 " + mm(width) + " " + mm(height) + "\"");
     svg.append(" font-family=\"Arial, 'Liberation Sans', sans-serif\" fill=\"#000000\">\n");
     svg.append("<title>" + Html.escaped(sheet.plan().title() + ": artwork") + "</title>\n");
-    svg.append("<rect width=\"" + mm(wide) + "\" height=\"" + mm(high) + "\" fill=\"#FFFFFF\"/>\n");
+    svg.append("<rect width=\"" + mm(width) + "\" height=\"" + mm(height) + "\" fill=\"#FFFFFF\"/>\n");
     heading(artwork, map);
-    svg.append("<g transform=\"translate(" + mm((wide - map.wide()) / 2) + " ");
+    svg.append("<g transform=\"translate(" + mm((width - map.width()) / 2) + " ");
     svg.append(mm(MARGIN + HEADING) + ")\">\n");
     map.marks().forEach(this::mark);
     svg.append("</g>\n");
@@ -71,24 +71,24 @@ final class ArtworkSvg {
             + " by "
             + FilmWords.decimal(artwork.squaresHigh())
             + " squares of "
-            + FilmWords.decimal(artwork.squareMillimetres())
+            + FilmWords.decimal(artwork.squareMillimeters())
             + " mm";
     String scale =
         "drawn 1 : "
             + FilmWords.decimal(map.denominator())
             + ", one square here "
-            + mm(artwork.squareMillimetres() / map.denominator())
+            + mm(artwork.squareMillimeters() / map.denominator())
             + " mm";
     right(MARGIN + 5, paper, 9);
     right(MARGIN + 10.5, scale, 9);
   }
 
   private void foot(ArtworkMap map) {
-    double top = MARGIN + HEADING + map.high() + 7;
+    double top = MARGIN + HEADING + map.height() + 7;
     for (int line = 0; line < map.legend().size(); line++) {
       left(MARGIN, top + line * 4.2, map.legend().get(line), 9, false);
     }
-    double bar = wide - MARGIN - 100;
+    double bar = width - MARGIN - 100;
     stroke(bar, top, bar + 100, top, 0.5, "#000000");
     for (int tick = 0; tick <= 10; tick++) {
       stroke(bar + 10 * tick, top - (tick % 5 == 0 ? 2 : 1), bar + 10 * tick, top, 0.25, "#000000");
@@ -102,11 +102,11 @@ final class ArtworkSvg {
   private void mark(MapMark mark) {
     if (mark instanceof MapMark.Box box) {
       svg.append("<rect x=\"" + mm(box.rect().left()) + "\" y=\"" + mm(box.rect().top()));
-      svg.append("\" width=\"" + mm(box.rect().wide()) + "\" height=\"" + mm(box.rect().high()));
+      svg.append("\" width=\"" + mm(box.rect().width()) + "\" height=\"" + mm(box.rect().height()));
       svg.append("\" fill=\"" + (box.opaque() ? "#FFFFFF" : "none") + "\" stroke=\"#000000\"");
       svg.append(" stroke-width=\"" + mm(box.weight()) + "\"/>\n");
     } else if (mark instanceof MapMark.Stroke s) {
-      stroke(s.fromX(), s.fromY(), s.toX(), s.toY(), s.weight(), s.grey() ? "#B0B0B0" : "#000000");
+      stroke(s.fromX(), s.fromY(), s.toX(), s.toY(), s.weight(), s.gray() ? "#B0B0B0" : "#000000");
       if (s.arrow()) {
         head(s);
       }
@@ -115,16 +115,16 @@ final class ArtworkSvg {
       svg.append(mm(ring.radius()) + "\" fill=\"" + (ring.solid() ? "#000000" : "none"));
       svg.append("\" stroke=\"#000000\" stroke-width=\"" + mm(ring.weight()) + "\"/>\n");
     } else if (mark instanceof MapMark.Text text) {
-      double size = text.points() * MILLIMETRES_PER_POINT;
+      double size = text.points() * MILLIMETERS_PER_POINT;
       String halo = " paint-order=\"stroke\" stroke=\"#FFFFFF\" stroke-width=\"0.8\"";
       text(
           text.x(), text.y() + HALF_LETTER * size, text.words(), size, text.bold(), "middle", halo);
     }
   }
 
-  private void stroke(double x1, double y1, double x2, double y2, double weight, String colour) {
+  private void stroke(double x1, double y1, double x2, double y2, double weight, String color) {
     svg.append("<line x1=\"" + mm(x1) + "\" y1=\"" + mm(y1) + "\" x2=\"" + mm(x2) + "\" y2=\"");
-    svg.append(mm(y2) + "\" stroke=\"" + colour + "\" stroke-width=\"" + mm(weight) + "\"/>\n");
+    svg.append(mm(y2) + "\" stroke=\"" + color + "\" stroke-width=\"" + mm(weight) + "\"/>\n");
   }
 
   /** The head of an arrow at the end of a stroke. */
@@ -142,11 +142,11 @@ final class ArtworkSvg {
   }
 
   private void left(double x, double y, String words, double points, boolean bold) {
-    text(x, y, words, points * MILLIMETRES_PER_POINT, bold, "start", "");
+    text(x, y, words, points * MILLIMETERS_PER_POINT, bold, "start", "");
   }
 
   private void right(double y, String words, double points) {
-    text(wide - MARGIN, y, words, points * MILLIMETRES_PER_POINT, false, "end", "");
+    text(width - MARGIN, y, words, points * MILLIMETERS_PER_POINT, false, "end", "");
   }
 
   private void text(
@@ -156,7 +156,7 @@ final class ArtworkSvg {
     svg.append(">" + Html.escaped(words) + "</text>\n");
   }
 
-  /** Millimetres to a thousandth. */
+  /** Millimeters to a thousandth. */
   private static String mm(double amount) {
     BigDecimal rounded = BigDecimal.valueOf(amount).setScale(3, RoundingMode.HALF_UP);
     return FilmWords.plain(rounded).toPlainString();

@@ -13,7 +13,7 @@ import org.barsheet.timing.Shot;
 /**
  * Every cue as a row. {@code frame} counts from the film's first frame, from 0; {@code seconds}
  * from the score's tick 0; both are of the cue's first moment; {@code bar} and {@code beat} are
- * empty before the music. {@code accent_frame} is that of the note the picture is to land on, and
+ * empty before the music. {@code accent_frame} is that of the note the reveal is to land on, and
  * {@code landings} say where each reveal of the panel lands.
  */
 final class CuesCsv {

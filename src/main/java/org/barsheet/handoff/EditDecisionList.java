@@ -15,7 +15,7 @@ import org.barsheet.text.Ascii;
 import org.barsheet.timing.Shot;
 
 /**
- * The shots as edit decision lists (SMPTE ST 258:2004): cuts on one picture track, out points
+ * The shots as edit decision lists (SMPTE ST 258:2004): cuts on one photograph track, out points
  * exclusive. Each shot is a reel of its own that counts from 00:00:00:00. A list holds at most 999
  * events, so a longer film is split.
  */

@@ -13,10 +13,10 @@ final class FilmWords {
 
   private FilmWords() {}
 
-  /** {@code 29.97 frames a second, drop-frame}. */
+  /** {@code 29.97 fps, drop-frame}. */
   static String rate(FrameRate rate) {
     String spelled = rate.toString().replace("df", "");
-    return spelled + " frames a second, " + counting(rate);
+    return spelled + " fps, " + counting(rate);
   }
 
   /** {@code drop-frame} or {@code non-drop-frame}. */
@@ -35,7 +35,7 @@ final class FilmWords {
   }
 
   /**
-   * Pixels of the film's picture, rounded once, to hundredths: a clip that follows a moving camera
+   * Pixels of the frame, rounded once, to hundredths: a clip that follows a moving camera
    * by whole pixels would tremble.
    */
   static BigDecimal pixels(double number) {

@@ -25,7 +25,7 @@ public final class Handoff {
     files.add(file(name + "-cues.vtt", out -> out.write(CuesVtt.bytes(sheet))));
     files.add(file(name + "-chapters.vtt", out -> out.write(ChaptersVtt.bytes(sheet))));
     files.add(file(name + "-cues.mid", out -> CuesMidi.write(sheet, out)));
-    files.add(file(name + "-pictures.csv", out -> PicturesCsv.write(sheet, out)));
+    files.add(file(name + "-frames.csv", out -> FramesCsv.write(sheet, out)));
     files.add(file(name + "-inserts.csv", out -> InsertsCsv.write(sheet, out)));
     files.add(file(name + ".otio", out -> OtioTimeline.write(sheet, FileNames.guide(name), out)));
     files.addAll(editDecisionLists(sheet, name));

@@ -5,7 +5,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.artwork.ClipCrop;
-import org.barsheet.artwork.PictureRect;
+import org.barsheet.artwork.FrameRect;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
@@ -16,7 +16,7 @@ import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Film;
 
 /**
- * Every appearance frame by frame: where its opening lies in the film's picture, in pixels from the
+ * Every appearance frame by frame: where its opening lies in the frame, in pixels from the
  * top left corner, how much of it is uncovered, and which frame of the clip belongs there.
  */
 final class InsertsCsv {
@@ -61,7 +61,7 @@ final class InsertsCsv {
   }
 
   private List<?> row(Appearance appearance, Insert insert, double uncovered) {
-    PictureRect rect = insert.rect();
+    FrameRect rect = insert.rect();
     Optional<ClipCrop> crop = ClipCrop.of(appearance.performer(), appearance.opening().rect());
     Optional<FrameSpan> asked = appearance.clipFramesAsked(sheet.timing().clock());
     return List.of(
@@ -72,8 +72,8 @@ final class InsertsCsv {
         appearance.opening().name(),
         FilmWords.pixels(rect.left()),
         FilmWords.pixels(rect.top()),
-        FilmWords.pixels(rect.wide()),
-        FilmWords.pixels(rect.high()),
+        FilmWords.pixels(rect.width()),
+        FilmWords.pixels(rect.height()),
         FilmWords.decimal(uncovered),
         FileNames.ofClip(appearance.performer()),
         appearance.performer().clipRate().map(FrameRate::exactName).orElse(""),

@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.barsheet.artwork.PictureRect;
+import org.barsheet.artwork.FrameRect;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.Insert;
@@ -75,15 +75,15 @@ final class Mattes {
     return head + camera + "; " + FilmWords.counting(film) + ".";
   }
 
-  private static String hole(PictureRect rect) {
+  private static String hole(FrameRect rect) {
     return "<rect x=\""
         + FilmWords.pixels(rect.left()).toPlainString()
         + "\" y=\""
         + FilmWords.pixels(rect.top()).toPlainString()
         + "\" width=\""
-        + FilmWords.pixels(rect.wide()).toPlainString()
+        + FilmWords.pixels(rect.width()).toPlainString()
         + "\" height=\""
-        + FilmWords.pixels(rect.high()).toPlainString()
+        + FilmWords.pixels(rect.height()).toPlainString()
         + "\" fill=\"#FFFFFF\"/>";
   }
 }

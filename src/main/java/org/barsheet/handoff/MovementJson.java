@@ -6,11 +6,11 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
-import org.barsheet.exposure.PictureMeasures;
+import org.barsheet.exposure.Movement.MovedPhotograph;
+import org.barsheet.exposure.PhotographMeasures;
 import org.barsheet.plan.Opening.Support;
 
-/** A movement in {@code timing.json}: what the hand sets for each of its pictures. */
+/** A movement in {@code timing.json}: what the hand sets for each of its photographs. */
 final class MovementJson {
 
   private MovementJson() {}
@@ -27,19 +27,19 @@ final class MovementJson {
     json.name("unit").value(movement.measure().unit());
     json.name("slow").value(movement.slow().word());
     json.name("evenIn").value(movement.evenIn().name().toLowerCase(Locale.ROOT));
-    json.name("pictures").beginArray();
-    for (MovedPicture picture : movement.pictures()) {
-      picture(json, picture);
+    json.name("photographs").beginArray();
+    for (MovedPhotograph photograph : movement.photographs()) {
+      photograph(json, photograph);
     }
     json.endArray();
     json.endObject();
   }
 
-  private static void picture(JsonWriter json, MovedPicture picture) throws IOException {
-    PictureMeasures measures = picture.measures();
+  private static void photograph(JsonWriter json, MovedPhotograph photograph) throws IOException {
+    PhotographMeasures measures = photograph.measures();
     json.beginObject();
-    json.name("picture").value(picture.picture().name());
-    json.name("progress").value(FilmWords.decimal(picture.progress()));
+    json.name("photograph").value(photograph.photograph().name());
+    json.name("progress").value(FilmWords.decimal(photograph.progress()));
     json.name("set").value(FilmWords.plain(measures.set()));
     length(json, "edgeStep", measures.edgeStep());
     length(json, "height", measures.height());
@@ -49,11 +49,11 @@ final class MovementJson {
     json.endObject();
   }
 
-  private static void length(JsonWriter json, String name, Optional<BigDecimal> millimetres)
+  private static void length(JsonWriter json, String name, Optional<BigDecimal> millimeters)
       throws IOException {
     json.name(name);
-    if (millimetres.isPresent()) {
-      json.value(FilmWords.plain(millimetres.get()));
+    if (millimeters.isPresent()) {
+      json.value(FilmWords.plain(millimeters.get()));
     } else {
       json.nullValue();
     }

@@ -90,7 +90,7 @@ final class OtioMarkers {
     return switch (severity) {
       case ERROR -> "RED";
       case WARNING -> "YELLOW";
-      case NOTE -> "WHITE";
+      case REMARK -> "WHITE";
     };
   }
 

@@ -16,8 +16,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongFunction;
-import org.barsheet.artwork.PictureCrop;
-import org.barsheet.artwork.PictureRect;
+import org.barsheet.artwork.PhotographCrop;
+import org.barsheet.artwork.FrameRect;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
@@ -35,8 +35,8 @@ import org.barsheet.timing.Shot;
 import org.barsheet.timing.SoundLayout;
 
 /**
- * The film as an OpenTimelineIO timeline: shots, a track for each layer of pictures, tracks of
- * performers, the guide sound. Files are named relative to the timeline: {@code pictures/}, {@code
+ * The film as an OpenTimelineIO timeline: shots, a track for each layer of photographs, tracks of
+ * performers, the guide sound. Files are named relative to the timeline: {@code photographs/}, {@code
  * clips/}, and the guide beside it. What is ours stands under the metadata key {@code barsheet}.
  */
 final class OtioTimeline {
@@ -76,8 +76,8 @@ final class OtioTimeline {
   private JsonObject timeline(String guide) {
     List<JsonObject> tracks = new ArrayList<>();
     tracks.add(shots());
-    for (int layer = 1; layer <= PicturesCsv.layers(sheet); layer++) {
-      tracks.add(pictures(layer));
+    for (int layer = 1; layer <= FramesCsv.layers(sheet); layer++) {
+      tracks.add(photographs(layer));
     }
     tracks.addAll(performers());
     tracks.add(guide(guide));
@@ -142,7 +142,7 @@ final class OtioTimeline {
     for (Shot shot : sheet.timing().shots()) {
       String name = "panel " + shot.panel().name();
       JsonObject clip =
-          Otio.clip(name, frames(0, shot.frames().length()), Otio.file(PicturePaths.ofPlate(shot)));
+          Otio.clip(name, frames(0, shot.frames().length()), Otio.file(PhotographPaths.ofPlate(shot)));
       JsonObject data = new JsonObject();
       data.addProperty("panel", shot.panel().name());
       data.addProperty("action", shot.panel().action());
@@ -156,38 +156,38 @@ final class OtioTimeline {
     return Otio.track("shots", "Video", row.untilTheEndOfTheFilm(), markers.findings());
   }
 
-  private JsonObject pictures(int layer) {
+  private JsonObject photographs(int layer) {
     Row row = new Row();
     for (PlannedReveal reveal : sheet.reveals()) {
       if (reveal.layer() == layer) {
         reveal
             .exposures()
-            .forEach(exposure -> row.add(exposure.frames(), picture(reveal, exposure)));
+            .forEach(exposure -> row.add(exposure.frames(), photograph(reveal, exposure)));
       }
     }
     return Otio.track(
-        "pictures, layer " + layer, "Video", row.untilTheEndOfTheFilm(), markers.accents(layer));
+        "photographs, layer " + layer, "Video", row.untilTheEndOfTheFilm(), markers.accents(layer));
   }
 
-  private JsonObject picture(PlannedReveal reveal, Exposure exposure) {
+  private JsonObject photograph(PlannedReveal reveal, Exposure exposure) {
     JsonObject clip =
         Otio.clip(
-            exposure.picture().name(),
+            exposure.photograph().name(),
             frames(0, exposure.frames().length()),
-            Otio.file(PicturePaths.of(exposure.picture())));
+            Otio.file(PhotographPaths.of(exposure.photograph())));
     JsonObject data = new JsonObject();
-    data.addProperty("picture", exposure.picture().number());
+    data.addProperty("photograph", exposure.photograph().number());
     data.addProperty("progress", FilmWords.decimal(exposure.progress()));
     addParts(data, exposure.frames(), frame -> photographs.crop(reveal, frame));
     clip.add("metadata", ours(data));
     return clip;
   }
 
-  /** Which part of a photograph fills the film's picture; two where the camera moves. */
+  /** Which part of a photograph fills the frame; two where the camera moves. */
   private static void addParts(
-      JsonObject data, FrameSpan frames, LongFunction<Optional<PictureCrop>> part) {
-    Optional<PictureCrop> first = part.apply(frames.start());
-    Optional<PictureCrop> last = part.apply(frames.endExclusive() - 1);
+      JsonObject data, FrameSpan frames, LongFunction<Optional<PhotographCrop>> part) {
+    Optional<PhotographCrop> first = part.apply(frames.start());
+    Optional<PhotographCrop> last = part.apply(frames.endExclusive() - 1);
     first.ifPresent(crop -> data.add("partOnFirstFrame", part(crop)));
     if (!last.equals(first)) {
       last.ifPresent(crop -> data.add("partOnLastFrame", part(crop)));
@@ -195,12 +195,12 @@ final class OtioTimeline {
   }
 
   /** In shares of the photograph, from its left and top edge. */
-  private static JsonObject part(PictureCrop crop) {
+  private static JsonObject part(PhotographCrop crop) {
     JsonObject part = new JsonObject();
     part.addProperty("x", FilmWords.decimal(crop.left()));
     part.addProperty("y", FilmWords.decimal(crop.top()));
-    part.addProperty("width", FilmWords.decimal(crop.wide()));
-    part.addProperty("height", FilmWords.decimal(crop.high()));
+    part.addProperty("width", FilmWords.decimal(crop.width()));
+    part.addProperty("height", FilmWords.decimal(crop.height()));
     return part;
   }
 
@@ -257,13 +257,13 @@ final class OtioTimeline {
     return clip;
   }
 
-  /** In pixels of the film's picture. */
-  private static JsonObject rect(PictureRect pixels) {
+  /** In pixels of the frame. */
+  private static JsonObject rect(FrameRect pixels) {
     JsonObject rect = new JsonObject();
     rect.addProperty("x", FilmWords.pixels(pixels.left()));
     rect.addProperty("y", FilmWords.pixels(pixels.top()));
-    rect.addProperty("width", FilmWords.pixels(pixels.wide()));
-    rect.addProperty("height", FilmWords.pixels(pixels.high()));
+    rect.addProperty("width", FilmWords.pixels(pixels.width()));
+    rect.addProperty("height", FilmWords.pixels(pixels.height()));
     return rect;
   }
 

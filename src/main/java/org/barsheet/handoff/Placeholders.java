@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.Photographs;
 import org.barsheet.handoff.drawing.Canvas;
@@ -18,7 +18,7 @@ import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
 /**
- * A drawing in the place of every picture still to take, under the picture's final name, so that
+ * A drawing in the place of every photograph still to take, under the photograph's final name, so that
  * the whole film can be put together before anything is photographed.
  */
 public final class Placeholders {
@@ -28,12 +28,12 @@ public final class Placeholders {
 
   private static final String MARK = "barsheet placeholder";
 
-  /** Our mark stands within the first bytes of the file, before the picture. */
+  /** Our mark stands within the first bytes of the file, before the photograph. */
   private static final int HEAD = 1024;
 
   private Placeholders() {}
 
-  /** A plate a shot, and every picture of every movement, in {@code pictures/}. */
+  /** A plate a shot, and every photograph of every movement, in {@code photographs/}. */
   public static List<HandoffFile> files(FilmSheet sheet) {
     Film film = sheet.plan().film();
     List<HandoffFile> files = new ArrayList<>();
@@ -41,17 +41,17 @@ public final class Placeholders {
     for (Shot shot : sheet.timing().shots()) {
       files.add(
           file(
-              PicturePaths.ofPlate(shot),
+              PhotographPaths.ofPlate(shot),
               film,
               canvas -> PlateDrawing.draw(canvas, sheet, photographs, shot)));
     }
-    PictureParts parts = new PictureParts(sheet);
+    PhotographParts parts = new PhotographParts(sheet);
     for (Movement movement : sheet.movements()) {
-      PictureDrawing drawing = new PictureDrawing(sheet, movement, parts);
-      for (MovedPicture picture : movement.pictures()) {
+      PlaceholderDrawing drawing = new PlaceholderDrawing(sheet, movement, parts);
+      for (MovedPhotograph photograph : movement.photographs()) {
         files.add(
             file(
-                PicturePaths.of(picture.picture()), film, canvas -> drawing.draw(canvas, picture)));
+                PhotographPaths.of(photograph.photograph()), film, canvas -> drawing.draw(canvas, photograph)));
       }
     }
     return List.copyOf(files);

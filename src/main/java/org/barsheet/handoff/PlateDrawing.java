@@ -2,7 +2,7 @@ package org.barsheet.handoff;
 
 import java.util.Optional;
 import org.barsheet.artwork.Framing;
-import org.barsheet.artwork.PictureRect;
+import org.barsheet.artwork.FrameRect;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.Photographs;
@@ -22,13 +22,13 @@ final class PlateDrawing {
 
   static void draw(Canvas canvas, FilmSheet sheet, Photographs photographs, Shot shot) {
     PixelRect whole = canvas.whole();
-    int line = Math.max(1, whole.high() / 270);
+    int line = Math.max(1, whole.height() / 270);
     canvas.fill(whole, PaperColor.BAND);
     Optional<Framing> framing = Framing.of(sheet.timing(), shot);
     framing.ifPresent(seen -> openings(canvas, sheet, shot, seen, line));
     PixelRect heading = whole.part(0, 0, 1, 0.16);
     canvas.fill(heading, PaperColor.PAPER);
-    canvas.text(PicturePaths.plate(shot), heading.part(0.02, 0.12, 0.98, 0.56), PaperColor.INK);
+    canvas.text(PhotographPaths.plate(shot), heading.part(0.02, 0.12, 0.98, 0.56), PaperColor.INK);
     canvas.text(
         caption(photographs, shot, framing),
         heading.part(0.02, 0.66, 0.98, 0.9),
@@ -51,7 +51,7 @@ final class PlateDrawing {
   private static void openings(
       Canvas canvas, FilmSheet sheet, Shot shot, Framing framing, int line) {
     for (Opening opening : sheet.plan().workshop().openings()) {
-      PixelRect box = box(framing.inPicture(opening.rect(), shot.frames().start()));
+      PixelRect box = box(framing.inFrame(opening.rect(), shot.frames().start()));
       canvas.fill(box, openAtFirst(sheet, shot, opening) > 0 ? PaperColor.LAMP : PaperColor.PAPER);
       canvas.outline(box, line, PaperColor.INK);
       canvas.text(opening.name(), box.part(0.05, 0.02, 0.95, 0.3), PaperColor.INK);
@@ -66,7 +66,7 @@ final class PlateDrawing {
         .orElse(0);
   }
 
-  private static PixelRect box(PictureRect rect) {
+  private static PixelRect box(FrameRect rect) {
     int left = (int) Math.round(rect.left());
     int top = (int) Math.round(rect.top());
     return new PixelRect(

@@ -29,7 +29,7 @@ import org.barsheet.revision.ScoreNotes;
 import org.barsheet.shooting.ArtworkPlate;
 import org.barsheet.shooting.CameraView;
 import org.barsheet.shooting.RestTurn;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.shooting.WorkTime;
 import org.barsheet.timing.FilmPin;
@@ -114,7 +114,7 @@ public final class TimingJson {
     json.name("firstFrame").value(film.firstFrame().toString());
     json.name("musicStartFrame").value(sheet.timing().clock().musicStartFrame());
     json.name("lengthFrames").value(sheet.timing().lengthFrames());
-    json.name("pictureLead").value(film.pictureLead());
+    json.name("lead").value(film.lead());
     if (sheet.plan().music().recording().isPresent()) {
       recording(sheet.plan().music().recording().get());
     }
@@ -160,7 +160,7 @@ public final class TimingJson {
     json.name("framesPerBeat").value(section.framesPerBeat().toString());
     json.name("beatsPerMinute").value(FilmWords.plain(section.beatsPerMinute()));
     seconds("mostDrift", section.mostDrift());
-    json.name("barsOnPictures").value(section.barsOnPictures());
+    json.name("barsOnPhotographs").value(section.barsOnPhotographs());
     json.name("bars").value(section.bars());
     json.endObject();
   }
@@ -245,8 +245,8 @@ public final class TimingJson {
     json.beginObject();
     json.name("left").value(FilmWords.decimal(rect.get().left()));
     json.name("top").value(FilmWords.decimal(rect.get().top()));
-    json.name("wide").value(FilmWords.decimal(rect.get().wide()));
-    json.name("high").value(FilmWords.decimal(rect.get().high()));
+    json.name("width").value(FilmWords.decimal(rect.get().width()));
+    json.name("height").value(FilmWords.decimal(rect.get().height()));
     json.endObject();
   }
 
@@ -267,7 +267,7 @@ public final class TimingJson {
     json.beginObject();
     json.name("startFrame").value(exposure.frames().start());
     json.name("frames").value(exposure.frames().length());
-    json.name("picture").value(exposure.picture().name());
+    json.name("photograph").value(exposure.photograph().name());
     json.name("progress").value(FilmWords.decimal(exposure.progress()));
     json.endObject();
   }
@@ -305,10 +305,10 @@ public final class TimingJson {
 
   private void shooting(ShootingPlan shooting) throws IOException {
     json.name("shooting").beginObject();
-    json.name("pictures").value(shooting.pictures());
+    json.name("photographs").value(shooting.photographs());
     json.name("plates").value(shooting.plates());
     hours(shooting.time());
-    array("setUps", shooting.setUps(), this::setUp);
+    array("setups", shooting.setups(), this::setup);
     array("atRest", shooting.atRest(), plate -> artworkPlate(plate, shooting));
     json.endObject();
   }
@@ -334,19 +334,19 @@ public final class TimingJson {
     }
   }
 
-  private void setUp(SetUp setUp) throws IOException {
+  private void setup(Setup setup) throws IOException {
     json.beginObject();
-    json.name("number").value(setUp.number());
-    json.name("name").value(setUp.name());
-    json.name("model").value(setUp.model().name());
-    json.name("closedAgain").value(setUp.closedAgain());
-    rect("field", setUp.view().map(CameraView::field));
-    json.name("pictures").value(setUp.pictures());
-    hours(setUp.time());
-    array("movements", setUp.runs(), run -> json.value(run.movement().name()));
+    json.name("number").value(setup.number());
+    json.name("name").value(setup.name());
+    json.name("model").value(setup.model().name());
+    json.name("closedAgain").value(setup.closedAgain());
+    rect("field", setup.view().map(CameraView::field));
+    json.name("photographs").value(setup.photographs());
+    hours(setup.time());
+    array("movements", setup.runs(), run -> json.value(run.movement().name()));
     array(
         "plates",
-        setUp.runs().stream().flatMap(run -> run.plates().stream()).toList(),
+        setup.runs().stream().flatMap(run -> run.plates().stream()).toList(),
         plate -> json.value(plate.name()));
     json.endObject();
   }

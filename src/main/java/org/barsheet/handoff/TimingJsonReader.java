@@ -181,7 +181,7 @@ public final class TimingJsonReader {
     long start = exposure.get("startFrame").whole();
     return new LaidExposure(
         exposure.get("frames").frames(start, start + exposure.get("frames").whole()),
-        exposure.get("picture").text(),
+        exposure.get("photograph").text(),
         exposure.get("progress").decimal());
   }
 }

@@ -13,7 +13,7 @@ public enum Limit {
   /** Panels written as text. */
   TABLE("a table of panels", 8, "name a .csv or .xlsx table", "check the file"),
 
-  /** A plan or its panels in a spreadsheet, with its pictures. */
+  /** A plan or its panels in a spreadsheet, with its drawings. */
   WORKBOOK("a plan in a workbook", 64, "name the workbook", "remove the images from it"),
 
   DRAWING("a drawing", 64, "name a PNG or JPEG drawing", "save it smaller, as PNG or JPEG"),
@@ -21,7 +21,7 @@ public enum Limit {
   NOTES(
       "a file of notes", 4, "name the file of notes", "save the notes again from the review page"),
 
-  /** Hours of film at 60 frames a second on many layers. */
+  /** Hours of film at 60 fps on many layers. */
   TIMING("a timing.json", 256, "name a timing.json", "make the sheets again"),
 
   SOUND_BANK(

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The known word that was probably meant. */
@@ -12,14 +13,48 @@ public final class Nearest {
   /** Longer words are not mistyped names. */
   private static final int LONGEST = 60;
 
+  /** What people also call a thing, and the names it may have here; the first that is known. */
+  private static final Map<String, List<String>> ALSO_CALLED =
+      Map.ofEntries(
+          Map.entry("picture", List.of("drawing", "pixels", "photographs")),
+          Map.entry("pictures", List.of("photographs", "shown")),
+          Map.entry("picture-lead", List.of("lead")),
+          Map.entry("pictures-an-hour", List.of("photographs-per-hour")),
+          Map.entry("minutes-a-set-up", List.of("minutes-per-setup")),
+          Map.entry("hours-a-day", List.of("hours-per-day")),
+          Map.entry("image", List.of("drawing")),
+          Map.entry("size", List.of("frame-size", "pixels")),
+          Map.entry("wide", List.of("width")),
+          Map.entry("high", List.of("height")),
+          Map.entry("way", List.of("step")),
+          Map.entry("aperture", List.of("opening")),
+          Map.entry("scene", List.of("panel")),
+          Map.entry("scenes", List.of("panels")),
+          Map.entry("shot", List.of("panel")),
+          Map.entry("shots", List.of("panels")),
+          Map.entry("door", List.of("opening")),
+          Map.entry("doors", List.of("openings")),
+          Map.entry("players", List.of("performers")),
+          Map.entry("player", List.of("performer")),
+          Map.entry("fps", List.of("frame-rate")),
+          Map.entry("tick-0", List.of("start of file")));
+
   private Nearest() {}
 
-  /** The known word nearest to what was typed, the first of equals, if one is near enough. */
+  /**
+   * The known word for what was typed: another name of the thing, or else the one spelled nearest,
+   * the first of equals, if one is near enough.
+   */
   public static Optional<String> to(String typed, Collection<String> known) {
     if (typed.length() > LONGEST) {
       return Optional.empty();
     }
     String wanted = plain(typed);
+    Optional<String> other =
+        ALSO_CALLED.getOrDefault(wanted, List.of()).stream().filter(known::contains).findFirst();
+    if (other.isPresent()) {
+      return other;
+    }
     String best = "";
     int least = Math.max(1, (wanted.length() + 1) / 3) + 1;
     for (String word : known) {
@@ -55,7 +90,7 @@ public final class Nearest {
   }
 
   /**
-   * Insertions, deletions, replacements and swaps of neighbours from one word to the other (the
+   * Insertions, deletions, replacements and swaps of neighbors from one word to the other (the
    * optimal string alignment form of Damerau's distance, Communications of the ACM 7, 1964).
    */
   private static int distance(String a, String b) {

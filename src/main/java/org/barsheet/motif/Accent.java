@@ -1,7 +1,7 @@
 package org.barsheet.motif;
 
 /**
- * The note of a motif that the picture must land on.
+ * The note of a motif that the photograph must land on.
  *
  * @param note 1 for the first note, 2 for the second …, 0 for the last
  */

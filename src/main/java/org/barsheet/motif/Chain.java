@@ -23,13 +23,13 @@ record Chain(Pattern pattern, long start, Picks notes, int cost) {
   }
 
   private int changedNote(NoteField field, int i, long tolerance) {
-    int neighbour = neighbour(i);
+    int neighbor = neighbor(i);
     long from = start + pattern.onset(i) - tolerance;
     int found = Picks.NONE;
     int onset = field.onsetFrom(from);
     for (; onset < field.onsets() && field.onset(onset) <= from + 2 * tolerance; onset++) {
       for (int note = field.firstNoteAt(onset); note < field.firstNoteAt(onset + 1); note++) {
-        if (field.sharePart(note, neighbour)) {
+        if (field.sharePart(note, neighbor)) {
           if (found != Picks.NONE) {
             return Picks.NONE;
           }
@@ -41,7 +41,7 @@ record Chain(Pattern pattern, long start, Picks notes, int cost) {
   }
 
   /** The note of the field nearest before, else after. */
-  private int neighbour(int i) {
+  private int neighbor(int i) {
     for (int before = i - 1; before >= 0; before--) {
       if (notes.has(before)) {
         return notes.get(before);

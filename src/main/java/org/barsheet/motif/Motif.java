@@ -9,7 +9,7 @@ import java.util.Set;
  * @param name as the plan calls it
  * @param shapes its exemplars, each a line of notes in order of onset; the first is the motif
  *     itself
- * @param accent the note the picture lands on
+ * @param accent the note that a reveal lands on
  * @param match how near a return must be
  * @param forms forms looked for besides as given, transposed and tonal: inverted, retrograde,
  *     augmented, diminished, ornamented, shortened

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>From each note the pattern is followed note by note with a local tempo of its own: each next
  * note is sought where that tempo would have it, some way to either side, and bends the tempo
- * towards itself. At each step the few cheapest ways are kept.
+ * toward itself. At each step the few cheapest ways are kept.
  */
 final class PlayedMatcher {
 

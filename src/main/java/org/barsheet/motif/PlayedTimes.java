@@ -63,18 +63,18 @@ final class PlayedTimes {
 
   /**
    * A pattern bent to how it was played: on the ticks of its notes, a missing note where the tempo
-   * of its neighbour puts it.
+   * of its neighbor puts it.
    *
    * @param rate seconds a quarter note of the pattern lasts
    */
   Pattern played(Pattern pattern, Picks picks, double rate) {
     long[] onsets = new long[pattern.size()];
     long[] lengths = new long[pattern.size()];
-    int neighbour = picks.firstPresent();
+    int neighbor = picks.firstPresent();
     for (int i = 0; i < onsets.length; i++) {
-      neighbour = picks.has(i) ? i : neighbour;
-      double time = on[picks.get(neighbour)];
-      double onset = time + rate * quarters(pattern.onset(i) - pattern.onset(neighbour));
+      neighbor = picks.has(i) ? i : neighbor;
+      double time = on[picks.get(neighbor)];
+      double onset = time + rate * quarters(pattern.onset(i) - pattern.onset(neighbor));
       onsets[i] = picks.has(i) ? field.onTick(picks.get(i)) : tick(onset);
       double off = onset + rate * quarters(pattern.length(i));
       lengths[i] = Math.max(1, tick(off) - onsets[i]);

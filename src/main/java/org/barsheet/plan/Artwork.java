@@ -4,21 +4,21 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The whole physical picture, measured in squares of its graph paper from the top left corner.
+ * The whole artwork, measured in squares of its graph paper from the top left corner.
  *
- * @param squareMillimetres side of one square, more than 0
+ * @param squareMillimeters side of one square, more than 0
  * @param squaresWide width in squares
  * @param squaresHigh height in squares
- * @param palette its colours, RRGGBB without '#'
- * @param smallestWorkableMillimetres the smallest opening a hand can work, 0 where not given
+ * @param palette its colors, RRGGBB without '#'
+ * @param smallestWorkableMillimeters the smallest opening a hand can work, 0 where not given
  * @param models the things put under the camera, in the order written
  */
 public record Artwork(
-    double squareMillimetres,
+    double squareMillimeters,
     double squaresWide,
     double squaresHigh,
     List<String> palette,
-    double smallestWorkableMillimetres,
+    double smallestWorkableMillimeters,
     List<Model> models) {
 
   public Artwork {
@@ -36,7 +36,7 @@ public record Artwork(
    *
    * @param name unique in the plan
    * @param enlarged how many times larger than in the artwork, 1 for the artwork itself
-   * @param backing colour behind its openings ("green"), or ""
+   * @param backing color behind its openings ("green"), or ""
    * @param light a word for how it is lit, or ""
    */
   public record Model(String name, double enlarged, String backing, String light) {}

@@ -3,10 +3,10 @@ package org.barsheet.plan;
 /**
  * The camera that photographs the models.
  *
- * @param lensMillimetres focal length
- * @param sensorMillimetres width of the sensor
- * @param pictureWidth of its pictures in pixels
- * @param pictureHeight of its pictures in pixels
+ * @param lensMillimeters focal length
+ * @param sensorMillimeters width of the sensor
+ * @param pixelsWidth of its photographs in pixels
+ * @param pixelsHeight of its photographs in pixels
  */
 public record Camera(
-    double lensMillimetres, double sensorMillimetres, int pictureWidth, int pictureHeight) {}
+    double lensMillimeters, double sensorMillimeters, int pixelsWidth, int pixelsHeight) {}

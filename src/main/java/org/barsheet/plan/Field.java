@@ -1,7 +1,7 @@
 package org.barsheet.plan;
 
 /**
- * What the camera sees of the artwork in a shot. Its height follows from the film's picture.
+ * What the camera sees of the artwork in a shot. Its height follows from the frame.
  *
  * @param from at the shot's first frame
  * @param to at its last frame; equal to {@code from} where the camera stands still

@@ -12,13 +12,13 @@ import org.barsheet.clock.Timecode;
  * @param firstFrame label of film frame 0
  * @param musicStarts from the first frame to the music's start, 0 s or more
  * @param musicFrom what the music's start is
- * @param framesPerPicture how long a picture of a movement is shown: 1 on ones, 2 on twos …
- * @param pictureLead frames a reveal's picture goes before its sounding accent; negative: after
- * @param closedHold frames the closed picture is held before a movement, where a cut is chosen for
+ * @param framesPerPhotograph how long a frame of a movement is shown: 1 on ones, 2 on twos …
+ * @param lead frames a reveal's frame goes before its sounding accent; negative: after
+ * @param closedHold frames the closed frame is held before a movement, where a cut is chosen for
  *     it
  * @param tail from the end of the last sounding bar to the end of the film, 0 s or more
- * @param width of the film's picture in pixels
- * @param height of the film's picture in pixels
+ * @param width of the frame in pixels
+ * @param height of the frame in pixels
  * @param pop a one-frame tone sounds so long before the first frame, more than 0; empty for none
  * @param paper what the sheets are printed on
  */
@@ -27,8 +27,8 @@ public record Film(
     Timecode firstFrame,
     Seconds musicStarts,
     MusicFrom musicFrom,
-    int framesPerPicture,
-    int pictureLead,
+    int framesPerPhotograph,
+    int lead,
     int closedHold,
     Seconds tail,
     int width,
@@ -40,7 +40,7 @@ public record Film(
   public static final Seconds USUAL_POP = Seconds.of(2);
 
   public Film {
-    if (framesPerPicture < 1 || closedHold < 0 || musicStarts.signum() < 0 || tail.signum() < 0) {
+    if (framesPerPhotograph < 1 || closedHold < 0 || musicStarts.signum() < 0 || tail.signum() < 0) {
       throw new IllegalArgumentException("film settings out of range");
     }
   }
@@ -58,7 +58,7 @@ public record Film(
   /** What counts as the start of the music. */
   public enum MusicFrom {
     /** The file's first tick. */
-    TICK_0,
+    START_OF_FILE,
     /** The first sounding note. */
     FIRST_NOTE
   }

@@ -12,24 +12,24 @@ import org.barsheet.input.SyntaxException;
 /** Reads amounts with their units. Each refuses what is left over, at the character. */
 public final class Measures {
 
-  private static final Map<String, Double> MILLIMETRES = Map.of("mm", 1.0, "cm", 10.0, "in", 25.4);
+  private static final Map<String, Double> MILLIMETERS = Map.of("mm", 1.0, "cm", 10.0, "in", 25.4);
   private static final String LENGTH_UNITS = "write mm, cm or in: 40 mm";
 
   private Measures() {}
 
   /** {@code 40 mm}, {@code 4 cm}, {@code 1.5 in}; more than 0. */
-  public static double millimetres(String text) {
+  public static double millimeters(String text) {
     TextCursor cursor = new TextCursor(text);
-    double millimetres = takeMillimetres(cursor);
+    double millimeters = takeMillimeters(cursor);
     cursor.expectEnd(LENGTH_UNITS);
-    return millimetres;
+    return millimeters;
   }
 
-  public static double takeMillimetres(TextCursor cursor) {
+  public static double takeMillimeters(TextCursor cursor) {
     double amount = takePositive(cursor, "a length", LENGTH_UNITS);
     cursor.blanks();
     String unit = cursor.nextWord();
-    Double factor = MILLIMETRES.get(unit.toLowerCase(Locale.ROOT));
+    Double factor = MILLIMETERS.get(unit.toLowerCase(Locale.ROOT));
     if (factor == null) {
       throw cursor.faultHere("a unit of length is expected here", LENGTH_UNITS);
     }
@@ -137,14 +137,14 @@ public final class Measures {
   public static double[] pair(String text, String example) {
     TextCursor cursor = new TextCursor(text);
     String remedy = "write " + example;
-    double wide = takePositive(cursor, "a width", remedy);
+    double width = takePositive(cursor, "a width", remedy);
     cursor.blanks();
     if (!cursor.take("x") && !cursor.take("X") && !cursor.take("×")) {
       throw cursor.faultHere("x is expected here", remedy);
     }
-    double high = takePositive(cursor, "a height", remedy);
+    double height = takePositive(cursor, "a height", remedy);
     cursor.expectEnd(remedy);
-    return new double[] {wide, high};
+    return new double[] {width, height};
   }
 
   /** {@code 1920x1080}: whole pixels, 1 to 100,000 each way. */
@@ -162,19 +162,19 @@ public final class Measures {
   }
 
   /** {@code #28786E} as RRGGBB without '#', in capitals. */
-  public static String colour(String text) {
+  public static String color(String text) {
     String stripped = text.strip();
     if (!stripped.matches("#[0-9A-Fa-f]{6}")) {
       throw new SyntaxException(
           stripped,
-          colourPrefix(stripped),
-          "a colour is # and six digits 0 to F",
+          colorPrefix(stripped),
+          "a color is # and six digits 0 to F",
           "write \"#28786E\", with the quotes in YAML");
     }
     return stripped.substring(1).toUpperCase(Locale.ROOT);
   }
 
-  private static int colourPrefix(String text) {
+  private static int colorPrefix(String text) {
     int good = text.startsWith("#") ? 1 : 0;
     while (good > 0 && good < Math.min(7, text.length()) && isHex(text.charAt(good))) {
       good++;

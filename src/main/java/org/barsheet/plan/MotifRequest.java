@@ -14,7 +14,7 @@ import org.barsheet.motif.MotifNote;
  *
  * @param name unique in the plan
  * @param shapes the motif itself first, then further shapes of it ({@code also}); at least one
- * @param accent the note the picture lands on
+ * @param accent the note that a reveal lands on
  * @param match how near a return must be
  * @param forms forms looked for besides as given; iterates in the order of {@link Form}
  * @param where its place in the plan, for messages

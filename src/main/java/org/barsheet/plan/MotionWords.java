@@ -13,10 +13,10 @@ public final class MotionWords {
     if (motion instanceof Opening.Hinged hinged) {
       return "flap, hinge " + word(hinged.hinge()) + ", to " + plain(hinged.degrees()) + "°";
     } else if (motion instanceof Opening.Slides slides) {
-      String far = slides.millimetres() > 0 ? ", " + plain(slides.millimetres()) + " mm" : "";
-      return "slides " + direction(slides.towards()) + far;
+      String far = slides.millimeters() > 0 ? ", " + plain(slides.millimeters()) + " mm" : "";
+      return "slides " + direction(slides.toward()) + far;
     } else if (motion instanceof Opening.LiftsOff lifts) {
-      return "lifts off, " + plain(lifts.millimetres()) + " mm";
+      return "lifts off, " + plain(lifts.millimeters()) + " mm";
     } else if (motion instanceof Opening.Brightens brightens) {
       return "brightens to " + plain(brightens.percent()) + " %";
     } else if (motion instanceof Opening.Iris iris) {

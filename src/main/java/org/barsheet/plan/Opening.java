@@ -42,17 +42,17 @@ public record Opening(
   /**
    * A shutter that slides.
    *
-   * @param towards where it goes
-   * @param millimetres how far, at the model's size; 0 means its own width or height
+   * @param toward where it goes
+   * @param millimeters how far, at the model's size; 0 means its own width or height
    */
-  public record Slides(Side towards, double millimetres) implements Motion {}
+  public record Slides(Side toward, double millimeters) implements Motion {}
 
   /**
    * A piece lifted off.
    *
-   * @param millimetres how high, at the model's size
+   * @param millimeters how high, at the model's size
    */
-  public record LiftsOff(double millimetres) implements Motion {}
+  public record LiftsOff(double millimeters) implements Motion {}
 
   /**
    * A lamp that brightens.
@@ -69,9 +69,9 @@ public record Opening(
   public record Iris(double percent) implements Motion {}
 
   /**
-   * A free value per picture.
+   * A free value per photograph.
    *
-   * @param values of pictures 1, 2 … in the unit
+   * @param values of photographs 1, 2 … in the unit
    * @param unit what they count ("mm")
    */
   public record Values(List<Double> values, String unit) implements Motion {
@@ -84,13 +84,13 @@ public record Opening(
    * What holds a movement for a part of it.
    *
    * @param kind "putty", "thread", or another word of the animator's
-   * @param upToMillimetres putty serves up to this height from the table, where given
-   * @param guideMillimetres a thread runs from this far above the hinge, where given
+   * @param upToMillimeters putty serves up to this height from the table, where given
+   * @param guideMillimeters a thread runs from this far above the hinge, where given
    * @param text as the plan says it
    */
   public record Support(
       String kind,
-      Optional<Double> upToMillimetres,
-      Optional<Double> guideMillimetres,
+      Optional<Double> upToMillimeters,
+      Optional<Double> guideMillimeters,
       String text) {}
 }

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param cut where its shot begins
  * @param length how long it is asked to be, where asked
  * @param field what the camera sees, where given
- * @param picture its drawing, resolved against the plan's folder, where given
+ * @param drawing its drawing, resolved against the plan's folder, where given
  * @param reveals movements in it, in the order written
  * @param appears performers seen in it
  * @param locked whether it must not move any more
@@ -26,7 +26,7 @@ public record Panel(
     Cut cut,
     Optional<Length> length,
     Optional<Field> field,
-    Optional<Path> picture,
+    Optional<Path> drawing,
     List<Reveal> reveals,
     List<Appears> appears,
     boolean locked,

@@ -14,9 +14,9 @@ import org.barsheet.clock.Seconds;
  * @param clipRate its frame rate, where known
  * @param clap the clap that ties clip and music, where known
  * @param clipStart when the clip that came begins, from the music's start, where that was told
- * @param clipWidth of the clip's picture in pixels, 0 where not known
- * @param clipHeight of the clip's picture in pixels, 0 where not known
- * @param clothes colours noted, RRGGBB
+ * @param clipWidth of the clip's video in pixels, 0 where not known
+ * @param clipHeight of the clip's video in pixels, 0 where not known
+ * @param clothes colors noted, RRGGBB
  * @param where its place in the plan, for messages
  */
 public record Performer(

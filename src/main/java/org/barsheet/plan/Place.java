@@ -22,7 +22,7 @@ public sealed interface Place {
     return PlaceGrammar.parse(text, rate);
   }
 
-  /** Wherever it fits between its neighbours, on a bar line if possible. */
+  /** Wherever it fits between its neighbors, on a bar line if possible. */
   record Anywhere() implements Place {
     @Override
     public String toString() {

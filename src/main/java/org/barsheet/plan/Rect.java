@@ -5,13 +5,13 @@ package org.barsheet.plan;
  *
  * @param left of the left edge
  * @param top of the top edge
- * @param wide more than 0
- * @param high more than 0
+ * @param width more than 0
+ * @param height more than 0
  */
-public record Rect(double left, double top, double wide, double high) {
+public record Rect(double left, double top, double width, double height) {
 
   public Rect {
-    if (!(wide > 0) || !(high > 0)) {
+    if (!(width > 0) || !(height > 0)) {
       throw new IllegalArgumentException("a rectangle has a width and a height");
     }
   }

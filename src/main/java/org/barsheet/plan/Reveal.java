@@ -3,25 +3,25 @@ package org.barsheet.plan;
 import java.util.Optional;
 
 /**
- * A movement photographed picture by picture.
+ * A movement photographed photograph by photograph.
  *
  * @param opening name of the opening that moves
  * @param way whether it opens or closes
- * @param pictures moved pictures, 1 or more; picture 0 is the model at rest
- * @param framesPerPicture 1 on ones, 2 on twos …
+ * @param photographs moved photographs, 1 or more; photograph 0 is the model at rest
+ * @param framesPerPhotograph 1 on ones, 2 on twos …
  * @param slow where the movement is slow
  * @param evenIn what grows evenly
  * @param lands what the accent frame shows
  * @param landsOn the moment it lands on
- * @param cycle pictures repeated once it has landed its last picture, until the shot ends
- * @param photographed whether its pictures have been taken and must not change
+ * @param cycle photographs repeated once it has landed its last photograph, until the shot ends
+ * @param photographed whether its photographs have been taken and must not change
  * @param where its place in the plan, for messages
  */
 public record Reveal(
     String opening,
     Way way,
-    int pictures,
-    int framesPerPicture,
+    int photographs,
+    int framesPerPhotograph,
     Slow slow,
     EvenIn evenIn,
     Lands lands,
@@ -31,12 +31,12 @@ public record Reveal(
     Where where) {
 
   public Reveal {
-    if (pictures < 1 || framesPerPicture < 1) {
+    if (photographs < 1 || framesPerPhotograph < 1) {
       throw new IllegalArgumentException(
-          "a reveal has pictures and shows each for a frame or more");
+          "a reveal has photographs and shows each for a frame or more");
     }
-    if (cycle.isPresent() && cycle.get().last() > pictures) {
-      throw new IllegalArgumentException("a reveal repeats its own pictures");
+    if (cycle.isPresent() && cycle.get().last() > photographs) {
+      throw new IllegalArgumentException("a reveal repeats its own photographs");
     }
   }
 
@@ -47,7 +47,7 @@ public record Reveal(
   }
 
   /**
-   * Pictures shown again and again.
+   * Photographs shown again and again.
    *
    * @param first the first of them, 0 or more
    * @param last the last of them, after {@code first}
@@ -57,17 +57,17 @@ public record Reveal(
 
     public Cycle {
       if (first < 0 || last <= first) {
-        throw new IllegalArgumentException("a cycle goes from one picture to a later one");
+        throw new IllegalArgumentException("a cycle goes from one photograph to a later one");
       }
     }
 
-    /** How many pictures are shown before the first one comes again. */
+    /** How many photographs are shown before the first one comes again. */
     public int length() {
       return toAndFro ? 2 * (last - first) : last - first + 1;
     }
 
-    /** The picture at a place of the cycle, from 0 to {@code length() - 1}. */
-    public int pictureAt(int place) {
+    /** The photograph at a place of the cycle, from 0 to {@code length() - 1}. */
+    public int photographAt(int place) {
       int way = last - first;
       return place <= way ? first + place : last - (place - way);
     }
@@ -76,16 +76,16 @@ public record Reveal(
   /** What grows evenly when a movement is even. */
   public enum EvenIn {
     ANGLE,
-    APERTURE
+    OPENING
   }
 
   /** What the accent frame shows. */
   public enum Lands {
-    /** The last picture. */
+    /** The last photograph. */
     FULLY_OPEN("fully open"),
-    /** The first picture at half the movement or more. */
+    /** The first photograph at half the movement or more. */
     HALF_OPEN("half open"),
-    /** The first moved picture. */
+    /** The first moved photograph. */
     FIRST_GAP("first gap");
 
     private final String words;
@@ -116,28 +116,28 @@ public record Reveal(
    */
   public record OnPlace(Place place) implements LandsOn {}
 
-  /** The picture shown on the accent frame, 1 to {@code pictures}. */
-  public int landingPicture() {
+  /** The photograph shown on the accent frame, 1 to {@code photographs}. */
+  public int landingPhotograph() {
     return switch (lands) {
-      case FULLY_OPEN -> pictures;
+      case FULLY_OPEN -> photographs;
       case FIRST_GAP -> 1;
-      case HALF_OPEN -> firstPictureHalfDone();
+      case HALF_OPEN -> firstPhotographHalfDone();
     };
   }
 
-  private int firstPictureHalfDone() {
-    int picture = 1;
-    while (slow.progress((double) picture / pictures) < 0.5) {
-      picture++;
+  private int firstPhotographHalfDone() {
+    int photograph = 1;
+    while (slow.progress((double) photograph / photographs) < 0.5) {
+      photograph++;
     }
-    return picture;
+    return photograph;
   }
 
   /** How many frames it takes before and from its accent. */
   public RevealSpan span() {
-    int landing = landingPicture();
+    int landing = landingPhotograph();
     return new RevealSpan(
-        (long) (landing - 1) * framesPerPicture,
-        (long) (pictures - landing + 1) * framesPerPicture);
+        (long) (landing - 1) * framesPerPhotograph,
+        (long) (photographs - landing + 1) * framesPerPhotograph);
   }
 }

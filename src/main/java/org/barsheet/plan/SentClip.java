@@ -10,7 +10,7 @@ import org.barsheet.clock.Seconds;
  *
  * @param performer who sent it
  * @param file where it is, resolved against the plan's folder
- * @param rate frames a second its sender says it has
+ * @param rate fps its sender says it has
  * @param start of its first frame or sample, from the music's start, negative before it
  * @param note what else was told
  * @param where its place in the plan, for messages

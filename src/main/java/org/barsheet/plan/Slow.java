@@ -21,7 +21,7 @@ public enum Slow {
     return word;
   }
 
-  /** Share of the movement done, 0 to 1, at a share of its pictures {@code t}, 0 to 1. */
+  /** Share of the movement done, 0 to 1, at a share of its photographs {@code t}, 0 to 1. */
   public double progress(double t) {
     return switch (this) {
       case NONE -> t;

@@ -25,7 +25,7 @@ public record WordChoice<T>(Map<String, T> meanings) implements Function<String,
           .with("true", true)
           .with("false", false);
 
-  /** Frames per picture: on ones, on twos … */
+  /** Frames per drawing: on ones, on twos … */
   public static final WordChoice<Integer> SHOWN = shown();
 
   /** The constants of an enumeration by a word each has. */

@@ -6,9 +6,9 @@ import java.util.Optional;
 /**
  * What the animator works with.
  *
- * @param artwork the whole physical picture and its models
+ * @param artwork the whole artwork and its models
  * @param openings in the order written
- * @param camera lens, sensor and picture size, where given
+ * @param camera lens, sensor and photograph size, where given
  * @param hand what the animator's hand can set
  * @param shoot the director's own rates of work, where given
  */

@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param sound the guide and the click track: tens of megabytes
  * @param soundBank the file of instruments to play the guide with, where it is not to be our own
- * @param placeholders a drawing in the place of every picture still to take
+ * @param placeholders a drawing in the place of every photograph still to take
  */
 public record Extras(boolean sound, Optional<Path> soundBank, boolean placeholders) {
 

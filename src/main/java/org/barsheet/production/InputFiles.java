@@ -44,7 +44,7 @@ final class InputFiles {
   /** A drawing that is not there yet is left out of the sheets; one that is must be readable. */
   private static Optional<Problem> drawing(Panel panel) {
     return panel
-        .picture()
+        .drawing()
         .filter(Files::exists)
         .flatMap(file -> GivenFile.problem(file, Limit.DRAWING))
         .map(
@@ -54,7 +54,7 @@ final class InputFiles {
                     panel.where().position(),
                     "panel "
                         + panel.name()
-                        + ", picture "
+                        + ", drawing "
                         + problem.file()
                         + ": "
                         + problem.sentence(),

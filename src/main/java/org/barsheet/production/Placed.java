@@ -14,7 +14,7 @@ import org.barsheet.production.publish.OutputFolder;
  * Placeholders put among photographs.
  *
  * @param drawn placeholders written, in the order written
- * @param photographs files that stand in the place of a picture already and stay
+ * @param photographs files that stand in the place of a drawing already and stay
  */
 public record Placed(List<Path> drawn, List<Path> photographs) {
 

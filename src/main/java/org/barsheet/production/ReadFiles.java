@@ -29,7 +29,7 @@ record ReadFiles(Set<Path> files) {
     files.add(plan.music().score());
     plan.text().table().ifPresent(files::add);
     plan.music().recording().ifPresent(recording -> files.add(recording.file()));
-    plan.panels().forEach(panel -> panel.picture().ifPresent(files::add));
+    plan.panels().forEach(panel -> panel.drawing().ifPresent(files::add));
     files.addAll(Clips.filesOf(plan));
     extras.soundBank().ifPresent(files::add);
     return new ReadFiles(files);

@@ -56,7 +56,7 @@ final class ViewerNotes {
             .map(writer::finding)
             .toList());
     List<Finding> all = new ArrayList<>(film.findings());
-    long worse = all.stream().filter(each -> each.severity() != Severity.NOTE).count();
+    long worse = all.stream().filter(each -> each.severity() != Severity.REMARK).count();
     all.addAll((int) worse, written);
     return film.withFindings(all);
   }
@@ -74,7 +74,7 @@ final class ViewerNotes {
   private static Finding unread(Path file, Problem first) {
     String place = first.position().isEmpty() ? "" : first.position() + ": ";
     return new Finding(
-        Severity.NOTE,
+        Severity.REMARK,
         Concerns.DIRECTOR,
         "",
         "",
@@ -88,7 +88,7 @@ final class ViewerNotes {
     boolean moved = !note.panel().isEmpty() && !note.panel().equals(panel);
     String now = panel.isEmpty() ? "the film ends before it" : "panel " + panel + " is there now";
     return new Finding(
-        Severity.NOTE,
+        Severity.REMARK,
         Concerns.DIRECTOR,
         panel,
         panel.isEmpty() ? "" : ruler.locateFrame(note.frame()).toString(),

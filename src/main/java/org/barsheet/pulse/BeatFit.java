@@ -52,8 +52,8 @@ final class BeatFit {
     double[] smeared = new double[frames];
     for (int i = 0; i < strengths.length; i++) {
       double onset = strokes.get(i).seconds();
-      int centre = frame(onset);
-      for (int t = Math.max(0, centre - SMEAR_FRAMES); t <= centre + SMEAR_FRAMES; t++) {
+      int center = frame(onset);
+      for (int t = Math.max(0, center - SMEAR_FRAMES); t <= center + SMEAR_FRAMES; t++) {
         double z = (seconds(t) - onset) / SMEAR_SECONDS;
         smeared[t] += strengths[i] * Math.exp(-0.5 * z * z);
       }
@@ -67,8 +67,8 @@ final class BeatFit {
     Arrays.fill(atFrame, NO_STROKE);
     Arrays.fill(distance, Double.MAX_VALUE);
     for (int i = 0; i < strengths.length; i++) {
-      int centre = frame(strokes.get(i).seconds());
-      for (int t = Math.max(0, centre - BAR_FRAMES); t <= centre + BAR_FRAMES; t++) {
+      int center = frame(strokes.get(i).seconds());
+      for (int t = Math.max(0, center - BAR_FRAMES); t <= center + BAR_FRAMES; t++) {
         double away = Math.abs(seconds(t) - strokes.get(i).seconds());
         if (away < distance[t]) {
           distance[t] = away;

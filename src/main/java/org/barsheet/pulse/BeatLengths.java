@@ -29,18 +29,18 @@ final class BeatLengths {
   private final int[] leastBefore = new int[COUNT];
   private final int[] mostBefore = new int[COUNT];
 
-  private final double centreSeconds;
+  private final double centerSeconds;
   private final double spread;
   private final int first;
   private final int last;
 
-  private BeatLengths(double centreSeconds, double spread, int first, int last) {
-    this.centreSeconds = centreSeconds;
+  private BeatLengths(double centerSeconds, double spread, int first, int last) {
+    this.centerSeconds = centerSeconds;
     this.spread = spread;
     this.first = first;
     this.last = last;
     for (int i = 0; i < COUNT; i++) {
-      double z = Math.log(seconds(i) / centreSeconds) / spread;
+      double z = Math.log(seconds(i) / centerSeconds) / spread;
       preference[i] = -0.5 * z * z;
       leastBefore[i] = Math.max(first, (int) Math.floor(frames(i) / MOST_CHANGE) - SHORTEST);
       mostBefore[i] = Math.min(last, (int) Math.ceil(frames(i) * MOST_CHANGE) - SHORTEST);
@@ -65,7 +65,7 @@ final class BeatLengths {
   BeatLengths near(double seconds, double times) {
     int shortest = Math.max(0, (int) (seconds / times / FRAME_SECONDS) - SHORTEST);
     int longest = Math.min(COUNT - 1, (int) (seconds * times / FRAME_SECONDS) - SHORTEST);
-    return shortest > longest ? this : new BeatLengths(centreSeconds, spread, shortest, longest);
+    return shortest > longest ? this : new BeatLengths(centerSeconds, spread, shortest, longest);
   }
 
   /** The first length that is searched. */

@@ -9,7 +9,7 @@ import org.barsheet.pulse.Playing.Stroke;
  */
 final class DownbeatStrength {
 
-  private static final int NEIGHBOURS = 8;
+  private static final int NEIGHBORS = 8;
   private static final double NEAR_SECONDS = 0.07;
   private static final double NEAR_SHARE = 0.15;
   private static final double LONGEST_BEATS = 4;
@@ -110,8 +110,8 @@ final class DownbeatStrength {
     double[][] features = {notes, longest, loudest, depth, changes(1), changes(2), pedal};
     double[] strengths = new double[beats.size()];
     for (int i = 0; i < strengths.length; i++) {
-      int from = Math.max(0, i - NEIGHBOURS);
-      int to = Math.min(strengths.length, i + NEIGHBOURS + 1);
+      int from = Math.max(0, i - NEIGHBORS);
+      int to = Math.min(strengths.length, i + NEIGHBORS + 1);
       for (int feature = 0; feature < features.length; feature++) {
         strengths[i] += WEIGHTS[feature] * Standing.of(features[feature], i, from, to);
       }

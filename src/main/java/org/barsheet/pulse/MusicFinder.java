@@ -127,7 +127,7 @@ public final class MusicFinder {
                 + " the notes do not keep to the written beats; "
                 + (freePassagesFound()
                     ? "bars there are found in the playing where that is possible"
-                    : "pin bars there if the picture has to meet them")));
+                    : "pin bars there if the photograph has to meet them")));
   }
 
   private String writtenSentence(List<PinnedBar> pins) {

@@ -14,7 +14,7 @@ import org.barsheet.score.Score;
 /** The ways to hear a score: the one that is followed and its rivals. */
 public final class Readings {
 
-  /** Felt beats a minute that a rival may have. */
+  /** Felt bpm that a rival may have. */
   private static final int SLOWEST = 30;
 
   private static final int FASTEST = 240;
@@ -89,7 +89,7 @@ public final class Readings {
     }
   }
 
-  /** Felt beats a minute in the middle of all beats of a piece in order of length. */
+  /** Felt bpm in the middle of all beats of a piece in order of length. */
   public static BigFraction beatsPerMinute(Music music) {
     List<Beat> beats = music.beats();
     if (beats.size() < 2) {

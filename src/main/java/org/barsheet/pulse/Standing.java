@@ -1,6 +1,6 @@
 package org.barsheet.pulse;
 
-/** How far values stand out among their neighbours, in standard deviations. */
+/** How far values stand out among their neighbors, in standard deviations. */
 final class Standing {
 
   private static final double MOST = 2.5;
@@ -11,8 +11,8 @@ final class Standing {
   /**
    * How far one value stands out, at most 2.5 standard deviations either way.
    *
-   * @param from first neighbour
-   * @param to after the last neighbour
+   * @param from first neighbor
+   * @param to after the last neighbor
    */
   static double of(double[] values, int index, int from, int to) {
     double sum = 0;

@@ -14,7 +14,7 @@ final class StrokeStrength {
   private static final double LONGEST_COUNTED = 1.5;
   private static final double SHORT_SPAN = 0.6;
   private static final double LONG_SPAN = 1.4;
-  private static final double NEIGHBOUR_SECONDS = 4;
+  private static final double NEIGHBOR_SECONDS = 4;
   private static final double[] BAR_WEIGHTS = {0.25, 0.4, 0.3, 0.35, 0.75, 0.75, 0.4};
 
   private StrokeStrength() {}
@@ -57,10 +57,10 @@ final class StrokeStrength {
     int to = 0;
     for (int i = 0; i < strengths.length; i++) {
       double now = strokes.get(i).seconds();
-      while (strokes.get(from).seconds() < now - NEIGHBOUR_SECONDS) {
+      while (strokes.get(from).seconds() < now - NEIGHBOR_SECONDS) {
         from++;
       }
-      while (to < strengths.length && strokes.get(to).seconds() <= now + NEIGHBOUR_SECONDS) {
+      while (to < strengths.length && strokes.get(to).seconds() <= now + NEIGHBOR_SECONDS) {
         to++;
       }
       for (int feature = 0; feature < features.length; feature++) {

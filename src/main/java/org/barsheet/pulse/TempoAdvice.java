@@ -9,11 +9,11 @@ import org.barsheet.clock.FramesPerBeat;
 import org.barsheet.clock.Seconds;
 
 /**
- * A tempo near the composer's whose bar lines fall on frames where a new picture can begin.
+ * A tempo near the composer's whose bar lines fall on frames where a new photograph can begin.
  *
  * @param tempo frames and eighths from beat to beat
  * @param beatsPerMinute the same as musicians say it, exact
- * @param barsOnGrid bar lines on a frame where a picture can begin
+ * @param barsOnGrid bar lines on a frame where a photograph can begin
  * @param bars bar lines looked at
  */
 public record TempoAdvice(
@@ -33,11 +33,11 @@ public record TempoAdvice(
 
   /**
    * Every tempo in eighths of a frame within three percent, those with most bar lines on the
-   * picture grid first, of equal ones the nearest to the composer's first.
+   * photograph grid first, of equal ones the nearest to the composer's first.
    *
-   * @param framesPerPicture 1 on ones, 2 on twos
+   * @param framesPerPhotograph 1 on ones, 2 on twos
    */
-  public static List<TempoAdvice> near(Piece piece, FrameRate rate, int framesPerPicture) {
+  public static List<TempoAdvice> near(Piece piece, FrameRate rate, int framesPerPhotograph) {
     BigFraction asked = piece.beatsPerMinute();
     BigFraction slowest = asked.multiply(100 - WITHIN_PERCENT).divide(100);
     BigFraction fastest = asked.multiply(100 + WITHIN_PERCENT).divide(100);
@@ -46,7 +46,7 @@ public record TempoAdvice(
     for (BigFraction bpm = at(eighths, rate); bpm.compareTo(slowest) >= 0; ) {
       if (bpm.compareTo(fastest) <= 0) {
         Seconds beat = new FramesPerBeat(eighths).beat(rate);
-        int onGrid = onGrid(piece, beat, rate, framesPerPicture);
+        int onGrid = onGrid(piece, beat, rate, framesPerPhotograph);
         advice.add(new TempoAdvice(new FramesPerBeat(eighths), bpm, onGrid, piece.bars()));
       }
       eighths++;
@@ -69,14 +69,14 @@ public record TempoAdvice(
   }
 
   /**
-   * How many of the first bar lines fall on frames where a picture can begin, the first one on
+   * How many of the first bar lines fall on frames where a photograph can begin, the first one on
    * frame 0.
    */
-  public static int onGrid(Piece piece, Seconds beat, FrameRate rate, int framesPerPicture) {
+  public static int onGrid(Piece piece, Seconds beat, FrameRate rate, int framesPerPhotograph) {
     int count = 0;
     for (int bar = 0; bar < piece.bars(); bar++) {
       long frame = rate.nearestFrame(beat.times((long) bar * piece.beatsInBar()));
-      if (frame % framesPerPicture == 0) {
+      if (frame % framesPerPhotograph == 0) {
         count++;
       }
     }

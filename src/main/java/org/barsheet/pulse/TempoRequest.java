@@ -16,7 +16,7 @@ import org.barsheet.score.Meter;
  *     written out in the file and panels quote a printed score
  * @param pins bars that begin at known times
  * @param meter a meter to expect in playing
- * @param beatsPerMinute felt beats a minute to expect in playing
+ * @param beatsPerMinute felt bpm to expect in playing
  * @param feltBeat length of the felt beat in quarter notes, where it is not the meter's own
  */
 public record TempoRequest(

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
@@ -44,13 +44,13 @@ public final class ClipCheck {
   /** What keeps the clip from an appearance; nothing for a clip that was not read. */
   public static List<ClipFault> ofAppearance(ReceivedClip clip, FilmClock clock, Appearance seen) {
     ClipCheck check = new ClipCheck(clip, clock);
-    clip.picture().ifPresent(picture -> check.appearance(picture, seen));
+    clip.video().ifPresent(video -> check.appearance(video, seen));
     return List.copyOf(check.faults);
   }
 
   /** Whether a received clip serves as it is: nothing worse than a note is said of it. */
   public static boolean isUsable(List<ClipFault> faults) {
-    return faults.stream().allMatch(fault -> fault.severity() == Severity.NOTE);
+    return faults.stream().allMatch(fault -> fault.severity() == Severity.REMARK);
   }
 
   private void add(Severity severity, String sentence, String remedy) {
@@ -64,14 +64,14 @@ public final class ClipCheck {
   }
 
   private void whole(List<Appearance> seen) {
-    Optional<Picture> picture = clip.picture();
-    if (picture.isEmpty()) {
+    Optional<Video> video = clip.video();
+    if (video.isEmpty()) {
       if (!seen.isEmpty()) {
-        add(Severity.WARNING, name + " has sound but no picture", "ask for the picture too");
+        add(Severity.WARNING, name + " has sound but no video", "ask for the video too");
       }
       return;
     }
-    if (!picture.get().steady()) {
+    if (!video.get().steady()) {
       add(
           Severity.WARNING,
           name + " does not show its frames equally long: " + mean() + " a second in the mean",
@@ -82,12 +82,12 @@ public final class ClipCheck {
           name
               + " has "
               + mean()
-              + " frames a second, which no film here has: which of them belong to the film is not"
+              + " fps, which no film here has: which of them belong to the film is not"
               + " known",
-          "convert it to " + plain(clock.rate()) + " frames a second before it is cut");
+          "convert it to " + plain(clock.rate()) + " fps before it is cut");
     }
     clip.performer().clipRate().ifPresent(said -> rate(said, seen));
-    size(picture.get());
+    size(video.get());
   }
 
   private String mean() {
@@ -105,11 +105,11 @@ public final class ClipCheck {
         has.get().framesPerSecond().doubleValue() - said.framesPerSecond().doubleValue();
     long off = Math.round(Math.abs(perSecond * sinceClap(last).toDouble()));
     add(
-        off > 0 ? Severity.WARNING : Severity.NOTE,
+        off > 0 ? Severity.WARNING : Severity.REMARK,
         name
             + " has "
             + plain(has.get())
-            + " frames a second, not "
+            + " fps, not "
             + plain(said)
             + " as the plan says: the difference grows to "
             + Prose.count(off, "frame")
@@ -128,27 +128,27 @@ public final class ClipCheck {
     return rate.toString().replace("df", "");
   }
 
-  private void size(Picture picture) {
+  private void size(Video video) {
     Performer said = clip.performer();
     boolean other =
         said.clipWidth() > 0
-            && (said.clipWidth() != picture.width() || said.clipHeight() != picture.height());
+            && (said.clipWidth() != video.width() || said.clipHeight() != video.height());
     if (other) {
-      String has = picture.width() + "x" + picture.height();
+      String has = video.width() + "x" + video.height();
       String sentence =
           name + " is " + has + " pixels, not " + said.clipWidth() + "x" + said.clipHeight();
-      add(Severity.NOTE, sentence + " as the plan says", "write clip-size: " + has);
+      add(Severity.REMARK, sentence + " as the plan says", "write clip-size: " + has);
     }
   }
 
-  private void appearance(Picture picture, Appearance seen) {
-    orientation(picture, seen.opening().rect(), seen.opening().name());
+  private void appearance(Video video, Appearance seen) {
+    orientation(video, seen.opening().rect(), seen.opening().name());
     Optional<FrameSpan> asked = seen.clipFramesAsked(clock);
     OptionalLong first = seen.clipFrameAt(clock, seen.frames().start());
     OptionalLong last = seen.clipFrameAt(clock, seen.frames().endExclusive() - 1);
     if (asked.isPresent() && first.isPresent() && last.isPresent()) {
       begins(asked.get().start(), first.getAsLong());
-      ends(picture.frames(), asked.get().endExclusive(), last.getAsLong());
+      ends(video.frames(), asked.get().endExclusive(), last.getAsLong());
     }
   }
 
@@ -160,7 +160,7 @@ public final class ClipCheck {
           "ask for a take that begins before the count-in, or look at the clap again");
     } else if (asked < 0) {
       add(
-          Severity.NOTE,
+          Severity.REMARK,
           name + " begins " + Prose.count(-asked, "frame") + " after its handle would",
           "");
     }
@@ -174,15 +174,15 @@ public final class ClipCheck {
           "ask for a take that runs on, or look at the clap again");
     } else if (asked > frames) {
       add(
-          Severity.NOTE,
+          Severity.REMARK,
           name + " ends " + Prose.count(asked - frames, "frame") + " before its handle would",
           "");
     }
   }
 
-  private void orientation(Picture picture, Rect opening, String where) {
-    boolean upright = opening.high() > opening.wide() && picture.width() > picture.height();
-    boolean lying = opening.wide() > opening.high() && picture.height() > picture.width();
+  private void orientation(Video video, Rect opening, String where) {
+    boolean upright = opening.height() > opening.width() && video.width() > video.height();
+    boolean lying = opening.width() > opening.height() && video.height() > video.width();
     if (upright || lying) {
       add(
           Severity.WARNING,

@@ -2,7 +2,7 @@ package org.barsheet.received;
 
 import java.util.Optional;
 import org.barsheet.clips.ClipFacts;
-import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clips.ClipFacts.Sound;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.plan.Performer;
@@ -47,8 +47,8 @@ public record ReceivedClip(
     return new ReceivedClip(performer, State.RECEIVED, Optional.of(facts), "", "");
   }
 
-  public Optional<Picture> picture() {
-    return facts.flatMap(ClipFacts::picture);
+  public Optional<Video> video() {
+    return facts.flatMap(ClipFacts::video);
   }
 
   /** What a sound file says of its sound. */
@@ -56,18 +56,18 @@ public record ReceivedClip(
     return facts.flatMap(ClipFacts::sound);
   }
 
-  /** Frames a second of its picture, in the mean. */
+  /** Frames a second of its video, in the mean. */
   public Optional<Double> framesPerSecond() {
-    return picture().map(picture -> 1 / picture.frameDuration().toDouble());
+    return video().map(video -> 1 / video.frameDuration().toDouble());
   }
 
   /** Its rate, where it is steady and one that films have. */
   public Optional<FrameRate> rate() {
-    return picture().filter(Picture::steady).flatMap(picture -> nearest(picture));
+    return video().filter(Video::steady).flatMap(video -> nearest(video));
   }
 
-  private static Optional<FrameRate> nearest(Picture picture) {
-    double frame = picture.frameDuration().toDouble();
+  private static Optional<FrameRate> nearest(Video video) {
+    double frame = video.frameDuration().toDouble();
     return FrameRate.ALL.stream()
         .filter(rate -> Math.abs(rate.frameDuration().toDouble() / frame - 1) < SAME_RATE)
         .findFirst();
@@ -75,8 +75,8 @@ public record ReceivedClip(
 
   /** The performer with the rate and the size that the file itself has. */
   public Performer asReceived() {
-    int width = picture().map(Picture::width).filter(w -> w > 0).orElse(performer.clipWidth());
-    int height = picture().map(Picture::height).filter(h -> h > 0).orElse(performer.clipHeight());
+    int width = video().map(Video::width).filter(w -> w > 0).orElse(performer.clipWidth());
+    int height = video().map(Video::height).filter(h -> h > 0).orElse(performer.clipHeight());
     return new Performer(
         performer.name(),
         performer.part(),

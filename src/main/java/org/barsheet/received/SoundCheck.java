@@ -22,7 +22,7 @@ import org.barsheet.timing.TimingSheet;
  */
 public final class SoundCheck {
 
-  /** Samples a second that sound for pictures has (common practice, no source). */
+  /** Samples a second that sound for videos has (common practice, no source). */
   private static final int FILM_SOUND = 48_000;
 
   private final TimingSheet timing;
@@ -168,7 +168,7 @@ public final class SoundCheck {
                 + " at the end"
                 + (part.isPresent() ? " of the part" : "");
     add(
-        late == 0 ? Severity.NOTE : Severity.WARNING,
+        late == 0 ? Severity.REMARK : Severity.WARNING,
         "has " + sound.samplesPerSecond() + " samples a second, not " + FILM_SOUND + drift,
         "convert it to " + FILM_SOUND + " samples a second, at the speed it has");
   }
@@ -222,7 +222,7 @@ public final class SoundCheck {
 
   private void startUnknown() {
     add(
-        Severity.NOTE,
+        Severity.REMARK,
         sound.sinceMidnight().isPresent()
             ? "begins at a time of day, not at one of the film's timecode: where it lies in the"
                 + " film is not known"

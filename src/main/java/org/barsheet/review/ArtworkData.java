@@ -8,7 +8,7 @@ import org.barsheet.plan.MotionWords;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Rect;
 
-/** The artwork, its openings, and the pictures of each movement. */
+/** The artwork, its openings, and the photographs of each movement. */
 final class ArtworkData {
 
   private final FilmSheet sheet;
@@ -25,8 +25,8 @@ final class ArtworkData {
     json.name("artwork")
         .object(
             () ->
-                json.decimal("wide", artwork.squaresWide())
-                    .decimal("high", artwork.squaresHigh())
+                json.decimal("width", artwork.squaresWide())
+                    .decimal("height", artwork.squaresHigh())
                     .texts("palette", artwork.palette()));
     json.objects("openings", sheet.plan().workshop().openings(), this::opening);
     json.objects("movements", sheet.movements(), this::movement);
@@ -40,13 +40,13 @@ final class ArtworkData {
     json.texts("heldBy", opening.heldBy().stream().map(Opening.Support::text).toList());
   }
 
-  /** How it is drawn: the kind of movement, towards where, and how far it goes in the end. */
+  /** How it is drawn: the kind of movement, toward where, and how far it goes in the end. */
   private void shape(Opening opening) {
     json.decimal("full", fullAmount(opening));
     if (opening.motion() instanceof Opening.Hinged hinged) {
       kind("flap", hinged.hinge()).decimal("share", 1);
     } else if (opening.motion() instanceof Opening.Slides slides) {
-      kind("slide", slides.towards()).decimal("share", 1);
+      kind("slide", slides.toward()).decimal("share", 1);
       json.decimal("travel", travel(opening, slides));
     } else if (opening.motion() instanceof Opening.LiftsOff) {
       kind("lift", Opening.Side.TOP).decimal("share", 1);
@@ -63,12 +63,12 @@ final class ArtworkData {
     return json.text("kind", kind).text("side", side.name().toLowerCase(Locale.ROOT));
   }
 
-  /** The amount of the last picture of its movement, in the movement's unit. */
+  /** The amount of the last photograph of its movement, in the movement's unit. */
   private double fullAmount(Opening opening) {
     return sheet.movements().stream()
         .filter(movement -> movement.openings().contains(opening.name()))
-        .flatMap(movement -> movement.pictures().stream())
-        .mapToDouble(picture -> picture.measures().amount())
+        .flatMap(movement -> movement.photographs().stream())
+        .mapToDouble(photograph -> photograph.measures().amount())
         .max()
         .orElse(1);
   }
@@ -76,26 +76,26 @@ final class ArtworkData {
   /** Squares a shutter goes; where the plan gives no way as far as it is wide, or high. */
   private double travel(Opening opening, Opening.Slides slides) {
     boolean sideways =
-        slides.towards() == Opening.Side.LEFT || slides.towards() == Opening.Side.RIGHT;
-    double size = sideways ? opening.rect().wide() : opening.rect().high();
+        slides.toward() == Opening.Side.LEFT || slides.toward() == Opening.Side.RIGHT;
+    double size = sideways ? opening.rect().width() : opening.rect().height();
     double enlarged = artwork.model(opening.model()).map(Artwork.Model::enlarged).orElse(1.0);
-    return slides.millimetres() > 0
-        ? slides.millimetres() / (artwork.squareMillimetres() * enlarged)
+    return slides.millimeters() > 0
+        ? slides.millimeters() / (artwork.squareMillimeters() * enlarged)
         : size;
   }
 
   private void movement(Movement movement) {
     json.text("name", movement.name());
     json.text("unit", movement.measure().unit());
-    json.list("amounts", movement.pictures(), picture -> json.decimal(picture.measures().amount()));
+    json.list("amounts", movement.photographs(), photograph -> json.decimal(photograph.measures().amount()));
     json.texts(
         "sets",
-        movement.pictures().stream()
-            .map(picture -> picture.measures().set().toPlainString())
+        movement.photographs().stream()
+            .map(photograph -> photograph.measures().set().toPlainString())
             .toList());
     json.texts(
         "holds",
-        movement.pictures().stream().map(picture -> PageWords.hold(picture.measures())).toList());
+        movement.photographs().stream().map(photograph -> PageWords.hold(photograph.measures())).toList());
   }
 
   static void rect(PageJson json, String name, Rect rect) {
@@ -104,6 +104,6 @@ final class ArtworkData {
 
   /** Left, top, width and height, in squares. */
   static void rect(PageJson json, Rect rect) {
-    json.decimal(rect.left()).decimal(rect.top()).decimal(rect.wide()).decimal(rect.high());
+    json.decimal(rect.left()).decimal(rect.top()).decimal(rect.width()).decimal(rect.height());
   }
 }

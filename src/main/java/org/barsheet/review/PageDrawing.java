@@ -9,7 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import javax.imageio.ImageIO;
-import org.barsheet.input.GivenPicture;
+import org.barsheet.input.GivenImage;
 
 /** A panel's drawing as the page holds it: the file as it is, or a smaller copy of a large one. */
 final class PageDrawing {
@@ -39,7 +39,7 @@ final class PageDrawing {
   }
 
   /**
-   * The drawing in a file, or nothing where the file is no picture that can be shown.
+   * The drawing in a file, or nothing where the file is no drawing that can be shown.
    *
    * @param allowed bytes above which a smaller copy is made
    * @param share bytes up to which a file of a known kind that Java does not read, as WebP, is
@@ -50,7 +50,7 @@ final class PageDrawing {
     if (type.isPresent() && file.length <= allowed) {
       return Optional.of(new PageDrawing(type.get(), file));
     }
-    Optional<BufferedImage> image = GivenPicture.decode(file);
+    Optional<BufferedImage> image = GivenImage.decode(file);
     if (image.isPresent()) {
       return Optional.of(smaller(image.get(), allowed));
     }

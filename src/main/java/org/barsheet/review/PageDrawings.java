@@ -27,7 +27,7 @@ final class PageDrawings {
   /** The drawings of all shots; a file that cannot be shown is left out, and the shot says so. */
   static PageDrawings of(List<Shot> shots) {
     List<Path> files =
-        shots.stream().flatMap(shot -> shot.panel().picture().stream()).distinct().toList();
+        shots.stream().flatMap(shot -> shot.panel().drawing().stream()).distinct().toList();
     Map<Path, Integer> indexes = new LinkedHashMap<>();
     List<String> addresses = new ArrayList<>();
     for (Path file : files) {
@@ -59,18 +59,18 @@ final class PageDrawings {
   }
 
   Optional<Integer> indexOf(Shot shot) {
-    return shot.panel().picture().flatMap(file -> Optional.ofNullable(indexes.get(file)));
+    return shot.panel().drawing().flatMap(file -> Optional.ofNullable(indexes.get(file)));
   }
 
   /** What to do about a drawing that the page cannot show, if the shot has such a one. */
   Optional<String> leftOut(Shot shot) {
     return shot.panel()
-        .picture()
+        .drawing()
         .filter(file -> !indexes.containsKey(file))
         .map(
             file ->
                 file.getFileName()
-                    + " is no picture that this page can show, or too large for it:"
+                    + " is not a drawing this page can show, or too large for it:"
                     + " save it as PNG or JPEG");
   }
 

@@ -3,7 +3,7 @@ package org.barsheet.review;
 import java.math.BigDecimal;
 import java.util.Locale;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.exposure.PictureMeasures;
+import org.barsheet.exposure.PhotographMeasures;
 
 /** How the page says things that it does not work out itself. */
 final class PageWords {
@@ -29,7 +29,7 @@ final class PageWords {
   }
 
   /** Where the edge stands and what holds it: {@code , edge 34 mm up, thread 57 mm in}. */
-  static String hold(PictureMeasures measures) {
+  static String hold(PhotographMeasures measures) {
     StringBuilder words = new StringBuilder();
     measures.height().ifPresent(height -> words.append(", edge ").append(height).append(" mm up"));
     measures.heldBy().ifPresent(support -> words.append(", ").append(support.kind()));

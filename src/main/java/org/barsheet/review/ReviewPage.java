@@ -13,7 +13,7 @@ import org.barsheet.text.Sha256;
 /**
  * The review page: one HTML file that plays the film as planned, with all data and drawings inside.
  * It asks nothing of any network: its content security policy lets in its own style and script, by
- * their SHA-256, pictures and sound out of the page itself, and only where the plan names a
+ * their SHA-256, photographs and sound out of the page itself, and only where the plan names a
  * recording, sound from where the page stands.
  */
 public final class ReviewPage {

@@ -86,7 +86,7 @@ final class ShotData {
     json.number("opening", openings.getOrDefault(reveal.opening().name(), -1));
     json.number("movement", movements.getOrDefault(reveal.movement(), -1));
     json.text("way", PageWords.word(reveal.reveal().way()));
-    json.number("pictures", reveal.pictures()).number("shown", reveal.framesPerPicture());
+    json.number("photographs", reveal.photographs()).number("shown", reveal.framesPerPhotograph());
     json.number("accent", reveal.accentFrame()).number("lands", reveal.landsFrame());
     json.text("landing", reveal.landing());
     json.number("firstGap", reveal.firstGapFrame());
@@ -94,10 +94,10 @@ final class ShotData {
     json.list("exposures", reveal.exposures(), this::exposure);
   }
 
-  /** Three numbers an exposure: its first frame, how many frames, which picture. */
+  /** Three numbers an exposure: its first frame, how many frames, which photograph. */
   private void exposure(Exposure exposure) {
     json.item(exposure.frames().start()).item(exposure.frames().length());
-    json.item(exposure.picture().number());
+    json.item(exposure.photograph().number());
   }
 
   /** An opening that does not move in the shot and is not closed, and the amount it stands at. */
@@ -112,7 +112,7 @@ final class ShotData {
     json.list(() -> json.item(opening).decimal(amount(state)));
   }
 
-  /** The amount of the picture whose progress is nearest to the state's. */
+  /** The amount of the photograph whose progress is nearest to the state's. */
   private double amount(OpeningState state) {
     double nearest = Double.POSITIVE_INFINITY;
     double amount = 0;
@@ -120,11 +120,11 @@ final class ShotData {
       if (!movement.openings().contains(state.opening())) {
         continue;
       }
-      for (Movement.MovedPicture picture : movement.pictures()) {
-        double away = Math.abs(picture.progress() - state.atFirstFrame());
+      for (Movement.MovedPhotograph photograph : movement.photographs()) {
+        double away = Math.abs(photograph.progress() - state.atFirstFrame());
         if (away < nearest) {
           nearest = away;
-          amount = picture.measures().amount();
+          amount = photograph.measures().amount();
         }
       }
     }

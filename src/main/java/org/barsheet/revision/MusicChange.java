@@ -60,7 +60,7 @@ public record MusicChange(
     return firstBefore == firstNow ? "" : " (was " + bars(firstBefore, lastBefore) + ")";
   }
 
-  /** ", faster (100 beats a minute, was 96)" where the tempo is another. */
+  /** ", faster (100 bpm, was 96)" where the tempo is another. */
   private String tempo() {
     int slower = longer().signum();
     if (slower == 0 || paceNow.words().equals(paceBefore.words())) {
@@ -69,7 +69,7 @@ public record MusicChange(
     String average = paceBefore.steady() && paceNow.steady() ? "" : " on average";
     return (slower > 0 ? ", slower (" : ", faster (")
         + paceNow.words()
-        + " beats a minute"
+        + " bpm"
         + average
         + ", was "
         + paceBefore.words()

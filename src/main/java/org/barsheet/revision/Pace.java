@@ -28,7 +28,7 @@ public record Pace(BigFraction beats, Seconds length, boolean steady) {
     return new Pace(beats.add(next.beats), length.plus(next.length), steady && next.steady && even);
   }
 
-  /** Felt beats a minute, to one decimal: "96", "92.5". */
+  /** Felt bpm, to one decimal: "96", "92.5". */
   String words() {
     BigFraction rate = Seconds.of(60).value().multiply(beats).divide(length.value());
     BigDecimal rounded =

@@ -118,7 +118,7 @@ final class ChunkWalker {
                   offset,
                   "the header counts "
                       + framesPerSecond
-                      + " frames a second, known are 24 25 29"
+                      + " fps, known are 24 25 29"
                       + " 30",
                   EXPORT_AGAIN);
         };

@@ -15,12 +15,12 @@ import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 
 /**
- * Turns normalised tracks into the events of a score through {@code javax.sound.midi}. Only its
+ * Turns normalized tracks into the events of a score through {@code javax.sound.midi}. Only its
  * ticks are used: its own lengths and positions are rounded, and wrong after 36 minutes.
  */
 final class EventDecoder {
 
-  private static final int NORMALISED_FORMAT = 1;
+  private static final int NORMALIZED_FORMAT = 1;
 
   /** Lowest value of the damper pedal's controller that means down (MIDI 1.0). */
   private static final int PEDAL_DOWN = 64;
@@ -42,7 +42,7 @@ final class EventDecoder {
   static void decode(
       ScoreFile file,
       int rawDivision,
-      List<TrackNormaliser.Track> tracks,
+      List<TrackNormalizer.Track> tracks,
       int ticksFactor,
       ScoreEvents events) {
     try {
@@ -50,7 +50,7 @@ final class EventDecoder {
       Sequence sequence = MidiSystem.getSequence(new ByteArrayInputStream(bytes));
       EventDecoder decoder = new EventDecoder(ticksFactor, events);
       javax.sound.midi.Track[] decoded = sequence.getTracks();
-      for (TrackNormaliser.Track track : tracks) {
+      for (TrackNormalizer.Track track : tracks) {
         decoder.decode(track, decoded[track.number()]);
       }
     } catch (InvalidMidiDataException | IOException unreadable) {
@@ -59,14 +59,14 @@ final class EventDecoder {
     }
   }
 
-  private static byte[] join(int rawDivision, List<TrackNormaliser.Track> tracks) {
+  private static byte[] join(int rawDivision, List<TrackNormalizer.Track> tracks) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteBuffer header = ByteBuffer.allocate(14);
     header.put("MThd".getBytes(StandardCharsets.US_ASCII)).putInt(6);
-    header.putShort((short) NORMALISED_FORMAT).putShort((short) tracks.size());
+    header.putShort((short) NORMALIZED_FORMAT).putShort((short) tracks.size());
     header.putShort((short) rawDivision);
     out.writeBytes(header.array());
-    for (TrackNormaliser.Track track : tracks) {
+    for (TrackNormalizer.Track track : tracks) {
       out.writeBytes("MTrk".getBytes(StandardCharsets.US_ASCII));
       out.writeBytes(ByteBuffer.allocate(4).putInt(track.bytes().length).array());
       out.writeBytes(track.bytes());
@@ -74,7 +74,7 @@ final class EventDecoder {
     return out.toByteArray();
   }
 
-  private void decode(TrackNormaliser.Track track, javax.sound.midi.Track decoded) {
+  private void decode(TrackNormalizer.Track track, javax.sound.midi.Track decoded) {
     NotePairer pairer = new NotePairer(track.number(), events);
     for (int i = 0; i < decoded.size(); i++) {
       MidiEvent event = decoded.get(i);
@@ -105,7 +105,7 @@ final class EventDecoder {
       case ShortMessage.NOTE_OFF -> pairer.off(channel, data, tick);
       case ShortMessage.PROGRAM_CHANGE -> events.addProgram(track, channel, data);
       case ShortMessage.CONTROL_CHANGE -> {
-        if (data == TrackNormaliser.DAMPER_PEDAL) {
+        if (data == TrackNormalizer.DAMPER_PEDAL) {
           events.addPedal(track, channel, message.getData2() >= PEDAL_DOWN, tick);
         }
       }

@@ -25,8 +25,8 @@ public final class ScoreReader {
     ScoreFile file = ScoreFile.read(path);
     ReadingNotes readingNotes = new ReadingNotes();
     Walk walk = ChunkWalker.walk(file, readingNotes);
-    List<TrackNormaliser.Track> tracks =
-        TrackNormaliser.normaliseAll(file, walk.tracks(), readingNotes);
+    List<TrackNormalizer.Track> tracks =
+        TrackNormalizer.normalizeAll(file, walk.tracks(), readingNotes);
     ScoreEvents events = new ScoreEvents(file, readingNotes);
     int factor = WrittenTempo.ticksFactor(walk.division());
     EventDecoder.decode(file, walk.rawDivision(), tracks, factor, events);

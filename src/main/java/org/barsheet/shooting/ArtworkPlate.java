@@ -2,10 +2,10 @@ package org.barsheet.shooting;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.barsheet.shooting.SetUp.Standing;
+import org.barsheet.shooting.Setup.Standing;
 
 /**
- * A picture of the whole artwork at rest, on which panels stand in which nothing of the artwork
+ * A photograph of the whole artwork at rest, on which panels stand in which nothing of the artwork
  * itself is moved. It is taken when the artwork stands so.
  *
  * @param name permanent: that of the first panel that stands on it
@@ -13,7 +13,7 @@ import org.barsheet.shooting.SetUp.Standing;
  * @param closed openings that its panels see closed, in the plan's order
  * @param panels panels that stand on it, in story order
  * @param enlargement how many times the camera's pixels are enlarged in the narrowest of them,
- *     where camera and fields are known; more than 1 means that the picture is blown up
+ *     where camera and fields are known; more than 1 means that the photograph is blown up
  */
 public record ArtworkPlate(
     String name,

@@ -9,12 +9,12 @@ import org.barsheet.artwork.ArtworkMeasures;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Plan;
-import org.barsheet.shooting.SetUp.Standing;
+import org.barsheet.shooting.Setup.Standing;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
 /**
- * The pictures of the artwork at rest that a film needs. Panels share one where nothing that both
+ * The photographs of the artwork at rest that a film needs. Panels share one where nothing that both
  * see stands differently.
  */
 final class ArtworkPlates {
@@ -37,7 +37,7 @@ final class ArtworkPlates {
     }
 
     private static double narrowest(Field field) {
-      return Math.min(field.from().wide(), field.to().wide());
+      return Math.min(field.from().width(), field.to().width());
     }
   }
 

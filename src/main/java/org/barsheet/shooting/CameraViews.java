@@ -43,7 +43,7 @@ final class CameraViews {
   }
 
   private boolean isSharp(List<MovementWork> works, Rect together) {
-    return optics.orElseThrow().headroom() * narrowest(works) >= together.wide();
+    return optics.orElseThrow().headroom() * narrowest(works) >= together.width();
   }
 
   /** The view for movements that one view serves; empty where no panel gives a field. */
@@ -53,16 +53,16 @@ final class CameraViews {
 
   private CameraView view(List<MovementWork> works, Rect field) {
     ModelScale scale = ModelScale.of(works.get(0).model(), plan.workshop().artwork());
-    double wide = scale.millimetres(field.wide());
+    double width = scale.millimeters(field.width());
     double narrowest = narrowest(works);
     return new CameraView(
         field,
-        wide,
-        scale.millimetres(field.high()),
+        width,
+        scale.millimeters(field.height()),
         narrowest,
-        optics.map(o -> OptionalDouble.of(o.distance(wide))).orElse(OptionalDouble.empty()),
+        optics.map(o -> OptionalDouble.of(o.distance(width))).orElse(OptionalDouble.empty()),
         optics
-            .map(o -> OptionalDouble.of(field.wide() / narrowest / o.headroom()))
+            .map(o -> OptionalDouble.of(field.width() / narrowest / o.headroom()))
             .orElse(OptionalDouble.empty()));
   }
 
@@ -83,8 +83,8 @@ final class CameraViews {
 
   /** The same field moved onto the artwork's paper, where it is not larger than that. */
   private Rect onPaper(Rect field) {
-    double right = onPaper(field.left(), field.wide(), plan.workshop().artwork().squaresWide());
-    double down = onPaper(field.top(), field.high(), plan.workshop().artwork().squaresHigh());
+    double right = onPaper(field.left(), field.width(), plan.workshop().artwork().squaresWide());
+    double down = onPaper(field.top(), field.height(), plan.workshop().artwork().squaresHigh());
     return Rects.moved(field, right, down);
   }
 
@@ -93,7 +93,7 @@ final class CameraViews {
     return length > end ? 0 : Math.max(0, -from) - Math.max(0, from + length - end);
   }
 
-  /** What a moving camera sees in all, in the shape of the film's picture. */
+  /** What a moving camera sees in all, in the shape of the frame. */
   private Rect enclosing(Field field) {
     return field.isMoving()
         ? Rects.shaped(Rects.around(List.of(field.from(), field.to())), highPerWide)
@@ -103,7 +103,7 @@ final class CameraViews {
   private static double narrowest(List<MovementWork> works) {
     return works.stream()
         .flatMap(work -> work.fields().stream())
-        .mapToDouble(field -> Math.min(field.from().wide(), field.to().wide()))
+        .mapToDouble(field -> Math.min(field.from().width(), field.to().width()))
         .min()
         .orElseThrow();
   }

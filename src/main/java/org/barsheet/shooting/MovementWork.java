@@ -28,7 +28,7 @@ record MovementWork(
     String flap,
     List<String> panels,
     List<Field> fields,
-    List<SetUp.Standing> standing) {
+    List<Setup.Standing> standing) {
 
   MovementWork {
     panels = List.copyOf(panels);

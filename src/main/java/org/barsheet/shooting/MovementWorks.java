@@ -20,7 +20,7 @@ import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Hinged;
 import org.barsheet.plan.Opening.Slides;
 import org.barsheet.plan.Plan;
-import org.barsheet.shooting.SetUp.Standing;
+import org.barsheet.shooting.Setup.Standing;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
@@ -115,7 +115,7 @@ final class MovementWorks {
       return "hinge " + hinged.hinge().name().toLowerCase(Locale.ROOT);
     }
     if (opening.motion() instanceof Slides slides) {
-      return "slides " + slides.towards().name().toLowerCase(Locale.ROOT);
+      return "slides " + slides.toward().name().toLowerCase(Locale.ROOT);
     }
     return opening.motion().getClass().getSimpleName().toLowerCase(Locale.ROOT);
   }

@@ -3,10 +3,10 @@ package org.barsheet.shooting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.shooting.SetUp.Standing;
+import org.barsheet.shooting.Setup.Standing;
 
 /**
- * When in the order of work the artwork stands as a picture of it at rest wants it: after a
+ * When in the order of work the artwork stands as a photograph of it at rest wants it: after a
  * movement has opened what is seen open, before another opens what is seen closed. Openings that
  * are photographed on larger models are set by hand and bind nothing.
  *
@@ -16,14 +16,14 @@ import org.barsheet.shooting.SetUp.Standing;
  */
 public record RestTurn(Optional<String> after, Optional<String> before, boolean possible) {
 
-  /** The turn of a picture among set-ups in the order of work. */
-  static RestTurn of(ArtworkPlate plate, List<SetUp> setUps) {
+  /** The turn of a photograph among setups in the order of work. */
+  static RestTurn of(ArtworkPlate plate, List<Setup> setups) {
     List<String> open = plate.open().stream().map(Standing::opening).toList();
     List<String> cards = new ArrayList<>();
     int after = -1;
     int before = -1;
-    for (SetUp setUp : setUps) {
-      for (SetUp.Run run : setUp.model().enlarged() == 1 ? setUp.runs() : List.<SetUp.Run>of()) {
+    for (Setup setup : setups) {
+      for (Setup.Run run : setup.model().enlarged() == 1 ? setup.runs() : List.<Setup.Run>of()) {
         List<String> moved = run.movement().openings();
         if (moved.stream().anyMatch(open::contains)) {
           after = cards.size();
@@ -31,7 +31,7 @@ public record RestTurn(Optional<String> after, Optional<String> before, boolean 
         if (before < 0 && moved.stream().anyMatch(plate.closed()::contains)) {
           before = cards.size();
         }
-        cards.add(setUp.label(run));
+        cards.add(setup.label(run));
       }
     }
     return new RestTurn(card(cards, after), card(cards, before), before < 0 || after < before);

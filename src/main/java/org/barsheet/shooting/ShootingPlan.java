@@ -10,19 +10,19 @@ import org.barsheet.timing.TimingSheet;
 /**
  * Everything that has to be photographed, in the order of work. Each movement is taken once,
  * however many reveals show it. On one model openings only ever get more open, as paper rarely
- * closes cleanly; the order has the fewest set-ups that this allows.
+ * closes cleanly; the order has the fewest setups that this allows.
  *
- * @param setUps in the order of work
- * @param fewest whether the number of set-ups is known to be the smallest: models with very many
+ * @param setups in the order of work
+ * @param fewest whether the number of setups is known to be the smallest: models with very many
  *     movements are ordered by rule instead
- * @param movedApart pictures there would be to take if no two reveals shared any, plates left out
- * @param atRest pictures of the whole artwork at rest, in story order: one more set-up, though each
+ * @param movedApart photographs there would be to take if no two reveals shared any, plates left out
+ * @param atRest photographs of the whole artwork at rest, in story order: one more setup, though each
  *     is taken when the artwork stands so
  * @param atRestTime for those, where the plan gives rates of work
  * @param time for all of it, where the plan gives rates of work
  */
 public record ShootingPlan(
-    List<SetUp> setUps,
+    List<Setup> setups,
     boolean fewest,
     int movedApart,
     List<ArtworkPlate> atRest,
@@ -30,7 +30,7 @@ public record ShootingPlan(
     Optional<WorkTime> time) {
 
   public ShootingPlan {
-    setUps = List.copyOf(setUps);
+    setups = List.copyOf(setups);
     atRest = List.copyOf(atRest);
   }
 
@@ -48,33 +48,33 @@ public record ShootingPlan(
       List<PlannedReveal> reveals,
       List<OpeningState> states) {
     MovementWorks works = new MovementWorks(timing, reveals, states);
-    int apart = reveals.stream().mapToInt(reveal -> reveal.reveal().pictures()).sum();
+    int apart = reveals.stream().mapToInt(reveal -> reveal.reveal().photographs()).sum();
     List<ArtworkPlate> atRest = new ArtworkPlates(timing, works).all();
     return ShootingPlanner.of(timing.plan(), works.of(movements)).plan(apart, atRest);
   }
 
-  /** When the artwork stands as one of its pictures at rest wants it. */
+  /** When the artwork stands as one of its photographs at rest wants it. */
   public RestTurn turnOf(ArtworkPlate plate) {
-    return RestTurn.of(plate, setUps);
+    return RestTurn.of(plate, setups);
   }
 
   /** How often something is set up: the whole artwork at rest counts as one. */
-  public int setUpCount() {
-    return setUps.size() + (atRest.isEmpty() ? 0 : 1);
+  public int setupCount() {
+    return setups.size() + (atRest.isEmpty() ? 0 : 1);
   }
 
   /** Photographs in all, plates with them. */
-  public int pictures() {
-    return setUps.stream().mapToInt(SetUp::pictures).sum() + atRest.size();
+  public int photographs() {
+    return setups.stream().mapToInt(Setup::photographs).sum() + atRest.size();
   }
 
-  /** Pictures that show a step of a movement. */
+  /** Photographs that show a step of a movement. */
   public int moved() {
-    return setUps.stream().flatMap(one -> one.runs().stream()).mapToInt(SetUp.Run::moved).sum();
+    return setups.stream().flatMap(one -> one.runs().stream()).mapToInt(Setup.Run::moved).sum();
   }
 
-  /** Pictures without a movement, the closed ones with them. */
+  /** Photographs without a movement, the closed ones with them. */
   public int plates() {
-    return pictures() - moved();
+    return photographs() - moved();
   }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening.Brightens;
 import org.barsheet.plan.Plan;
-import org.barsheet.shooting.SetUp.Plate;
+import org.barsheet.shooting.Setup.Plate;
 
 /** Plans what is photographed when: what belongs together, in which order, with which plates. */
 final class ShootingPlanner {
@@ -16,7 +16,7 @@ final class ShootingPlanner {
   private final Plan plan;
   private final CameraViews views;
   private final Map<Artwork.Model, List<MovementWork>> works = new LinkedHashMap<>();
-  private final List<SetUp> setUps = new ArrayList<>();
+  private final List<Setup> setups = new ArrayList<>();
   private final WorkClock clock;
   private boolean fewest = true;
 
@@ -38,7 +38,7 @@ final class ShootingPlanner {
 
   ShootingPlan plan(int movedApart, List<ArtworkPlate> atRest) {
     Optional<WorkTime> time = atRest.isEmpty() ? Optional.empty() : clock.take(atRest.size());
-    return new ShootingPlan(setUps, fewest, movedApart, atRest, time, clock.total());
+    return new ShootingPlan(setups, fewest, movedApart, atRest, time, clock.total());
   }
 
   private void addModel(List<MovementWork> model) {
@@ -51,8 +51,8 @@ final class ShootingPlanner {
     for (List<List<Integer>> piece : order.pieces()) {
       List<MovementWork> now = piece.stream().flatMap(List::stream).map(model::get).toList();
       List<String> open = openTooFar(before, now);
-      for (List<Integer> setUp : piece) {
-        add(setUp.stream().map(model::get).toList(), open);
+      for (List<Integer> setup : piece) {
+        add(setup.stream().map(model::get).toList(), open);
         open = List.of();
       }
       before = now;
@@ -69,24 +69,24 @@ final class ShootingPlanner {
 
   private void add(List<MovementWork> together, List<String> openBefore) {
     Artwork.Model model = together.get(0).model();
-    List<SetUp.Run> runs = together.stream().map(this::run).toList();
-    int pictures = runs.stream().mapToInt(SetUp.Run::pictures).sum();
-    setUps.add(
-        new SetUp(
-            setUps.size() + 1,
+    List<Setup.Run> runs = together.stream().map(this::run).toList();
+    int photographs = runs.stream().mapToInt(Setup.Run::photographs).sum();
+    setups.add(
+        new Setup(
+            setups.size() + 1,
             model,
             openBefore,
             views.of(together),
             runs,
-            SetUpCautions.of(together, pictures),
-            clock.take(pictures)));
+            SetupCautions.of(together, photographs),
+            clock.take(photographs)));
   }
 
-  private SetUp.Run run(MovementWork work) {
+  private Setup.Run run(MovementWork work) {
     List<Plate> plates = plates(work);
-    int pictures = work.movement().moved().size() + plates.size();
-    return new SetUp.Run(
-        work.movement(), work.panels(), work.standing(), plates, clock.hoursOf(pictures));
+    int photographs = work.movement().moved().size() + plates.size();
+    return new Setup.Run(
+        work.movement(), work.panels(), work.standing(), plates, clock.hoursOf(photographs));
   }
 
   /**
@@ -96,7 +96,7 @@ final class ShootingPlanner {
   private List<Plate> plates(MovementWork work) {
     String name = work.movement().name();
     List<Plate> plates = new ArrayList<>();
-    plates.add(new Plate(Plate.Kind.CLOSED, work.movement().pictures().get(0).picture().name()));
+    plates.add(new Plate(Plate.Kind.CLOSED, work.movement().photographs().get(0).photograph().name()));
     plates.add(new Plate(Plate.Kind.OPEN, name + " open"));
     plates.add(new Plate(Plate.Kind.CLEAN, name + " clean"));
     boolean lamps =

@@ -24,26 +24,26 @@ final class WorkClock {
     this.shoot = shoot;
   }
 
-  /** The time for a set-up with so many pictures, after what was taken before it. */
-  Optional<WorkTime> take(int pictures) {
+  /** The time for a setup with so many photographs, after what was taken before it. */
+  Optional<WorkTime> take(int photographs) {
     if (shoot.isEmpty()) {
       return Optional.empty();
     }
     BigFraction start = sum;
-    BigFraction settingUp = exact(shoot.get().minutesASetUp()).divide(MINUTES_AN_HOUR);
-    sum = sum.add(settingUp).add(taking(shoot.get(), pictures));
+    BigFraction settingUp = exact(shoot.get().minutesPerSetup()).divide(MINUTES_AN_HOUR);
+    sum = sum.add(settingUp).add(taking(shoot.get(), photographs));
     return Optional.of(time(shoot.get(), start, sum));
   }
 
-  /** How long so many pictures take, without setting up; empty without rates. */
-  OptionalDouble hoursOf(int pictures) {
+  /** How long so many photographs take, without setting up; empty without rates. */
+  OptionalDouble hoursOf(int photographs) {
     return shoot.isEmpty()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(taking(shoot.get(), pictures).doubleValue());
+        : OptionalDouble.of(taking(shoot.get(), photographs).doubleValue());
   }
 
-  private static BigFraction taking(Shoot rates, int pictures) {
-    return BigFraction.of(pictures).divide(exact(rates.picturesAnHour()));
+  private static BigFraction taking(Shoot rates, int photographs) {
+    return BigFraction.of(photographs).divide(exact(rates.photographsPerHour()));
   }
 
   /** All that was taken; empty without rates, or without work. */
@@ -53,11 +53,11 @@ final class WorkClock {
 
   private static WorkTime time(Shoot rates, BigFraction start, BigFraction end) {
     double hours = end.subtract(start).doubleValue();
-    if (rates.hoursADay().isEmpty()) {
+    if (rates.hoursPerDay().isEmpty()) {
       return new WorkTime(
           hours, OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty());
     }
-    BigFraction day = exact(rates.hoursADay().get());
+    BigFraction day = exact(rates.hoursPerDay().get());
     int first = start.divide(day).intValue() + 1;
     int last = Math.max(first, ceiling(end.divide(day)));
     return new WorkTime(

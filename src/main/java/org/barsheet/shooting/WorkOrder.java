@@ -9,11 +9,11 @@ import java.util.stream.IntStream;
 /**
  * The order in which the movements on one model are photographed. A model is used up piece by
  * piece: on one piece of paper openings only ever get more open, and what has to be closed again
- * begins a fresh piece. A set-up ends where the camera has to see something else, and where a fresh
+ * begins a fresh piece. A setup ends where the camera has to see something else, and where a fresh
  * piece begins.
  *
- * <p>Up to {@value #MOST_EXACT} movements the order has the fewest set-ups, and of those orders the
- * fewest fresh pieces: every division of the movements into pieces, and of a piece into set-ups, is
+ * <p>Up to {@value #MOST_EXACT} movements the order has the fewest setups, and of those orders the
+ * fewest fresh pieces: every division of the movements into pieces, and of a piece into setups, is
  * weighed (dynamic programming over sets). More are taken in story order, each on the first piece
  * that can still take it.
  */
@@ -24,7 +24,7 @@ final class WorkOrder {
 
   private static final int IMPOSSIBLE = Integer.MAX_VALUE / 8;
 
-  /** Any set-up costs more than all fresh pieces together. */
+  /** Any setup costs more than all fresh pieces together. */
   private static final int SET_UP = 1 << 10;
 
   private final int count;
@@ -47,7 +47,7 @@ final class WorkOrder {
     return count <= MOST_EXACT;
   }
 
-  /** Pieces, each of set-ups, each of movements, all in the order they are taken. */
+  /** Pieces, each of setups, each of movements, all in the order they are taken. */
   List<List<List<Integer>>> pieces() {
     return isExact() ? exact() : byRule();
   }
@@ -55,17 +55,17 @@ final class WorkOrder {
   private List<List<List<Integer>>> exact() {
     int all = 1 << count;
     boolean[] orderly = orderly(all);
-    int[] lastSetUp = new int[all];
-    int[] onOnePiece = setUps(all, orderly, lastSetUp);
+    int[] lastSetup = new int[all];
+    int[] onOnePiece = setups(all, orderly, lastSetup);
     int[] piece = new int[all];
     pieces(all, onOnePiece, piece);
     List<List<List<Integer>>> pieces = new ArrayList<>();
     for (int left = all - 1; left != 0; left &= ~piece[left]) {
-      List<List<Integer>> setUps = new ArrayList<>();
-      for (int set = piece[left]; set != 0; set &= ~lastSetUp[set]) {
-        setUps.add(0, ordered(lastSetUp[set]));
+      List<List<Integer>> setups = new ArrayList<>();
+      for (int set = piece[left]; set != 0; set &= ~lastSetup[set]) {
+        setups.add(0, ordered(lastSetup[set]));
       }
-      pieces.add(setUps);
+      pieces.add(setups);
     }
     return pieces;
   }
@@ -114,8 +114,8 @@ final class WorkOrder {
     return true;
   }
 
-  /** Fewest set-ups that take a set on one piece, and the last of them: the later in the story. */
-  private int[] setUps(int all, boolean[] orderly, int[] lastSetUp) {
+  /** Fewest setups that take a set on one piece, and the last of them: the later in the story. */
+  private int[] setups(int all, boolean[] orderly, int[] lastSetup) {
     int[] fewest = new int[all];
     Arrays.fill(fewest, 1, all, IMPOSSIBLE);
     boolean[] viewable = new boolean[all];
@@ -123,11 +123,11 @@ final class WorkOrder {
       viewable[set] = orderly[set] && oneView.test(movements(set));
       for (int part = set; part != 0; part = (part - 1) & set) {
         int cost = fewest[set & ~part] + SET_UP;
-        boolean later = Integer.lowestOneBit(part) > Integer.lowestOneBit(lastSetUp[set]);
+        boolean later = Integer.lowestOneBit(part) > Integer.lowestOneBit(lastSetup[set]);
         boolean better = cost < fewest[set] || (cost == fewest[set] && later);
         if (viewable[part] && better && mayAllPrecedeAll(set & ~part, part)) {
           fewest[set] = cost;
-          lastSetUp[set] = part;
+          lastSetup[set] = part;
         }
       }
     }
@@ -158,7 +158,7 @@ final class WorkOrder {
     return cost < than || (cost == than && earlier > 0);
   }
 
-  /** The movements of a set-up, in story order as far as they may. */
+  /** The movements of a setup, in story order as far as they may. */
   private List<Integer> ordered(int set) {
     List<Integer> order = new ArrayList<>();
     for (int left = set; left != 0; ) {
@@ -177,7 +177,7 @@ final class WorkOrder {
         return movement;
       }
     }
-    throw new IllegalStateException("a set-up without an order");
+    throw new IllegalStateException("a setup without an order");
   }
 
   private List<List<List<Integer>>> byRule() {

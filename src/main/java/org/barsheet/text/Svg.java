@@ -4,12 +4,12 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /**
- * Builds a drawing at true size: one unit of the drawing is one millimetre on paper. Every text a
+ * Builds a drawing at true size: one unit of the drawing is one millimeter on paper. Every text a
  * person typed goes through one escape.
  */
 public final class Svg {
 
-  /** Places of a coordinate: thousandths of a millimetre. */
+  /** Places of a coordinate: thousandths of a millimeter. */
   private static final int DECIMALS = 3;
 
   private static final String STYLE =
@@ -27,18 +27,18 @@ public final class Svg {
 
   private final StringBuilder drawing = new StringBuilder();
 
-  /** Begins a drawing of a size in millimetres. */
-  public Svg(String title, double wide, double high) {
+  /** Begins a drawing of a size in millimeters. */
+  public Svg(String title, double width, double height) {
     drawing
         .append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
         .append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
-        .append(number(wide))
+        .append(number(width))
         .append("mm\" height=\"")
-        .append(number(high))
+        .append(number(height))
         .append("mm\" viewBox=\"0 0 ")
-        .append(number(wide))
+        .append(number(width))
         .append(' ')
-        .append(number(high))
+        .append(number(height))
         .append("\">\n<title>")
         .append(Html.escaped(title))
         .append("</title>\n")
@@ -64,9 +64,9 @@ public final class Svg {
   }
 
   /** A rectangle. */
-  public Svg rect(String look, double x, double y, double wide, double high) {
+  public Svg rect(String look, double x, double y, double width, double height) {
     drawing.append("<rect class=\"").append(look).append('"');
-    attribute("x", x).attribute("y", y).attribute("width", wide).attribute("height", high);
+    attribute("x", x).attribute("y", y).attribute("width", width).attribute("height", height);
     drawing.append("/>\n");
     return this;
   }
@@ -82,7 +82,7 @@ public final class Svg {
     return this;
   }
 
-  /** Words whose base line begins, ends or lies centred at a point, as the look says. */
+  /** Words whose base line begins, ends or lies centered at a point, as the look says. */
   public Svg text(String look, double x, double y, String words) {
     return text(look, x, y, 0, words);
   }

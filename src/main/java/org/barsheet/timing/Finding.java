@@ -24,7 +24,7 @@ public record Finding(
 
   /** How bad, mildest first. */
   public enum Severity {
-    NOTE,
+    REMARK,
     WARNING,
     ERROR
   }
@@ -34,7 +34,7 @@ public record Finding(
     DIRECTOR,
     ANIMATOR,
     EDITOR,
-    PLAYERS,
+    PERFORMERS,
     COMPOSER
   }
 }

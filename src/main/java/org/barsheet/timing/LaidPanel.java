@@ -25,7 +25,7 @@ public record LaidPanel(
    * Where a reveal lands.
    *
    * @param opening what moves
-   * @param frame film frame of the landing picture
+   * @param frame film frame of the landing photograph
    */
   public record Landing(String opening, long frame) {}
 

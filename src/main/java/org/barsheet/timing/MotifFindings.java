@@ -93,7 +93,7 @@ final class MotifFindings {
             + (unused.size() == 1 ? " carries" : " carry")
             + " no panel: "
             + Prose.listed(unused);
-    findings.add(finding(Severity.NOTE, "", sentence, "put panels on them, or let them be"));
+    findings.add(finding(Severity.REMARK, "", sentence, "put panels on them, or let them be"));
   }
 
   private static Finding finding(Severity severity, String place, String sentence, String remedy) {

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.align.Alternative;
-import org.barsheet.align.PictureRun;
+import org.barsheet.align.PhotographRun;
 import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.cues.Cue;
@@ -49,5 +49,5 @@ public record Shot(
    * @param room what it needs
    * @param way how the reveal is shown: as asked, or squeezed
    */
-  public record Landing(RevealRoom room, PictureRun way) {}
+  public record Landing(RevealRoom room, PhotographRun way) {}
 }

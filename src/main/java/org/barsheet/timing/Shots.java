@@ -10,7 +10,7 @@ import org.barsheet.align.AlignerInput;
 import org.barsheet.align.Alignment;
 import org.barsheet.align.Candidate;
 import org.barsheet.align.Layout;
-import org.barsheet.align.PictureRun;
+import org.barsheet.align.PhotographRun;
 import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
@@ -65,7 +65,7 @@ final class Shots {
   }
 
   private static Landing landing(RevealRoom room, FrameSpan frames) {
-    PictureRun way =
+    PhotographRun way =
         room.fit(frames.start(), frames.endExclusive())
             .orElseThrow(() -> new IllegalStateException("a reveal without room: " + room));
     return new Landing(room, way);

@@ -55,7 +55,7 @@ final class TempoReporter {
     int whole = own.size() - (own.size() > 1 && section.first().isShort() ? 1 : 0);
     BigFraction tempo = BigFraction.of(60).divide(section.steadyBeat().value());
     Piece piece = new Piece(tempo, section.first().fullBeats(), whole);
-    int onPictures = onPictures(piece, section.steadyBeat());
+    int onPhotographs = onPhotographs(piece, section.steadyBeat());
     return new TempoSection(
         section.name(),
         own.get(0),
@@ -67,22 +67,22 @@ final class TempoReporter {
             .map(FilmBar::drift)
             .max(Comparator.comparing(TempoReporter::size))
             .orElse(Seconds.ZERO),
-        onPictures,
+        onPhotographs,
         whole,
-        music.source() == Music.Source.WRITTEN ? better(piece, onPictures) : List.of());
+        music.source() == Music.Source.WRITTEN ? better(piece, onPhotographs) : List.of());
   }
 
   private static Seconds size(Seconds drift) {
     return drift.signum() < 0 ? Seconds.ZERO.minus(drift) : drift;
   }
 
-  private int onPictures(Piece piece, Seconds beat) {
-    return TempoAdvice.onGrid(piece, beat, clock.rate(), plan.film().framesPerPicture());
+  private int onPhotographs(Piece piece, Seconds beat) {
+    return TempoAdvice.onGrid(piece, beat, clock.rate(), plan.film().framesPerPhotograph());
   }
 
-  private List<TempoAdvice> better(Piece piece, int onPictures) {
-    return TempoAdvice.near(piece, clock.rate(), plan.film().framesPerPicture()).stream()
-        .filter(advice -> advice.barsOnGrid() > onPictures)
+  private List<TempoAdvice> better(Piece piece, int onPhotographs) {
+    return TempoAdvice.near(piece, clock.rate(), plan.film().framesPerPhotograph()).stream()
+        .filter(advice -> advice.barsOnGrid() > onPhotographs)
         .limit(MOST_ADVICE)
         .toList();
   }

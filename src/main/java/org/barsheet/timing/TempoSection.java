@@ -16,10 +16,10 @@ import org.barsheet.pulse.TempoAdvice;
  * @param last its last bar
  * @param beats felt beats in it
  * @param framesPerBeat the constant tempo in frames and eighths, the nearest
- * @param beatsPerMinute the constant tempo in felt beats a minute, to three decimals
+ * @param beatsPerMinute the constant tempo in felt bpm, to three decimals
  * @param mostDrift how much later a bar begins than it would at the constant tempo, at the bar that
  *     strays most; negative if earlier
- * @param barsOnPictures how many of its bar lines would fall on a frame where a picture can begin
+ * @param barsOnPhotographs how many of its bar lines would fall on a frame where a photograph can begin
  *     at the constant tempo, the first one on one
  * @param bars how many bars it has, a short first one left out unless it is the only one
  * @param better nearby tempos with more bar lines on such frames, the best first, three at most;
@@ -33,7 +33,7 @@ public record TempoSection(
     FramesPerBeat framesPerBeat,
     BigDecimal beatsPerMinute,
     Seconds mostDrift,
-    int barsOnPictures,
+    int barsOnPhotographs,
     int bars,
     List<TempoAdvice> better) {
 

@@ -49,7 +49,7 @@ final class TimingFindings {
     Severity severity =
         switch (doubt.kind()) {
           case UNTRUE_TEMPO, PARTLY_UNTRUE, FOUND_BARS, BEFORE_RECORDING -> Severity.WARNING;
-          case BEAT_LEVEL, BAR_PHASE, PICKUP -> Severity.NOTE;
+          case BEAT_LEVEL, BAR_PHASE, PICKUP -> Severity.REMARK;
         };
     int from = doubt.from().number();
     int to = doubt.to().number();
@@ -76,13 +76,13 @@ final class TimingFindings {
       String remedy = "notes may be missing; export the score again";
       findings.add(Severity.WARNING, Concerns.COMPOSER, place, note.sentence(), remedy);
     } else {
-      findings.add(Severity.NOTE, Concerns.COMPOSER, place, note.sentence(), "");
+      findings.add(Severity.REMARK, Concerns.COMPOSER, place, note.sentence(), "");
     }
   }
 
   private void addPlanNote(PlanNote note) {
     String place = (note.where().file() + ", " + note.where().position()).replaceAll(", $", "");
-    findings.add(Severity.NOTE, Concerns.DIRECTOR, place, note.sentence(), "");
+    findings.add(Severity.REMARK, Concerns.DIRECTOR, place, note.sentence(), "");
   }
 
   private void addPlacing(Shot shot) {
@@ -104,11 +104,11 @@ final class TimingFindings {
               + shot.cue().title()
               + "; the film's first shot begins at frame 0 all the same";
       String remedy = "put a panel before it, or leave its cue out";
-      findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, remedy);
+      findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, remedy);
     }
     if (shot.panel().locked() && input.lockOf(shot.panel()).isEmpty()) {
       String sentence = "is locked, but no earlier sheet says on which frames";
-      findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, "");
+      findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, "");
     }
     addMovedUnderLock(shot);
     for (Reveal reveal : shot.panel().reveals()) {
@@ -116,7 +116,7 @@ final class TimingFindings {
       if (reveal.photographed() && !known) {
         String sentence =
             reveal.opening() + " is photographed, but no earlier sheet says on which frames";
-        findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, "");
+        findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, "");
       }
     }
     addFarFromAsked(shot);
@@ -162,8 +162,8 @@ final class TimingFindings {
     double share = shot.frames().length() / wanted - 1;
     if (Math.abs(share) > FAR_FROM_ASKED) {
       String sentence = "got " + shot.got() + ", " + asked + " asked";
-      String remedy = "move a neighbour, or ask for what the music leaves";
-      findings.add(Severity.NOTE, Concerns.DIRECTOR, shot, sentence, remedy);
+      String remedy = "move a neighbor, or ask for what the music leaves";
+      findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, remedy);
     }
   }
 }

@@ -8,8 +8,8 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.barsheet.artwork.ArtworkMap;
 import org.barsheet.artwork.ArtworkMeasures;
 import org.barsheet.artwork.ArtworkMeasures.OpeningMeasure;
-import org.barsheet.artwork.ColourWords;
-import org.barsheet.artwork.KeyColour;
+import org.barsheet.artwork.ColorWords;
+import org.barsheet.artwork.KeyColor;
 import org.barsheet.artwork.ModelScale;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening;
@@ -28,7 +28,7 @@ import org.barsheet.workbook.pen.SheetPlaces;
 import org.barsheet.workbook.pen.SheetWords;
 
 /**
- * How large everything is, on the artwork, on its models and in the picture; and a map to scale.
+ * How large everything is, on the artwork, on its models and in the photograph; and a map to scale.
  */
 final class ArtworkWorksheet {
 
@@ -37,10 +37,10 @@ final class ArtworkWorksheet {
   private static final int OPENING = 0;
   private static final int MODEL = 1;
   private static final int SQUARES = 2;
-  private static final int CENTIMETRES = 6;
+  private static final int CENTIMETERS = 6;
   private static final int INCHES = 8;
   private static final int TIMES = 10;
-  private static final int MODEL_CENTIMETRES = 11;
+  private static final int MODEL_CENTIMETERS = 11;
   private static final int MODEL_INCHES = 13;
   private static final int PIXELS = 15;
   private static final int CLOSEST_PIXELS = 17;
@@ -73,9 +73,9 @@ final class ArtworkWorksheet {
 
   private static final double ROW_POINTS = 14;
   private static final double MAP_ROW_POINTS = 12;
-  private static final double MILLIMETRES_PER_POINT = 25.4 / 72;
-  private static final double MILLIMETRES_PER_INCH = 25.4;
-  private static final double MILLIMETRES_PER_CENTIMETRE = 10;
+  private static final double MILLIMETERS_PER_POINT = 25.4 / 72;
+  private static final double MILLIMETERS_PER_INCH = 25.4;
+  private static final double MILLIMETERS_PER_CENTIMETER = 10;
 
   /** Room on the map's page for its own title and the signs' meanings. */
   private static final double AROUND_MAP_POINTS = 84;
@@ -103,7 +103,7 @@ final class ArtworkWorksheet {
         + " by "
         + SheetWords.plain(artwork.squaresHigh())
         + " squares of "
-        + SheetWords.plain(artwork.squareMillimetres())
+        + SheetWords.plain(artwork.squareMillimeters())
         + " mm";
   }
 
@@ -122,7 +122,7 @@ final class ArtworkWorksheet {
     facts();
     map();
     frame.finish(
-        "pixels are the film's: with the whole artwork in the picture, and in the closest panel");
+        "pixels are the film's: with the whole artwork in the photograph, and in the closest panel");
   }
 
   private void opening(OpeningMeasure one) {
@@ -132,12 +132,12 @@ final class ArtworkWorksheet {
     pen.text(OPENING, opening.name(), WORDS.inBold());
     pen.text(MODEL, opening.model(), WORDS);
     pair(SQUARES, rect.left(), rect.top(), NUMBERS);
-    pair(SQUARES + 2, rect.wide(), rect.high(), NUMBERS);
+    pair(SQUARES + 2, rect.width(), rect.height(), NUMBERS);
     ModelScale artwork =
-        new ModelScale(one.scale().model(), plan.workshop().artwork().squareMillimetres());
-    lengths(CENTIMETRES, INCHES, rect, artwork);
+        new ModelScale(one.scale().model(), plan.workshop().artwork().squareMillimeters());
+    lengths(CENTIMETERS, INCHES, rect, artwork);
     pen.number(TIMES, one.scale().enlarged(), NUMBERS.inBold());
-    lengths(MODEL_CENTIMETRES, MODEL_INCHES, rect, one.scale());
+    lengths(MODEL_CENTIMETERS, MODEL_INCHES, rect, one.scale());
     pixels(PIXELS, rect, measures.pixelsPerSquare());
     if (one.closest().isPresent()) {
       pixels(CLOSEST_PIXELS, rect, one.closestPixelsPerSquare());
@@ -156,19 +156,19 @@ final class ArtworkWorksheet {
     pen.number(column + 1, other, look);
   }
 
-  private void lengths(int centimetres, int inches, Rect rect, ModelScale scale) {
-    double wide = scale.millimetres(rect.wide());
-    double high = scale.millimetres(rect.high());
+  private void lengths(int centimeters, int inches, Rect rect, ModelScale scale) {
+    double width = scale.millimeters(rect.width());
+    double height = scale.millimeters(rect.height());
     pair(
-        centimetres, wide / MILLIMETRES_PER_CENTIMETRE, high / MILLIMETRES_PER_CENTIMETRE, NUMBERS);
-    pair(inches, wide / MILLIMETRES_PER_INCH, high / MILLIMETRES_PER_INCH, NUMBERS);
+        centimeters, width / MILLIMETERS_PER_CENTIMETER, height / MILLIMETERS_PER_CENTIMETER, NUMBERS);
+    pair(inches, width / MILLIMETERS_PER_INCH, height / MILLIMETERS_PER_INCH, NUMBERS);
   }
 
   private void pixels(int column, Rect rect, double perSquare) {
     pair(
         column,
-        SheetWords.rounded(rect.wide() * perSquare, 0),
-        SheetWords.rounded(rect.high() * perSquare, 0),
+        SheetWords.rounded(rect.width() * perSquare, 0),
+        SheetWords.rounded(rect.height() * perSquare, 0),
         WORDS.number(Look.WHOLE));
   }
 
@@ -182,7 +182,7 @@ final class ArtworkWorksheet {
   private void models() {
     section("Models");
     for (Artwork.Model model : plan.workshop().artwork().models()) {
-      double square = ModelScale.of(model, plan.workshop().artwork()).squareMillimetres();
+      double square = ModelScale.of(model, plan.workshop().artwork()).squareMillimeters();
       pen.row(row++, ROW_POINTS);
       pen.text(OPENING, model.name(), WORDS.inBold());
       pen.joined(
@@ -192,9 +192,9 @@ final class ArtworkWorksheet {
                   ? "the artwork's own size"
                   : SheetWords.plain(model.enlarged()) + " times as large")
               + ": one square is "
-              + SheetWords.plain(SheetWords.hundredths(square / MILLIMETRES_PER_CENTIMETRE))
+              + SheetWords.plain(SheetWords.hundredths(square / MILLIMETERS_PER_CENTIMETER))
               + " cm, "
-              + SheetWords.plain(SheetWords.hundredths(square / MILLIMETRES_PER_INCH))
+              + SheetWords.plain(SheetWords.hundredths(square / MILLIMETERS_PER_INCH))
               + " in"
               + named("; backing ", model.backing())
               + named("; light ", model.light())
@@ -215,42 +215,42 @@ final class ArtworkWorksheet {
   }
 
   private void backings() {
-    List<KeyColour> candidates = KeyColour.candidates(plan.workshop().artwork().palette());
+    List<KeyColor> candidates = KeyColor.candidates(plan.workshop().artwork().palette());
     if (candidates.isEmpty()) {
       return;
     }
     section("Backing to key out, the best first");
-    for (KeyColour candidate : candidates) {
+    for (KeyColor candidate : candidates) {
       pen.row(row++, ROW_POINTS);
       pen.text(OPENING, candidate.word(), WORDS.inBold());
       pen.joined(
           MODEL,
           ROW_NAME - 1,
           SheetWords.plain(SheetWords.rounded(candidate.distance(), 1))
-              + " steps of colour difference from the nearest colour of the palette, "
-              + ColourWords.named(candidate.nearest())
+              + " steps of color difference from the nearest color of the palette, "
+              + ColorWords.named(candidate.nearest())
               + (candidate.isTooNear() ? ": too near" : ""),
           WORDS);
     }
     paragraph(
-        "Steps are those of Cb and Cr in 8 bits (ITU-R BT.709). They compare printed colours: light,"
+        "Steps are those of Cb and Cr in 8 bits (ITU-R BT.709). They compare printed colors: light,"
             + " paper and camera change them, so try a sheet of it under the camera first.");
   }
 
   private void facts() {
-    section("The picture");
+    section("The photograph");
     paragraph(
         "Shown whole, the artwork gives "
             + SheetWords.plain(SheetWords.hundredths(measures.pixelsPerSquare()))
-            + " pixels of the film's picture to a square.");
+            + " pixels of the frame to a square.");
     OptionalDouble narrowest = measures.narrowestField();
     if (narrowest.isPresent()) {
       paragraph(
           "The camera takes "
               + SheetWords.plain(SheetWords.thousandths(measures.headroom().orElseThrow()))
-              + " pixels to each of the film's. Of a picture of the whole artwork, a part "
+              + " pixels to each of the film's. Of a photograph of the whole artwork, a part "
               + SheetWords.plain(SheetWords.hundredths(narrowest.getAsDouble()))
-              + " squares wide fills the film's picture without being blown up.");
+              + " squares wide fills the frame without being blown up.");
     } else {
       paragraph(
           "Give the plan a camera, and the narrowest field that is not blown up stands here.");
@@ -264,19 +264,19 @@ final class ArtworkWorksheet {
 
   private void map() {
     pen.breakPage(SheetFrame.TITLE_POINTS);
-    double high = book.landscape().height() - SheetFrame.TITLE_POINTS - AROUND_MAP_POINTS;
+    double height = book.landscape().height() - SheetFrame.TITLE_POINTS - AROUND_MAP_POINTS;
     ArtworkMap map =
         ArtworkMap.within(
             plan.workshop().artwork(),
             plan.workshop().openings(),
-            book.landscape().width() * MILLIMETRES_PER_POINT,
-            high * MILLIMETRES_PER_POINT);
+            book.landscape().width() * MILLIMETERS_PER_POINT,
+            height * MILLIMETERS_PER_POINT);
     section(
         "Map, 1 : "
             + SheetWords.plain(map.denominator())
             + " on paper; the SVG file is true to scale");
     int first = row;
-    int rows = (int) Math.ceil(map.high() / MILLIMETRES_PER_POINT / MAP_ROW_POINTS);
+    int rows = (int) Math.ceil(map.height() / MILLIMETERS_PER_POINT / MAP_ROW_POINTS);
     for (int i = 0; i < rows; i++) {
       pen.row(row++, MAP_ROW_POINTS);
     }
@@ -285,12 +285,12 @@ final class ArtworkWorksheet {
   }
 
   private XSSFClientAnchor anchor(ArtworkMap map, int first) {
-    double right = map.wide() / MILLIMETRES_PER_POINT;
+    double right = map.width() / MILLIMETERS_PER_POINT;
     int column = 0;
     while (right > pen.points(column)) {
       right -= pen.points(column++);
     }
-    double bottom = map.high() / MILLIMETRES_PER_POINT;
+    double bottom = map.height() / MILLIMETERS_PER_POINT;
     int below = (int) (bottom / MAP_ROW_POINTS);
     return new XSSFClientAnchor(
         0,

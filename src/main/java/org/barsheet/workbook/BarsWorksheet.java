@@ -122,11 +122,11 @@ final class BarsWorksheet {
 
   private void tempo(FilmBar bar) {
     pen.number(SECONDS, bar.start().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
-    pen.text(TIMECODE, film.timecode(bar.startFrame()).toString(), WORDS.centred());
+    pen.text(TIMECODE, film.timecode(bar.startFrame()).toString(), WORDS.centered());
     pen.number(FRAME, bar.startFrame(), NUMBERS);
     pen.number(FRAMES, bar.lengthFrames(), NUMBERS);
     pen.number(LASTS, bar.length().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
-    pen.text(FRAMES_PER_BEAT, bar.framesPerBeat().toString(), WORDS.centred());
+    pen.text(FRAMES_PER_BEAT, bar.framesPerBeat().toString(), WORDS.centered());
     pen.number(TEMPO, bar.beatsPerMinute().doubleValue(), WORDS.number(Look.UP_TO_THOUSANDTHS));
     pen.number(DRIFT, bar.drift().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
   }

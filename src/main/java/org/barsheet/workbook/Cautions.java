@@ -15,12 +15,12 @@ final class Cautions {
               + " your eyes, air the room, read the maker's data sheet.",
           "Hours: rest eyes and back often, eat and drink, change posture. Nobody works alone at"
               + " night with hot lamps, and no lamp stays on unattended.",
-          "Children: their hours, breaks, licences and chaperones are set by law and differ with"
-              + " place and age. Check the law and the licence where each child is. This applies to"
+          "Children: their hours, breaks, licenses and chaperones are set by law and differ with"
+              + " place and age. Check the law and the license where each child is. This applies to"
               + " those who film at home too; a guardian decides how a recording is kept.",
-          "Flashing pictures can cause seizures: no more than three flashes in any second (W3C,"
+          "Flashing images can cause seizures: no more than three flashes in any second (W3C,"
               + " WCAG 2.3.1). These sheets know times, not brightness: they can warn, never clear a"
-              + " film. Have the finished film analysed.",
+              + " film. Have the finished film analyzed.",
           "These are general reminders. Local codes, the rules of the place and licensed"
               + " electricians, riggers and medics come first.");
 

@@ -5,7 +5,7 @@ import java.util.Locale;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.barsheet.changes.ChangeLine;
 import org.barsheet.changes.Changes;
-import org.barsheet.changes.PictureChange.Use;
+import org.barsheet.changes.PhotographChange.Use;
 import org.barsheet.workbook.pen.Address;
 import org.barsheet.workbook.pen.Book;
 import org.barsheet.workbook.pen.Column;
@@ -16,7 +16,7 @@ import org.barsheet.workbook.pen.SheetFrame;
 import org.barsheet.workbook.pen.SheetPen;
 import org.barsheet.workbook.pen.SheetWords;
 
-/** What moved since the sheets were last made, and which photographed pictures still serve. */
+/** What moved since the sheets were last made, and which photographs still serve. */
 final class ChangesWorksheet {
 
   static final String NAME = "Changes";
@@ -79,7 +79,7 @@ final class ChangesWorksheet {
         + " changed, "
         + changes.count(Use.STILL_SERVES)
         + " of "
-        + SheetWords.count(changes.pictures().size(), "picture")
+        + SheetWords.count(changes.photographs().size(), "photograph")
         + " still "
         + (changes.count(Use.STILL_SERVES) == 1 ? "serves" : "serve");
   }

@@ -110,7 +110,7 @@ final class CuesWorksheet {
     frame.finish(
         "place, timecode and frame are those of the first note; "
             + Signs.ACCENT
-            + " the note a picture lands on, where it is another; seconds are the score's; "
+            + " the note that a reveal lands on, where it is another; seconds are the score's; "
             + Signs.QUESTION
             + " marks what is only likely");
   }
@@ -130,7 +130,7 @@ final class CuesWorksheet {
   private void line(int row, Cue cue) {
     Optional<Occurrence> occurrence = cue.occurrence();
     pen.row(row, ROW_POINTS);
-    pen.text(MOTIF, book.index().letter(cue), WORDS.inBold().centred());
+    pen.text(MOTIF, book.index().letter(cue), WORDS.inBold().centered());
     pen.text(CUE, cue.title(), WORDS.inBold());
     pen.text(KIND, kind(cue), WORDS);
     place(cue);
@@ -150,7 +150,7 @@ final class CuesWorksheet {
       pen.blank(NUMBER, NUMBERS);
     }
     bar(cue);
-    pen.text(TIMECODE, film.timecode(cue.frame()).toString(), WORDS.centred());
+    pen.text(TIMECODE, film.timecode(cue.frame()).toString(), WORDS.centered());
     pen.number(FRAME, cue.frame(), NUMBERS.in(Ink.QUAY));
     pen.number(SECONDS, cue.at().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
     if (book.index().shotAt(cue.frame()).isPresent()) {
@@ -169,13 +169,13 @@ final class CuesWorksheet {
     pen.number(BEAT, Double.parseDouble(cue.place().beatText()), beats);
   }
 
-  /** The note a picture lands on, where it is another than the first. */
+  /** The note that a reveal lands on, where it is another than the first. */
   private void accent(Cue cue) {
     if (!cue.hasAccentElsewhere()) {
       pen.blank(ACCENT_TIMECODE, WORDS).blank(ACCENT_FRAME, NUMBERS);
       return;
     }
-    pen.text(ACCENT_TIMECODE, film.timecode(cue.accentFrame()).toString(), WORDS.centred());
+    pen.text(ACCENT_TIMECODE, film.timecode(cue.accentFrame()).toString(), WORDS.centered());
     pen.number(ACCENT_FRAME, cue.accentFrame(), NUMBERS.in(Ink.QUAY));
     if (book.index().shotAt(cue.accentFrame()).isPresent()) {
       pen.link(ACCENT_FRAME, exposures.addressOf(cue.accentFrame()));

@@ -143,7 +143,7 @@ final class FilmSections {
   void paragraph(String sign, String text) {
     Look look = Look.BODY.atTop().wrapped();
     pen.row(row++, ROW_POINTS);
-    pen.text(SIGN, sign, look.inBold().centred());
+    pen.text(SIGN, sign, look.inBold().centered());
     pen.joined(FIRST, LAST, text, look);
   }
 }

@@ -69,9 +69,9 @@ final class FilmTempo {
     if (!tempo.sections().isEmpty()) {
       page.paragraph(
           "",
-          "Sections, each at the one steady tempo that takes as long. A bar line falls on a picture"
-              + " where a new picture can begin, "
-              + SheetWords.shown(film.framesPerPicture())
+          "Sections, each at the one steady tempo that takes as long. A bar line falls on a photograph"
+              + " where a new photograph can begin, "
+              + SheetWords.shown(film.framesPerPhotograph())
               + ", with the section's first bar on one:");
       tempo.sections().forEach(this::section);
     }
@@ -90,11 +90,11 @@ final class FilmTempo {
             + "drift at most "
             + seconds(section.mostDrift())
             + "; "
-            + section.barsOnPictures()
+            + section.barsOnPhotographs()
             + " of "
             + SheetWords.count(section.bars(), "bar line")
-            + (section.barsOnPictures() == 1 ? " falls" : " fall")
-            + " on pictures"
+            + (section.barsOnPhotographs() == 1 ? " falls" : " fall")
+            + " on photographs"
             + advice(section));
   }
 

@@ -74,7 +74,7 @@ final class FilmWorksheet {
         + "   "
         + SheetWords.count(counts.getOrDefault(Severity.WARNING, 0L), "warning")
         + "   "
-        + SheetWords.count(counts.getOrDefault(Severity.NOTE, 0L), "note");
+        + SheetWords.count(counts.getOrDefault(Severity.REMARK, 0L), "remark");
   }
 
   static void write(Book book, ExposureSheets exposures) {
@@ -101,7 +101,7 @@ final class FilmWorksheet {
 
   private void finding(Finding finding) {
     pen.row(row++, 14);
-    pen.text(SIGN, Signs.of(finding.severity()), WORDS.inBold().centred().on(ground(finding)));
+    pen.text(SIGN, Signs.of(finding.severity()), WORDS.inBold().centered().on(ground(finding)));
     pen.text(SEVERITY, word(finding.severity().name()), WORDS.inBold());
     pen.text(WHO, word(finding.concerns().name()), WORDS);
     pen.label(PANEL, finding.panel(), WORDS.in(Ink.QUAY).left());
@@ -129,7 +129,7 @@ final class FilmWorksheet {
     return switch (finding.severity()) {
       case ERROR -> Ink.RUST;
       case WARNING -> Ink.LAMP;
-      case NOTE -> Ink.PAPER;
+      case REMARK -> Ink.PAPER;
     };
   }
 
@@ -141,20 +141,20 @@ final class FilmWorksheet {
     row = FilmSections.heading(pen, row, "Returns of the motifs");
     pen.row(row++, 14);
     pen.text(SEVERITY, "motif", Look.PENCIL);
-    pen.text(WHO, "found", Look.PENCIL.centred());
-    pen.text(PANEL, "used", Look.PENCIL.centred());
-    pen.text(PLACE, "spare", Look.PENCIL.centred());
+    pen.text(WHO, "found", Look.PENCIL.centered());
+    pen.text(PANEL, "used", Look.PENCIL.centered());
+    pen.text(PLACE, "spare", Look.PENCIL.centered());
     pen.text(SENTENCE, "which are spare (all returns stand on the sheet Cues)", Look.PENCIL);
     book.film().timing().tallies().forEach(this::tally);
   }
 
   private void tally(MotifTally tally) {
     pen.row(row++, 14);
-    pen.text(SIGN, tally.letter(), WORDS.inBold().centred());
+    pen.text(SIGN, tally.letter(), WORDS.inBold().centered());
     pen.text(SEVERITY, tally.motif(), WORDS.inBold());
-    pen.number(WHO, tally.found(), WORDS.centred());
-    pen.number(PANEL, tally.used(), WORDS.centred());
-    pen.number(PLACE, tally.spare(), WORDS.inBold().centred());
+    pen.number(WHO, tally.found(), WORDS.centered());
+    pen.number(PANEL, tally.used(), WORDS.centered());
+    pen.number(PLACE, tally.spare(), WORDS.inBold().centered());
     pen.text(SENTENCE, spare(tally), WORDS);
     String likely =
         tally.likely() == 0 ? "" : Signs.QUESTION + " " + tally.likely() + " of them only likely";

@@ -29,11 +29,11 @@ import org.openxmlformats.schemas.drawingml.x2006.main.STLineEndType;
  */
 final class MapShapes {
 
-  private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
+  private static final double POINTS_PER_MILLIMETER = 72 / 25.4;
   private static final double TEXT_WIDE = 32;
   private static final double TEXT_HIGH = 4.4;
   private static final int BLACK = 0;
-  private static final int GREY = 0xB0;
+  private static final int GRAY = 0xB0;
   private static final int WHITE = 0xFF;
 
   private final XSSFShapeGroup group;
@@ -45,25 +45,25 @@ final class MapShapes {
   /** Draws a map into an anchor that has its size. */
   static void draw(XSSFDrawing drawing, XSSFClientAnchor anchor, ArtworkMap map) {
     XSSFShapeGroup group = drawing.createGroup(anchor);
-    group.setCoordinates(0, 0, units(map.wide()), units(map.high()));
+    group.setCoordinates(0, 0, units(map.width()), units(map.height()));
     MapShapes shapes = new MapShapes(group);
     map.marks().forEach(shapes::mark);
   }
 
-  /** Millimetres on paper as the file format counts lengths. */
-  private static int units(double millimetres) {
-    return Units.toEMU(millimetres * POINTS_PER_MILLIMETRE);
+  /** Millimeters on paper as the file format counts lengths. */
+  private static int units(double millimeters) {
+    return Units.toEMU(millimeters * POINTS_PER_MILLIMETER);
   }
 
-  private static XSSFChildAnchor anchor(double left, double top, double wide, double high) {
-    return new XSSFChildAnchor(units(left), units(top), units(left + wide), units(top + high));
+  private static XSSFChildAnchor anchor(double left, double top, double width, double height) {
+    return new XSSFChildAnchor(units(left), units(top), units(left + width), units(top + height));
   }
 
   private void mark(MapMark mark) {
     if (mark instanceof MapMark.Box box) {
       XSSFSimpleShape shape =
           group.createSimpleShape(
-              anchor(box.rect().left(), box.rect().top(), box.rect().wide(), box.rect().high()));
+              anchor(box.rect().left(), box.rect().top(), box.rect().width(), box.rect().height()));
       shape.setShapeType(ShapeTypes.RECT);
       fill(shape, box.opaque(), WHITE);
       line(shape, box.weight(), BLACK);
@@ -91,7 +91,7 @@ final class MapShapes {
   }
 
   private static void line(XSSFShape shape, double weight, int level) {
-    shape.setLineWidth(weight * POINTS_PER_MILLIMETRE);
+    shape.setLineWidth(weight * POINTS_PER_MILLIMETER);
     shape.setLineStyleColor(level, level, level);
   }
 
@@ -106,7 +106,7 @@ final class MapShapes {
                 Math.abs(stroke.toX() - stroke.fromX()),
                 Math.abs(stroke.toY() - stroke.fromY())));
     line.setShapeType(ShapeTypes.LINE);
-    line(line, stroke.weight(), stroke.grey() ? GREY : BLACK);
+    line(line, stroke.weight(), stroke.gray() ? GRAY : BLACK);
     line.getCTConnector().getSpPr().getXfrm().setFlipH(leftwards);
     line.getCTConnector().getSpPr().getXfrm().setFlipV(upwards);
     if (stroke.arrow()) {

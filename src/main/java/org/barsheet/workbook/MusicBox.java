@@ -12,7 +12,7 @@ import java.util.List;
  * @param text what it says
  * @param textAt the cell where the text begins: {@code from}, or the cell after the box
  * @param lastTaken the last cell that box or text needs
- * @param lands whether a picture lands at its end
+ * @param lands whether a photograph lands at its end
  */
 record MusicBox(
     int from, int to, boolean goesOnFrom, String text, int textAt, int lastTaken, boolean lands) {

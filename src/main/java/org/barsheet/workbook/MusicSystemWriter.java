@@ -30,7 +30,7 @@ final class MusicSystemWriter {
   private static final double LINE_POINTS = 15;
   private static final double GAP_POINTS = 5;
 
-  private static final Look MARK = Look.BODY.inBold().edged(Edges.box(Line.THIN)).centred();
+  private static final Look MARK = Look.BODY.inBold().edged(Edges.box(Line.THIN)).centered();
   static final Look PANEL = Look.BODY.inBold().on(Ink.BAND);
   static final Look OCCURRENCE = Look.BODY.size(8);
   static final Look REVEAL = Look.BODY.on(Ink.LAMP).edged(Edges.box(Line.THIN));

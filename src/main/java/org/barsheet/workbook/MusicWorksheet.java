@@ -84,7 +84,7 @@ final class MusicWorksheet {
 
   private String legend() {
     List<String> words = new ArrayList<>();
-    words.add("thick edge: cut   " + Signs.ACCENT + " the picture lands here");
+    words.add("thick edge: cut   " + Signs.ACCENT + " landing");
     words.add(
         book.film().timing().tallies().stream()
             .map(tally -> motif(tally))

@@ -25,7 +25,7 @@ final class OpeningsWorksheet {
   private static final int MODEL = 1;
   private static final int MOTION = 2;
   private static final int MOVEMENT = 3;
-  private static final int PICTURES = 4;
+  private static final int PHOTOGRAPHS = 4;
   private static final int PANELS = 5;
   private static final int STATES = 6;
   private static final int PERFORMERS = 7;
@@ -38,7 +38,7 @@ final class OpeningsWorksheet {
           Column.words("model", 62, 1),
           Column.words("how it moves", 86, 2),
           Column.words("movement", 62, 1),
-          Column.numbers("pictures", 50),
+          Column.numbers("photographs", 50),
           Column.words("moves\nin panel", 54, 1),
           Column.words("how far open, panel by panel", 120, 3),
           Column.words("seen in it", 60, 2),
@@ -75,7 +75,7 @@ final class OpeningsWorksheet {
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
     book.name("Openings_table", new Address(NAME, SheetFrame.HEADING_ROW, OPENING), last, ROW_NAME);
     book.name("Openings_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
-    frame.finish("pictures include the closed one, 000");
+    frame.finish("photographs include the closed one, 000");
   }
 
   private void line(int row, Opening opening) {
@@ -89,8 +89,8 @@ final class OpeningsWorksheet {
     pen.text(MODEL, opening.model(), WORDS);
     pen.text(MOTION, MotionWords.of(opening.motion()), WORDS);
     pen.text(MOVEMENT, names, WORDS);
-    long pictures = movements.stream().mapToLong(movement -> movement.pictures().size()).sum();
-    pen.number(PICTURES, pictures, WORDS.number(Look.WHOLE));
+    long photographs = movements.stream().mapToLong(movement -> movement.photographs().size()).sum();
+    pen.number(PHOTOGRAPHS, photographs, WORDS.number(Look.WHOLE));
     pen.label(PANELS, panels(opening), WORDS);
     pen.text(STATES, OpeningWords.of(book.film(), opening), WORDS);
     pen.text(PERFORMERS, performers(opening), WORDS);

@@ -58,12 +58,12 @@ final class Settings {
     add("film.first-frame", film.firstFrame().toString());
     add("film.music-starts", seconds(film.musicStarts()));
     add("film.music-from", words(film.musicFrom().name()));
-    add("film.pictures", SheetWords.shown(film.framesPerPicture()));
-    add("film.picture-lead", film.pictureLead() + " f");
+    add("film.shown", SheetWords.shown(film.framesPerPhotograph()));
+    add("film.lead", film.lead() + " f");
     add("film.closed-hold", film.closedHold() + " f");
     add("film.tail", seconds(film.tail()));
     add("film.pop", film.pop().map(Settings::seconds).orElse("none"));
-    add("film.size", film.width() + "x" + film.height());
+    add("film.frame-size", film.width() + "x" + film.height());
     add("film.paper", film.paper() == Film.Paper.A4 ? "A4" : "Letter");
   }
 
@@ -101,7 +101,7 @@ final class Settings {
 
   private void hand(Hand hand) {
     add("hand.angle", SheetWords.plain(hand.degrees()) + " deg");
-    add("hand.way", SheetWords.plain(hand.millimetres()) + " mm");
+    add("hand.way", SheetWords.plain(hand.millimeters()) + " mm");
     add("hand.light", SheetWords.plain(hand.percent()) + " %");
     add(
         "hand.largest-step",
@@ -120,7 +120,7 @@ final class Settings {
   }
 
   private void artwork(Artwork artwork) {
-    add("artwork.square", SheetWords.plain(artwork.squareMillimetres()) + " mm");
+    add("artwork.square", SheetWords.plain(artwork.squareMillimeters()) + " mm");
     add(
         "artwork.squares",
         SheetWords.plain(artwork.squaresWide())
@@ -128,22 +128,22 @@ final class Settings {
             + SheetWords.plain(SheetWords.hundredths(artwork.squaresHigh())));
     add(
         "artwork.smallest-workable",
-        artwork.smallestWorkableMillimetres() > 0
-            ? SheetWords.plain(artwork.smallestWorkableMillimetres()) + " mm"
+        artwork.smallestWorkableMillimeters() > 0
+            ? SheetWords.plain(artwork.smallestWorkableMillimeters()) + " mm"
             : "none");
   }
 
   private void camera(Camera camera) {
-    add("camera.lens", SheetWords.plain(camera.lensMillimetres()) + " mm");
-    add("camera.sensor", SheetWords.plain(camera.sensorMillimetres()) + " mm");
-    add("camera.picture", camera.pictureWidth() + "x" + camera.pictureHeight());
+    add("camera.lens", SheetWords.plain(camera.lensMillimeters()) + " mm");
+    add("camera.sensor", SheetWords.plain(camera.sensorMillimeters()) + " mm");
+    add("camera.pixels", camera.pixelsWidth() + "x" + camera.pixelsHeight());
   }
 
   private void shoot(Shoot shoot) {
-    add("shoot.pictures-an-hour", SheetWords.plain(shoot.picturesAnHour()));
-    add("shoot.minutes-a-set-up", SheetWords.plain(shoot.minutesASetUp()));
+    add("shoot.photographs-per-hour", SheetWords.plain(shoot.photographsPerHour()));
+    add("shoot.minutes-per-setup", SheetWords.plain(shoot.minutesPerSetup()));
     add("shoot.starts", shoot.starts().map(Object::toString).orElse("no day given"));
-    add("shoot.hours-a-day", shoot.hoursADay().map(SheetWords::plain).orElse("not given"));
+    add("shoot.hours-per-day", shoot.hoursPerDay().map(SheetWords::plain).orElse("not given"));
   }
 
   private static String words(String name) {

@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.barsheet.shooting.ArtworkPlate;
 import org.barsheet.shooting.CameraView;
-import org.barsheet.shooting.SetUp;
-import org.barsheet.shooting.SetUp.Plate;
-import org.barsheet.shooting.SetUp.Run;
-import org.barsheet.shooting.SetUp.Standing;
+import org.barsheet.shooting.Setup;
+import org.barsheet.shooting.Setup.Plate;
+import org.barsheet.shooting.Setup.Run;
+import org.barsheet.shooting.Setup.Standing;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.shooting.WorkTime;
 import org.barsheet.workbook.pen.Address;
@@ -23,7 +23,7 @@ import org.barsheet.workbook.pen.SheetPen;
 import org.barsheet.workbook.pen.SheetWords;
 import org.barsheet.workbook.pen.TextWidth;
 
-/** What is photographed, set-up by set-up in the order of work, to tick off as it is done. */
+/** What is photographed, setup by setup in the order of work, to tick off as it is done. */
 final class ShootingWorksheet {
 
   static final String NAME = "Shooting";
@@ -31,7 +31,7 @@ final class ShootingWorksheet {
   private static final int SET_UP = 0;
   private static final int TAKE = 1;
   private static final int NAMES = 2;
-  private static final int PICTURES = 3;
+  private static final int PHOTOGRAPHS = 3;
   private static final int STANDING = 4;
   private static final int PANELS = 5;
   private static final int HOURS = 6;
@@ -45,7 +45,7 @@ final class ShootingWorksheet {
           Column.words("set-\nup", 28),
           Column.words("take, from the top down", 150, 3),
           Column.words("named", 104, 2),
-          Column.numbers("pictures", 46),
+          Column.numbers("photographs", 46),
           Column.words("field;\nseen open meanwhile", 100, 2),
           Column.words("for panels", 52),
           Column.numbers("hours", 38),
@@ -68,7 +68,7 @@ final class ShootingWorksheet {
   private final SheetPen pen;
   private int row = SheetFrame.FIRST_ROW;
 
-  /** The cautions printed last: they are not repeated where the next set-up has the same. */
+  /** The cautions printed last: they are not repeated where the next setup has the same. */
   private List<String> told = List.of();
 
   private ShootingWorksheet(Book book) {
@@ -79,9 +79,9 @@ final class ShootingWorksheet {
   }
 
   private String fact() {
-    return SheetWords.count(shooting.setUpCount(), "set-up")
+    return SheetWords.count(shooting.setupCount(), "setup")
         + "   "
-        + SheetWords.count(shooting.pictures(), "picture");
+        + SheetWords.count(shooting.photographs(), "photograph");
   }
 
   static void write(Book book) {
@@ -90,7 +90,7 @@ final class ShootingWorksheet {
 
   private void write() {
     frame.heading(COLUMN_HEADING_POINTS);
-    shooting.setUps().forEach(this::setUp);
+    shooting.setups().forEach(this::setup);
     if (!shooting.atRest().isEmpty()) {
       atRest();
     }
@@ -102,20 +102,20 @@ final class ShootingWorksheet {
     frame.finish("on one piece of paper openings only ever get more open: keep to the order");
   }
 
-  private void setUp(SetUp setUp) {
-    keepTogether(setUp);
-    heading(setUp);
-    setUp.runs().forEach(run -> run(setUp, run));
-    if (!setUp.cautions().equals(told)) {
-      cautions(setUp);
-      told = setUp.cautions();
+  private void setup(Setup setup) {
+    keepTogether(setup);
+    heading(setup);
+    setup.runs().forEach(run -> run(setup, run));
+    if (!setup.cautions().equals(told)) {
+      cautions(setup);
+      told = setup.cautions();
     }
   }
 
-  /** A set-up that fits on a page is not parted. */
-  private void keepTogether(SetUp setUp) {
+  /** A setup that fits on a page is not parted. */
+  private void keepTogether(Setup setup) {
     double needed = HEADING_POINTS + 2 * ROW_POINTS;
-    for (Run run : setUp.runs()) {
+    for (Run run : setup.runs()) {
       int lines = frame.columns().lines(STANDING, standing(run), WORDS);
       needed += run.plates().size() * ROW_POINTS;
       needed += Math.max(ROW_POINTS, TextWidth.height(lines, WORDS.points()));
@@ -127,30 +127,30 @@ final class ShootingWorksheet {
     }
   }
 
-  private void heading(SetUp setUp) {
+  private void heading(Setup setup) {
     pen.row(row++, HEADING_POINTS);
     pen.blanks(SET_UP, ROW_NAME, SET_UP_LOOK);
-    pen.number(SET_UP, setUp.number(), SET_UP_LOOK.size(13).in(Ink.QUAY).left());
-    pen.joined(TAKE, NAMES, modelOf(setUp), SET_UP_LOOK);
-    pen.number(PICTURES, setUp.pictures(), SET_UP_LOOK.number(Look.WHOLE));
-    pen.joined(STANDING, PANELS, setUp.view().map(this::view).orElse(""), SET_UP_LOOK.size(8));
-    time(setUp.time(), SET_UP_LOOK);
-    pen.rowName(ROW_NAME, "set-up " + setUp.name());
+    pen.number(SET_UP, setup.number(), SET_UP_LOOK.size(13).in(Ink.QUAY).left());
+    pen.joined(TAKE, NAMES, modelOf(setup), SET_UP_LOOK);
+    pen.number(PHOTOGRAPHS, setup.photographs(), SET_UP_LOOK.number(Look.WHOLE));
+    pen.joined(STANDING, PANELS, setup.view().map(this::view).orElse(""), SET_UP_LOOK.size(8));
+    time(setup.time(), SET_UP_LOOK);
+    pen.rowName(ROW_NAME, "setup " + setup.name());
   }
 
-  /** The whole artwork, a picture for each state that some panel stands on. */
+  /** The whole artwork, a photograph for each state that some panel stands on. */
   private void atRest() {
     pen.row(row++, HEADING_POINTS);
     pen.blanks(SET_UP, ROW_NAME, SET_UP_LOOK);
-    pen.number(SET_UP, shooting.setUpCount(), SET_UP_LOOK.size(13).in(Ink.QUAY).left());
+    pen.number(SET_UP, shooting.setupCount(), SET_UP_LOOK.size(13).in(Ink.QUAY).left());
     pen.joined(
         TAKE,
         NAMES,
         "the whole artwork at rest: take each in its turn (hours counted last)",
         SET_UP_LOOK);
-    pen.number(PICTURES, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
+    pen.number(PHOTOGRAPHS, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
     time(shooting.atRestTime(), SET_UP_LOOK);
-    pen.rowName(ROW_NAME, "set-up artwork at rest");
+    pen.rowName(ROW_NAME, "setup artwork at rest");
     for (ArtworkPlate plate : shooting.atRest()) {
       pen.row(row++, ROW_POINTS);
       pen.blanks(SET_UP, DONE, WORDS);
@@ -162,44 +162,44 @@ final class ShootingWorksheet {
               + (blownUp ? "; ! blown up in its narrowest panel" : ""),
           WORDS);
       pen.text(NAMES, plate.name(), WORDS);
-      pen.number(PICTURES, 1, WORDS.number(Look.WHOLE));
+      pen.number(PHOTOGRAPHS, 1, WORDS.number(Look.WHOLE));
       pen.text(STANDING, plate.open().isEmpty() ? "nothing" : open(plate.open()), WORDS);
       pen.label(PANELS, String.join(", ", plate.panels()), WORDS.left());
       toFillIn("plate " + plate.name());
     }
   }
 
-  private static String modelOf(SetUp setUp) {
-    return setUp.model().name()
-        + (setUp.model().backing().isEmpty() ? "" : ", backing " + setUp.model().backing())
-        + (setUp.model().light().isEmpty() ? "" : ", light " + setUp.model().light())
-        + (setUp.closedAgain()
+  private static String modelOf(Setup setup) {
+    return setup.model().name()
+        + (setup.model().backing().isEmpty() ? "" : ", backing " + setup.model().backing())
+        + (setup.model().light().isEmpty() ? "" : ", light " + setup.model().light())
+        + (setup.closedAgain()
             ? "\n! put in a fresh piece: "
-                + String.join(", ", setUp.openBefore())
-                + (setUp.openBefore().size() == 1 ? " stands" : " stand")
+                + String.join(", ", setup.openBefore())
+                + (setup.openBefore().size() == 1 ? " stands" : " stand")
                 + " open on the one before"
             : "");
   }
 
   private String view(CameraView view) {
-    boolean cropped = view.narrowestWide() < view.field().wide();
+    boolean cropped = view.narrowestWide() < view.field().width();
     String field =
         "field "
-            + squares(view.field().wide())
+            + squares(view.field().width())
             + " squares"
             + (cropped ? " (crop to " + squares(view.narrowestWide()) + ")" : "")
             + ", "
-            + centimetres(view.millimetresWide())
+            + centimeters(view.millimetersWide())
             + " × "
-            + centimetres(view.millimetresHigh())
+            + centimeters(view.millimetersHigh())
             + " cm";
-    if (view.distanceMillimetres().isEmpty()) {
+    if (view.distanceMillimeters().isEmpty()) {
       return field;
     }
     boolean blownUp = view.enlargement().orElse(0) > 1;
     return field
         + "\ncamera "
-        + Math.round(view.distanceMillimetres().getAsDouble())
+        + Math.round(view.distanceMillimeters().getAsDouble())
         + " mm away (thin lens, nominal)"
         + (blownUp ? "\n! blown up in its narrowest panel" : "");
   }
@@ -208,8 +208,8 @@ final class ShootingWorksheet {
     return SheetWords.plain(SheetWords.hundredths(squares));
   }
 
-  private static String centimetres(double millimetres) {
-    return SheetWords.plain(SheetWords.rounded(millimetres / 10, 1));
+  private static String centimeters(double millimeters) {
+    return SheetWords.plain(SheetWords.rounded(millimeters / 10, 1));
   }
 
   private void time(Optional<WorkTime> time, Look look) {
@@ -232,13 +232,13 @@ final class ShootingWorksheet {
     return days + time.begins().map(begins -> from + begins).orElse("");
   }
 
-  private void run(SetUp setUp, Run run) {
+  private void run(Setup setup, Run run) {
     for (Plate plate : run.plates()) {
       if (plate.kind() == Plate.Kind.CLOSED) {
         plate(plate, run);
       }
     }
-    moved(setUp, run);
+    moved(setup, run);
     for (Plate plate : run.plates()) {
       if (plate.kind() != Plate.Kind.CLOSED) {
         plate(plate, run);
@@ -251,40 +251,40 @@ final class ShootingWorksheet {
     pen.blanks(SET_UP, DONE, WORDS);
     pen.text(TAKE, plate.kind().words() + " plate", WORDS);
     pen.text(NAMES, plate.name(), WORDS);
-    pen.number(PICTURES, 1, WORDS.number(Look.WHOLE));
+    pen.number(PHOTOGRAPHS, 1, WORDS.number(Look.WHOLE));
     if (plate.kind() == Plate.Kind.CLOSED) {
       pen.text(STANDING, standing(run), WORDS);
     }
     toFillIn("plate " + plate.name());
   }
 
-  private void moved(SetUp setUp, Run run) {
+  private void moved(Setup setup, Run run) {
     String name = run.movement().name();
     pen.row(row++, ROW_POINTS);
     pen.blanks(SET_UP, DONE, WORDS);
-    if (setUp.runs().size() > 1) {
-      pen.text(SET_UP, setUp.label(run), WORDS.inBold().in(Ink.QUAY));
+    if (setup.runs().size() > 1) {
+      pen.text(SET_UP, setup.label(run), WORDS.inBold().in(Ink.QUAY));
     }
-    pen.text(TAKE, name + ", picture by picture", WORDS.inBold());
+    pen.text(TAKE, name + ", photograph by photograph", WORDS.inBold());
     pen.text(
         NAMES,
-        run.movement().pictures().get(1).picture().name() + " to " + lastNumber(run),
+        run.movement().photographs().get(1).photograph().name() + " to " + lastNumber(run),
         WORDS.inBold());
-    pen.number(PICTURES, run.moved(), WORDS.inBold().number(Look.WHOLE));
+    pen.number(PHOTOGRAPHS, run.moved(), WORDS.inBold().number(Look.WHOLE));
     pen.label(PANELS, String.join(", ", run.panels()), WORDS.left());
-    if (setUp.runs().size() > 1 && run.hours().isPresent()) {
+    if (setup.runs().size() > 1 && run.hours().isPresent()) {
       pen.number(HOURS, run.hours().getAsDouble(), WORDS.number(Look.HUNDREDTHS));
     }
     toFillIn("movement " + name);
   }
 
   private static String lastNumber(Run run) {
-    String last = run.movement().pictures().get(run.moved()).picture().name();
+    String last = run.movement().photographs().get(run.moved()).photograph().name();
     return last.substring(last.lastIndexOf(' ') + 1);
   }
 
   private void toFillIn(String rowName) {
-    pen.toFillIn(DONE, Look.TO_FILL_IN.centred());
+    pen.toFillIn(DONE, Look.TO_FILL_IN.centered());
     pen.toFillIn(NOTES, Look.TO_FILL_IN);
     pen.rowName(ROW_NAME, rowName);
   }
@@ -306,11 +306,11 @@ final class ShootingWorksheet {
     return percent >= 100 ? one.opening() : one.opening() + " " + percent + " %";
   }
 
-  private void cautions(SetUp setUp) {
+  private void cautions(Setup setup) {
     pen.row(row++, ROW_POINTS);
     Look look = Look.PENCIL.size(8).wrapped();
-    pen.text(SET_UP, "!", look.inBold().centred());
-    pen.joined(TAKE, NOTES, String.join(" ", setUp.cautions()), look);
+    pen.text(SET_UP, "!", look.inBold().centered());
+    pen.joined(TAKE, NOTES, String.join(" ", setup.cautions()), look);
   }
 
   private void totals() {
@@ -318,8 +318,8 @@ final class ShootingWorksheet {
     pen.row(row, 20);
     pen.blanks(SET_UP, ROW_NAME, look);
     pen.joined(
-        TAKE, NAMES, "everything, " + SheetWords.count(shooting.setUpCount(), "set-up"), look);
-    pen.number(PICTURES, shooting.pictures(), look.number(Look.WHOLE));
+        TAKE, NAMES, "everything, " + SheetWords.count(shooting.setupCount(), "setup"), look);
+    pen.number(PHOTOGRAPHS, shooting.photographs(), look.number(Look.WHOLE));
     time(shooting.time(), look);
     shooting
         .time()
@@ -327,22 +327,22 @@ final class ShootingWorksheet {
         .ifPresent(ends -> pen.joined(STANDING, PANELS, "done on " + ends, look));
     row++;
     paragraph(
-        SheetWords.count(shooting.moved(), "picture")
+        SheetWords.count(shooting.moved(), "photograph")
             + " of movements and "
             + SheetWords.count(shooting.plates(), "plate")
             + ". Taken for each reveal apart, the movements alone would be "
-            + SheetWords.count(shooting.movedApart(), "picture")
+            + SheetWords.count(shooting.movedApart(), "photograph")
             + ".");
     paragraph(
         shooting.fewest()
-            ? "No order that never closes an opening has fewer set-ups."
+            ? "No order that never closes an opening has fewer setups."
             : "A model has very many movements: its order follows the story and may not be the shortest.");
     paragraph(
         shooting.time().isPresent()
             ? "Hours are the plan's own rates; days follow one another, without days of rest."
-            : "Give the plan its rates (shoot: pictures-an-hour, minutes-a-set-up), and hours stand here.");
-    shooting.setUps().stream()
-        .flatMap(setUp -> setUp.runs().stream())
+            : "Give the plan its rates (shoot: photographs-per-hour, minutes-per-setup), and hours stand here.");
+    shooting.setups().stream()
+        .flatMap(setup -> setup.runs().stream())
         .flatMap(run -> run.plates().stream())
         .map(Plate::kind)
         .distinct()

@@ -123,7 +123,7 @@ final class TimelineWorksheet {
     pen.blank(DRAWING, ground.look(WORDS));
     pen.text(ACTION, shot.panel().action(), ground.look(WORDS.inBold()));
     pen.text(PLACE, place(shot), ground.look(WORDS));
-    pen.text(STARTS, timecode(shot), ground.look(WORDS.inBold().centred()));
+    pen.text(STARTS, timecode(shot), ground.look(WORDS.inBold().centered()));
     length(shot, ground);
     pen.text(
         ASKED, "asked: " + orNothing(shot.asked()) + "\ngot: " + shot.got(), ground.look(DIVIDED));
@@ -186,7 +186,7 @@ final class TimelineWorksheet {
     pen.row(row, 20);
     pen.blanks(0, ROW_NAME, look);
     pen.text(ACTION, "whole film, " + SheetWords.duration(film, frames), look);
-    pen.text(STARTS, film.timecode(frames).toString(), look.centred());
+    pen.text(STARTS, film.timecode(frames).toString(), look.centered());
     pen.number(
         SECONDS, SheetWords.seconds(film, frames).doubleValue(), look.number(Look.HUNDREDTHS));
     pen.number(FRAMES, frames, look.number(Look.WHOLE));

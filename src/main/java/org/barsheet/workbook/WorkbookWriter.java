@@ -92,7 +92,7 @@ public final class WorkbookWriter {
       OpeningsWorksheet.write(book);
       ArtworkWorksheet.write(book);
       ShootingWorksheet.write(book);
-      PlayersWorksheet.write(book, calls);
+      PerformersWorksheet.write(book, calls);
       calls.write(book);
       BarsWorksheet.write(book);
       ChangesWorksheet.write(book);

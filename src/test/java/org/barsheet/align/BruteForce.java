@@ -145,14 +145,14 @@ final class BruteForce {
 
   /** The first way that fits costs nothing if it is as asked, else half and by the share lost. */
   private static Optional<Long> squeeze(RevealRoom room, long cut, long end) {
-    int asked = room.reveal().pictures();
-    int rate = room.reveal().framesPerPicture();
-    for (PictureRun way : room.ways()) {
-      long first = room.landsFrame() - (long) (way.landing() - 1) * way.framesPerPicture();
-      long after = first + (long) way.shown() * way.framesPerPicture();
+    int asked = room.reveal().photographs();
+    int rate = room.reveal().framesPerPhotograph();
+    for (PhotographRun way : room.ways()) {
+      long first = room.landsFrame() - (long) (way.landing() - 1) * way.framesPerPhotograph();
+      long after = first + (long) way.shown() * way.framesPerPhotograph();
       if (first >= cut && after <= end) {
-        boolean same = way.shown() == asked && way.framesPerPicture() == rate;
-        double kept = (double) (way.shown() * way.framesPerPicture()) / (asked * rate);
+        boolean same = way.shown() == asked && way.framesPerPhotograph() == rate;
+        double kept = (double) (way.shown() * way.framesPerPhotograph()) / (asked * rate);
         return Optional.of(same ? 0 : 500_000 + Math.round(3e6 * (1 - kept)));
       }
     }

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Locked panels and photographed reveals never move. A bar has 60 frames, a beat 15. */
 class KeptTest {
 
-  private static PlanBuilder plan(int tempo, String cue, int pictures) {
+  private static PlanBuilder plan(int tempo, String cue, int photographs) {
     MusicBuilder music =
         new MusicBuilder()
             .tempo(tempo)
@@ -27,7 +27,7 @@ class KeptTest {
     return new PlanBuilder(music)
         .opening("lamp-1", "small-lamp")
         .panel("", "")
-        .panel(cue, "", List.of(Reveals.reveal("lamp-1", pictures, 2)));
+        .panel(cue, "", List.of(Reveals.reveal("lamp-1", photographs, 2)));
   }
 
   private static String told(PlanBuilder plan) {
@@ -45,9 +45,9 @@ class KeptTest {
 
   @Test
   void a_photographed_reveal_is_shown_as_it_was_though_there_is_room_for_more() {
-    // 20 pictures on ones go before the landing for 19 frames.
+    // 20 photographs on ones go before the landing for 19 frames.
     TimingSheet kept = plan(96, "glimmer 3", 20).photographed(641, 660).time();
-    assertThat(kept.shots().get(1).reveals().get(0).way().framesPerPicture()).isEqualTo(1);
+    assertThat(kept.shots().get(1).reveals().get(0).way().framesPerPhotograph()).isEqualTo(1);
   }
 
   @Test
@@ -63,7 +63,7 @@ class KeptTest {
   }
 
   @Test
-  void other_pictures_of_a_photographed_reveal_are_an_error_that_names_it() {
+  void other_photographs_of_a_photographed_reveal_are_an_error_that_names_it() {
     assertThat(told(plan(96, "glimmer 3", 12).photographed(622, 660)))
         .isEqualTo(
             """

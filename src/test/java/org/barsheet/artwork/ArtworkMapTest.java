@@ -12,7 +12,7 @@ import org.barsheet.plan.Rect;
 import org.barsheet.plan.Where;
 import org.junit.jupiter.api.Test;
 
-/** The map of the artwork: lengths are millimetres on paper. */
+/** The map of the artwork: lengths are millimeters on paper. */
 class ArtworkMapTest {
 
   private static final Artwork QUAY = new Artwork(25.4, 24, 13.5, List.of(), 40, List.of());
@@ -30,16 +30,16 @@ class ArtworkMapTest {
   void it_is_drawn_as_large_as_it_fits_at_a_scale_people_know() {
     ArtworkMap map = ArtworkMap.within(QUAY, List.of(), 273, 200);
     assertThat(map.denominator()).isEqualTo(2.5);
-    assertThat(map.wide()).isCloseTo(243.84 + 6, offset(1e-9));
-    assertThat(map.high()).isCloseTo(137.16 + 6, offset(1e-9));
+    assertThat(map.width()).isCloseTo(243.84 + 6, offset(1e-9));
+    assertThat(map.height()).isCloseTo(137.16 + 6, offset(1e-9));
   }
 
   @Test
   void a_huge_artwork_still_fits() {
     Artwork huge = new Artwork(1000, 400, 225, List.of(), 0, List.of());
     ArtworkMap map = ArtworkMap.within(huge, List.of(), 273, 200);
-    assertThat(map.wide()).isLessThanOrEqualTo(273);
-    assertThat(map.high()).isLessThanOrEqualTo(200);
+    assertThat(map.width()).isLessThanOrEqualTo(273);
+    assertThat(map.height()).isLessThanOrEqualTo(200);
   }
 
   @Test
@@ -61,8 +61,8 @@ class ArtworkMapTest {
     Rect drawn = marks(map, MapMark.Box.class).get(1).rect();
     assertThat(drawn.left() - 6).isCloseTo(3 * 10.16, offset(1e-9));
     assertThat(drawn.top() - 6).isCloseTo(7 * 10.16, offset(1e-9));
-    assertThat(drawn.wide()).isCloseTo(2 * 10.16, offset(1e-9));
-    assertThat(drawn.high()).isCloseTo(4 * 10.16, offset(1e-9));
+    assertThat(drawn.width()).isCloseTo(2 * 10.16, offset(1e-9));
+    assertThat(drawn.height()).isCloseTo(4 * 10.16, offset(1e-9));
   }
 
   @Test
@@ -76,17 +76,17 @@ class ArtworkMapTest {
               200);
       Rect rect = marks(map, MapMark.Box.class).get(1).rect();
       List<MapMark.Stroke> black =
-          marks(map, MapMark.Stroke.class).stream().filter(stroke -> !stroke.grey()).toList();
+          marks(map, MapMark.Stroke.class).stream().filter(stroke -> !stroke.gray()).toList();
       MapMark.Stroke hinge = black.get(0);
       MapMark.Stroke arrow = black.get(1);
       assertThat(hinge.weight()).isGreaterThan(1);
       assertThat(hinge.arrow()).isFalse();
       assertThat(arrow.arrow()).isTrue();
-      double middleX = (hinge.fromX() + hinge.toX()) / 2 - (rect.left() + rect.wide() / 2);
-      double middleY = (hinge.fromY() + hinge.toY()) / 2 - (rect.top() + rect.high() / 2);
-      double towards =
+      double middleX = (hinge.fromX() + hinge.toX()) / 2 - (rect.left() + rect.width() / 2);
+      double middleY = (hinge.fromY() + hinge.toY()) / 2 - (rect.top() + rect.height() / 2);
+      double toward =
           middleX * (arrow.toX() - arrow.fromX()) + middleY * (arrow.toY() - arrow.fromY());
-      assertThat(towards).as("%s", side).isPositive();
+      assertThat(toward).as("%s", side).isPositive();
     }
   }
 
@@ -131,9 +131,9 @@ class ArtworkMapTest {
 
   private static boolean contains(Rect rect, MapMark.Text text) {
     return text.x() > rect.left()
-        && text.x() < rect.left() + rect.wide()
+        && text.x() < rect.left() + rect.width()
         && text.y() > rect.top()
-        && text.y() < rect.top() + rect.high();
+        && text.y() < rect.top() + rect.height();
   }
 
   @Test

@@ -58,7 +58,7 @@ class ArtworkMeasuresTest {
     List<ArtworkMeasures.OpeningMeasure> openings = ArtworkMeasures.of(plan().build()).openings();
     assertThat(openings.get(0).closest().map(Panel::name)).contains("3");
     assertThat(openings.get(0).closestPixelsPerSquare()).isEqualTo(320);
-    assertThat(openings.get(0).scale().millimetres(2)).isCloseTo(2 * 25.4 * 3, offset(1e-9));
+    assertThat(openings.get(0).scale().millimeters(2)).isCloseTo(2 * 25.4 * 3, offset(1e-9));
     assertThat(openings.get(1).closest()).isEmpty();
   }
 

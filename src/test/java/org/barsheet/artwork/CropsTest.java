@@ -27,23 +27,23 @@ class CropsTest {
   }
 
   @Test
-  void the_crop_fills_the_opening_in_the_films_picture() {
+  void the_crop_fills_the_opening_in_the_films_frame() {
     ClipCrop crop = ClipCrop.of(1080, 1920, TALL);
-    assertThat(crop.scaleIn(new PictureRect(240, 560, 160, 320))).isEqualTo(1 / 6.0);
-    assertThat(crop.scaleIn(new PictureRect(0, 0, 960, 1920))).isEqualTo(1);
+    assertThat(crop.scaleIn(new FrameRect(240, 560, 160, 320))).isEqualTo(1 / 6.0);
+    assertThat(crop.scaleIn(new FrameRect(0, 0, 960, 1920))).isEqualTo(1);
   }
 
   @Test
   void a_part_of_a_photograph_is_told_in_shares_of_it() {
     Rect whole = new Rect(2, 1, 20, 10);
-    assertThat(PictureCrop.of(new Rect(7, 2, 10, 5), whole))
-        .isEqualTo(new PictureCrop(0.25, 0.1, 0.5, 0.5));
-    assertThat(PictureCrop.of(whole, whole)).isEqualTo(new PictureCrop(0, 0, 1, 1));
+    assertThat(PhotographCrop.of(new Rect(7, 2, 10, 5), whole))
+        .isEqualTo(new PhotographCrop(0.25, 0.1, 0.5, 0.5));
+    assertThat(PhotographCrop.of(whole, whole)).isEqualTo(new PhotographCrop(0, 0, 1, 1));
   }
 
   @Test
-  void a_key_colour_at_the_limit_is_far_enough() {
-    assertThat(new KeyColour("green", "00A03C", 32, "287850").isTooNear()).isFalse();
-    assertThat(new KeyColour("green", "00A03C", 31.9, "287850").isTooNear()).isTrue();
+  void a_key_color_at_the_limit_is_far_enough() {
+    assertThat(new KeyColor("green", "00A03C", 32, "287850").isTooNear()).isFalse();
+    assertThat(new KeyColor("green", "00A03C", 31.9, "287850").isTooNear()).isTrue();
   }
 }

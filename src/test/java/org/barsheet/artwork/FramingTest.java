@@ -30,11 +30,11 @@ class FramingTest {
     return framing(WHOLE, new Rect(1, 7.3125, 6, 3.375), slow, 49);
   }
 
-  private static void assertRect(PictureRect rect, double left, double top, double w, double h) {
+  private static void assertRect(FrameRect rect, double left, double top, double w, double h) {
     assertThat(rect.left()).isCloseTo(left, TENTH);
     assertThat(rect.top()).isCloseTo(top, TENTH);
-    assertThat(rect.wide()).isCloseTo(w, TENTH);
-    assertThat(rect.high()).isCloseTo(h, TENTH);
+    assertThat(rect.width()).isCloseTo(w, TENTH);
+    assertThat(rect.height()).isCloseTo(h, TENTH);
   }
 
   /** 24 × 13.5 squares at 1920 × 1080 are 80 pixels a square. */
@@ -42,21 +42,21 @@ class FramingTest {
   void an_opening_under_a_still_camera_lies_at_its_squares_times_the_pixels_of_one() {
     Framing still = framing(WHOLE, WHOLE, Slow.NONE, 10);
     assertThat(still.pixelsPerSquare(105)).isEqualTo(80);
-    assertThat(still.inPicture(OPENING, 100)).isEqualTo(new PictureRect(240, 560, 160, 320));
-    assertThat(still.inPicture(OPENING, 109)).isEqualTo(new PictureRect(240, 560, 160, 320));
+    assertThat(still.inFrame(OPENING, 100)).isEqualTo(new FrameRect(240, 560, 160, 320));
+    assertThat(still.inFrame(OPENING, 109)).isEqualTo(new FrameRect(240, 560, 160, 320));
   }
 
-  /** W = 24·(6/24)^(24/48) = 12, two thirds of the way: centre (6.667, 8.25). */
+  /** W = 24·(6/24)^(24/48) = 12, two thirds of the way: center (6.667, 8.25). */
   @Test
   void a_push_in_narrows_by_the_same_factor_in_equal_times() {
     Framing push = pushIn(Slow.NONE);
     Rect middle = push.fieldAt(124);
-    assertThat(middle.wide()).isCloseTo(12, EXACT);
-    assertThat(middle.left() + middle.wide() / 2).isCloseTo(12 - 16 / 3.0, EXACT);
-    assertThat(middle.top() + middle.high() / 2).isCloseTo(8.25, EXACT);
-    assertThat(push.fieldAt(112).wide()).isCloseTo(24 / Math.sqrt(2), EXACT);
-    assertRect(push.inPicture(OPENING, 124), 373.3, 340, 320, 640);
-    assertRect(push.inPicture(OPENING, 148), 640, -100, 640, 1280);
+    assertThat(middle.width()).isCloseTo(12, EXACT);
+    assertThat(middle.left() + middle.width() / 2).isCloseTo(12 - 16 / 3.0, EXACT);
+    assertThat(middle.top() + middle.height() / 2).isCloseTo(8.25, EXACT);
+    assertThat(push.fieldAt(112).width()).isCloseTo(24 / Math.sqrt(2), EXACT);
+    assertRect(push.inFrame(OPENING, 124), 373.3, 340, 320, 640);
+    assertRect(push.inFrame(OPENING, 148), 640, -100, 640, 1280);
   }
 
   @Test
@@ -73,7 +73,7 @@ class FramingTest {
     Framing pan = framing(new Rect(0, 4, 12, 6.75), new Rect(6, 4, 12, 6.75), Slow.NONE, 61);
     assertThat(pan.fieldAt(110).left()).isCloseTo(1, EXACT);
     assertThat(pan.fieldAt(130).left()).isCloseTo(3, EXACT);
-    assertThat(pan.fieldAt(130).wide()).isEqualTo(12);
+    assertThat(pan.fieldAt(130).width()).isEqualTo(12);
   }
 
   /** At half the time 1 − (1 − ½)² is three quarters of the way, ½² one quarter. */
@@ -99,17 +99,17 @@ class FramingTest {
   }
 
   @Test
-  void what_lies_outside_the_picture_is_cut_off() {
-    PictureRect high = new PictureRect(640, -100, 640, 1280);
-    assertThat(high.within(1920, 1080)).isEqualTo(new PictureRect(640, 0, 640, 1080));
-    assertThat(high.shareWithin(1920, 1080)).isCloseTo(1080 / 1280.0, EXACT);
-    PictureRect away = new PictureRect(2000, 10, 50, 50);
-    assertThat(away.within(1920, 1080)).isEqualTo(new PictureRect(1920, 10, 0, 50));
+  void what_lies_outside_the_frame_is_cut_off() {
+    FrameRect height = new FrameRect(640, -100, 640, 1280);
+    assertThat(height.within(1920, 1080)).isEqualTo(new FrameRect(640, 0, 640, 1080));
+    assertThat(height.shareWithin(1920, 1080)).isCloseTo(1080 / 1280.0, EXACT);
+    FrameRect away = new FrameRect(2000, 10, 50, 50);
+    assertThat(away.within(1920, 1080)).isEqualTo(new FrameRect(1920, 10, 0, 50));
     assertThat(away.shareWithin(1920, 1080)).isZero();
   }
 
   @Test
-  void every_field_of_a_move_has_the_picture_s_shape_and_lies_between_its_ends() {
+  void every_field_of_a_move_has_the_frame_s_shape_and_lies_between_its_ends() {
     Random random = new Random(20261125);
     for (int trial = 0; trial < 500; trial++) {
       Framing move =
@@ -122,17 +122,17 @@ class FramingTest {
       Rect to = move.field().to();
       for (long frame = 100; frame < move.frames().endExclusive(); frame++) {
         Rect seen = move.fieldAt(frame);
-        assertThat(seen.high() / seen.wide()).isCloseTo(1080.0 / 1920, EXACT);
+        assertThat(seen.height() / seen.width()).isCloseTo(1080.0 / 1920, EXACT);
         assertThat(seen.left())
             .isBetween(
                 Math.min(from.left(), to.left()) - 1e-9, Math.max(from.left(), to.left()) + 1e-9);
-        assertThat(move.inPicture(seen, frame).wide()).isCloseTo(1920, within(1e-6));
+        assertThat(move.inFrame(seen, frame).width()).isCloseTo(1920, within(1e-6));
       }
     }
   }
 
   private static Rect field(Random random) {
-    double wide = 2 + 22 * random.nextDouble();
-    return new Rect(10 * random.nextDouble(), 5 * random.nextDouble(), wide, wide * 1080 / 1920);
+    double width = 2 + 22 * random.nextDouble();
+    return new Rect(10 * random.nextDouble(), 5 * random.nextDouble(), width, width * 1080 / 1920);
   }
 }

@@ -18,21 +18,21 @@ class HingeGeometryTest {
 
   @ParameterizedTest
   @CsvSource({"3, 3.141", "45, 45.922", "90, 84.853"})
-  void the_free_edge_steps_along_the_chord(double degrees, double millimetres) {
-    assertThat(FLAP.edgeStep(0, degrees)).isCloseTo(millimetres, within(0.0005));
-    assertThat(FLAP.edgeStep(90, 90 - degrees)).isCloseTo(millimetres, within(0.0005));
+  void the_free_edge_steps_along_the_chord(double degrees, double millimeters) {
+    assertThat(FLAP.edgeStep(0, degrees)).isCloseTo(millimeters, within(0.0005));
+    assertThat(FLAP.edgeStep(90, 90 - degrees)).isCloseTo(millimeters, within(0.0005));
   }
 
   @ParameterizedTest
   @CsvSource({"0, 0", "30, 30", "45, 42.426", "90, 60", "150, 30"})
-  void the_putty_gauge_is_as_high_as_the_sine(double degrees, double millimetres) {
-    assertThat(FLAP.height(degrees)).isCloseTo(millimetres, within(0.0005));
+  void the_putty_gauge_is_as_high_as_the_sine(double degrees, double millimeters) {
+    assertThat(FLAP.height(degrees)).isCloseTo(millimeters, within(0.0005));
   }
 
   @ParameterizedTest
   @CsvSource({"0, 0", "45, 45.621", "90, 68.806"})
-  void a_thread_from_200_mm_above_the_hinge_is_pulled_in(double degrees, double millimetres) {
-    assertThat(FLAP.pull(degrees, 200)).isCloseTo(millimetres, within(0.0005));
+  void a_thread_from_200_mm_above_the_hinge_is_pulled_in(double degrees, double millimeters) {
+    assertThat(FLAP.pull(degrees, 200)).isCloseTo(millimeters, within(0.0005));
   }
 
   /** The thread's length by the law of cosines, with the angle between flap and upright. */

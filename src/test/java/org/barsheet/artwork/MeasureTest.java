@@ -59,7 +59,7 @@ class MeasureTest {
   void a_flap_turns_by_equal_angles_or_uncovers_equal_shares() {
     Measure flap = of(new Hinged(Side.LEFT, 90));
     assertThat(flap.amount(1, 0.5, EvenIn.ANGLE)).isCloseTo(45, EXACT);
-    double even = flap.amount(1, 0.5, EvenIn.APERTURE);
+    double even = flap.amount(1, 0.5, EvenIn.OPENING);
     assertThat(even).isCloseTo(60, EXACT);
     assertThat(flap.uncovered(even)).isCloseTo(0.5, EXACT);
     assertThat(flap.uncovered(120)).isEqualTo(1);
@@ -105,7 +105,7 @@ class MeasureTest {
     Measure iris = of(new Iris(50));
     assertThat(iris.whole()).isCloseTo(WIDE / 2, EXACT);
     assertThat(iris.amount(1, 0.5, EvenIn.ANGLE)).isCloseTo(WIDE / 4, EXACT);
-    assertThat(iris.amount(1, 0.5, EvenIn.APERTURE)).isCloseTo(WIDE / 2 / Math.sqrt(2), EXACT);
+    assertThat(iris.amount(1, 0.5, EvenIn.OPENING)).isCloseTo(WIDE / 2 / Math.sqrt(2), EXACT);
     assertThat(iris.uncovered(WIDE / 2)).isCloseTo(0.25, EXACT);
     assertThat(iris.uncovered(2 * WIDE)).isEqualTo(1);
     assertThat(iris.edgeStep(10, 4)).hasValue(3);
@@ -113,7 +113,7 @@ class MeasureTest {
   }
 
   @Test
-  void listed_values_stand_for_pictures_1_2_3_and_the_last_for_those_past_it() {
+  void listed_values_stand_for_photographs_1_2_3_and_the_last_for_those_past_it() {
     Measure listed = of(new Values(List.of(2.0, -8.0, 4.0), "mm"));
     assertThat(listed.amount(0, 0, EvenIn.ANGLE)).isZero();
     assertThat(listed.amount(1, 0.1, EvenIn.ANGLE)).isEqualTo(2);
@@ -126,7 +126,7 @@ class MeasureTest {
   }
 
   @Test
-  void only_listed_millimetres_are_a_way_of_the_edge() {
+  void only_listed_millimeters_are_a_way_of_the_edge() {
     Measure listed = of(new Values(List.of(0.0), "turns"));
     assertThat(listed.unit()).isEqualTo("turns");
     assertThat(listed.edgeStep(0, 1)).isEmpty();

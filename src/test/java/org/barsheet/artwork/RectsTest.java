@@ -7,7 +7,7 @@ import java.util.List;
 import org.barsheet.plan.Rect;
 import org.junit.jupiter.api.Test;
 
-/** Rectangles of the artwork, in squares from its upper left corner, and of the film's picture. */
+/** Rectangles of the artwork, in squares from its upper left corner, and of the frame. */
 class RectsTest {
 
   private static final Rect RECT = new Rect(3, 7, 2, 4);
@@ -54,20 +54,20 @@ class RectsTest {
   }
 
   @Test
-  void what_lies_beyond_any_edge_of_the_picture_is_cut_off() {
-    assertThat(new PictureRect(-30, -10, 40, 15).within(1920, 1080))
-        .isEqualTo(new PictureRect(0, 0, 10, 5));
-    assertThat(new PictureRect(1910, 1070, 40, 40).within(1920, 1080))
-        .isEqualTo(new PictureRect(1910, 1070, 10, 10));
-    assertThat(new PictureRect(1910, 1070, 40, 40).shareWithin(1920, 1080)).isEqualTo(1 / 16.0);
-    assertThat(new PictureRect(-50, -50, 10, 10).shareWithin(1920, 1080)).isZero();
+  void what_lies_beyond_any_edge_of_the_frame_is_cut_off() {
+    assertThat(new FrameRect(-30, -10, 40, 15).within(1920, 1080))
+        .isEqualTo(new FrameRect(0, 0, 10, 5));
+    assertThat(new FrameRect(1910, 1070, 40, 40).within(1920, 1080))
+        .isEqualTo(new FrameRect(1910, 1070, 10, 10));
+    assertThat(new FrameRect(1910, 1070, 40, 40).shareWithin(1920, 1080)).isEqualTo(1 / 16.0);
+    assertThat(new FrameRect(-50, -50, 10, 10).shareWithin(1920, 1080)).isZero();
   }
 
   @Test
-  void a_rectangle_without_area_has_no_share_in_the_picture() {
-    assertThat(new PictureRect(10, 10, 0, 20).shareWithin(1920, 1080)).isZero();
-    assertThatIllegalArgumentException().isThrownBy(() -> new PictureRect(0, 0, -1, 1));
-    assertThatIllegalArgumentException().isThrownBy(() -> new PictureRect(0, 0, 1, -1));
-    assertThatIllegalArgumentException().isThrownBy(() -> new PictureRect(0, 0, Double.NaN, 1));
+  void a_rectangle_without_area_has_no_share_in_the_frame() {
+    assertThat(new FrameRect(10, 10, 0, 20).shareWithin(1920, 1080)).isZero();
+    assertThatIllegalArgumentException().isThrownBy(() -> new FrameRect(0, 0, -1, 1));
+    assertThatIllegalArgumentException().isThrownBy(() -> new FrameRect(0, 0, 1, -1));
+    assertThatIllegalArgumentException().isThrownBy(() -> new FrameRect(0, 0, Double.NaN, 1));
   }
 }

@@ -89,14 +89,14 @@ final class LargeProduction {
         """);
     for (int panel = 1; panel <= PANELS; panel++) {
       plan.append(
-          "  flap-%d: {left: %d, top: 2, wide: 0.8, high: 2, hinge: left, to: 90 deg}%n"
+          "  flap-%d: {left: %d, top: 2, width: 0.8, height: 2, hinge: left, to: 90 deg}%n"
               .formatted(panel, panel - 1));
     }
     plan.append("panels:\n  - {panel: 1, action: Nothing moves yet}\n");
     for (int panel = 2; panel <= PANELS; panel++) {
       plan.append(
           ("  - {panel: %d, action: Flap %d, cue: figure,"
-                  + " reveals: [{opening: flap-%d, pictures: 24, shown: on twos}]}%n")
+                  + " reveals: [{opening: flap-%d, photographs: 24, shown: on twos}]}%n")
               .formatted(panel, panel, panel));
     }
     return plan.toString();

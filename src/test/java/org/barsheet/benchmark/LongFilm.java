@@ -108,7 +108,7 @@ final class LongFilm {
     plan.append("artwork: {square: 1 in, squares: 24x13.5}\nopenings:\n");
     for (int flap = 0; flap < FLAPS; flap++) {
       plan.append(
-          "  flap-%d: {left: %d, top: 2, wide: 0.8, high: 2, hinge: left, to: 90 deg}%n"
+          "  flap-%d: {left: %d, top: 2, width: 0.8, height: 2, hinge: left, to: 90 deg}%n"
               .formatted(flap, flap));
     }
     plan.append("panels:\n");
@@ -147,7 +147,7 @@ final class LongFilm {
   /** Flaps take turns, and each opens and closes in turn. */
   private String reveal() {
     String moves = reveals / FLAPS % 2 == 0 ? "opens" : "closes";
-    return ", reveals: [{opening: flap-%d, moves: %s, pictures: 12, shown: on twos}]"
+    return ", reveals: [{opening: flap-%d, moves: %s, photographs: 12, shown: on twos}]"
         .formatted(reveals++ % FLAPS, moves);
   }
 }

@@ -58,7 +58,7 @@ class ReviewPageBenchmark {
               "let n = 0; const from = performance.now(); const count = () => {"
                   + "n++; performance.now() - from < 4000 ? requestAnimationFrame(count)"
                   + " : arguments[0](n / 4); }; requestAnimationFrame(count);");
-      System.out.println("while playing: " + frames + " screen pictures a second");
+      System.out.println("while playing: " + frames + " screen photographs a second");
     }
   }
 
@@ -96,7 +96,7 @@ class ReviewPageBenchmark {
     plan.append("openings:\n");
     for (int i = 0; i < 20; i++) {
       plan.append(
-          "  o" + i + ": {left: " + i + ", top: 2, wide: 0.9, high: 2, hinge: left, to: 90 deg}\n");
+          "  o" + i + ": {left: " + i + ", top: 2, width: 0.9, height: 2, hinge: left, to: 90 deg}\n");
     }
     plan.append("panels:\n");
     for (int i = 0; i < PANELS; i++) {
@@ -104,11 +104,11 @@ class ReviewPageBenchmark {
       plan.append(
           "  - {panel: " + (i + 1) + ", action: Something happens here, cue: bar " + (1 + 3 * i));
       plan.append(
-          ", picture: " + i + ".png, field: {from: whole, to: {left: 3, top: 2, wide: 12}}");
+          ", drawing: " + i + ".png, field: {from: whole, to: {left: 3, top: 2, width: 12}}");
       plan.append(
           ", reveals: [{opening: o"
               + i % 20
-              + ", pictures: 24, shown: on twos, lands-on: bar "
+              + ", photographs: 24, shown: on twos, lands-on: bar "
               + (3 + 3 * i));
       plan.append(i % 40 < 20 ? "}]}\n" : ", moves: closes}]}\n");
     }

@@ -54,7 +54,7 @@ class ReviewPageInBrowserTest {
   }
 
   @Test
-  void at_forty_moments_frame_bar_panel_and_picture_are_those_of_timing_json() {
+  void at_forty_moments_frame_bar_panel_and_photograph_are_those_of_timing_json() {
     Random random = new Random(8);
     long length = demo.timing().getAsJsonObject("film").get("lengthFrames").getAsLong();
     for (int i = 0; i < 40; i++) {
@@ -69,8 +69,8 @@ class ReviewPageInBrowserTest {
       assertThat(shown.get(3))
           .isEqualTo(
               "panel " + shot.get("panel").getAsString() + ", frame " + inShot + " of " + frames);
-      for (String picture : pictures(shot, frame)) {
-        assertThat((String) shown.get(4)).contains(picture);
+      for (String photograph : photographs(shot, frame)) {
+        assertThat((String) shown.get(4)).contains(photograph);
       }
     }
   }
@@ -103,14 +103,14 @@ class ReviewPageInBrowserTest {
     throw new AssertionError("no shot at frame " + frame);
   }
 
-  private static List<String> pictures(JsonObject shot, long frame) {
+  private static List<String> photographs(JsonObject shot, long frame) {
     List<String> names = new ArrayList<>();
     for (JsonElement reveal : shot.getAsJsonArray("reveals")) {
       JsonArray exposures = reveal.getAsJsonObject().getAsJsonArray("exposures");
       String name = "";
       for (JsonElement each : exposures) {
         if (each.getAsJsonObject().get("startFrame").getAsLong() <= frame) {
-          name = each.getAsJsonObject().get("picture").getAsString();
+          name = each.getAsJsonObject().get("photograph").getAsString();
         }
       }
       names.add(name);
@@ -200,7 +200,7 @@ class ReviewPageInBrowserTest {
   }
 
   @Test
-  void on_ones_a_frame_between_two_pictures_shows_what_lies_between() {
+  void on_ones_a_frame_between_two_photographs_shows_what_lies_between() {
     PlannedReveal reveal = film.reveals().get(0);
     Exposure moved = reveal.exposures().get(5);
     assertThat(moved.frames().length()).isEqualTo(2);
@@ -209,7 +209,7 @@ class ReviewPageInBrowserTest {
     browser.press("do-ones");
     String onOnes = (String) shown(second).get(4);
     String next = (String) shown(second + 1).get(4);
-    assertThat(onOnes).startsWith(moved.picture().name());
+    assertThat(onOnes).startsWith(moved.photograph().name());
     assertThat(degrees(onOnes)).isCloseTo((degrees(onTwos) + degrees(next)) / 2, within(0.11));
   }
 

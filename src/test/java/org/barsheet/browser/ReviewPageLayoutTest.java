@@ -101,7 +101,7 @@ class ReviewPageLayoutTest {
     }
   }
 
-  /** From the top with Tab alone: readers, picture, sound, playing, reader's part, the bar. */
+  /** From the top with Tab alone: readers, frame, sound, playing, reader's part, the bar. */
   @Test
   void every_part_is_reached_with_the_tab_key() {
     List<String> way = new ArrayList<>();

@@ -25,27 +25,27 @@ class ReviewPageOpeningsTest {
       film: {frame-rate: 24}
       artwork: {square: 1 in, squares: 16x9}
       openings:
-        lamp: {left: 3, top: 2, wide: 4, high: 5, hinge: left, to: 90 deg}
-        door: {left: 9, top: 2, wide: 4, high: 5, hinge: left, to: 90 deg}
+        lamp: {left: 3, top: 2, width: 4, height: 5, hinge: left, to: 90 deg}
+        door: {left: 9, top: 2, width: 4, height: 5, hinge: left, to: 90 deg}
       panels:
         - panel: 1
           action: The lamp opens and closes
           length: 9 bars
           reveals:
-            - {opening: lamp, pictures: 12, shown: on twos, lands-on: bar 3}
-            - {opening: lamp, moves: closes, pictures: 12, shown: on twos, lands-on: bar 7}
+            - {opening: lamp, photographs: 12, shown: on twos, lands-on: bar 3}
+            - {opening: lamp, moves: closes, photographs: 12, shown: on twos, lands-on: bar 7}
         - panel: 2
-          action: One picture
+          action: One photograph
           cut: bar 10
           cue: bar 12
-          reveals: [{opening: door, pictures: 1, shown: on twos}]
+          reveals: [{opening: door, photographs: 1, shown: on twos}]
         - panel: 3
           action: The door closes and opens
           cut: bar 15
           cue: bar 17
           reveals:
-            - {opening: door, moves: closes, pictures: 6, shown: on twos, lands-on: bar 17}
-            - {opening: door, pictures: 6, shown: on twos, lands-on: bar 19}
+            - {opening: door, moves: closes, photographs: 6, shown: on twos, lands-on: bar 17}
+            - {opening: door, photographs: 6, shown: on twos, lands-on: bar 19}
         - {panel: 4, action: The door stands open, cue: bar 21}
       """;
 
@@ -87,7 +87,7 @@ class ReviewPageOpeningsTest {
     assertThat(ajar(closes.landsFrame() - 1)).isTrue();
     assertThat(under(closes.landsFrame())).isEqualTo("lamp 000, 0.0°");
     assertThat(ajar(closes.landsFrame())).isFalse();
-    assertThat(browser.text("#fact-lands")).endsWith("◆ now: lamp closed");
+    assertThat(browser.text("#fact-lands")).endsWith("♦ now: lamp closed");
   }
 
   @Test
@@ -97,25 +97,25 @@ class ReviewPageOpeningsTest {
     browser.keys("2");
     browser.run("reviewPage.seek(arguments[0])", opens.landsFrame());
     assertThat(browser.text("#column-head")).isEqualTo("frame time lamp");
-    assertThat(browser.text("#column tr[aria-current]")).endsWith("lamp 012 ◆");
+    assertThat(browser.text("#column tr[aria-current]")).endsWith("lamp 012 ♦");
     long away = closes.firstGapFrame() - opens.landsFrame();
     assertThat(browser.text(".card")).contains("lamp 011, ").contains("in " + away + " f");
     assertThat(browser.text(".card:nth-of-type(2)")).contains("Begins").doesNotContain("Now");
     browser.run("reviewPage.seek(arguments[0])", closes.landsFrame());
-    assertThat(browser.text("#column tr[aria-current]")).endsWith("lamp 000 ◆");
+    assertThat(browser.text("#column tr[aria-current]")).endsWith("lamp 000 ♦");
     assertThat(browser.text(".card")).contains("Ended").doesNotContain("Now");
-    assertThat(browser.text(".card:nth-of-type(2)")).contains("no further picture");
+    assertThat(browser.text(".card:nth-of-type(2)")).contains("no further photograph");
   }
 
   @Test
-  void a_single_picture_is_one_picture() {
+  void a_single_photograph_is_one_photograph() {
     browser.keys("2");
     browser.run("reviewPage.seek(arguments[0])", reveals.get(2).landsFrame());
-    assertThat(browser.text(".card")).contains("1 picture on twos");
+    assertThat(browser.text(".card")).contains("1 photograph on twos");
   }
 
   @Test
-  void what_closes_goes_less_far_from_picture_to_picture() {
+  void what_closes_goes_less_far_from_photograph_to_photograph() {
     browser.keys("2");
     browser.run("reviewPage.seek(arguments[0])", reveals.get(1).firstGapFrame());
     String closing = browser.text(".card:nth-of-type(2)");
@@ -140,11 +140,11 @@ class ReviewPageOpeningsTest {
   }
 
   @Test
-  void the_animator_steps_from_picture_to_picture() {
+  void the_animator_steps_from_photograph_to_photograph() {
     browser.keys("2");
     PlannedReveal opens = reveals.get(0);
     browser.run("reviewPage.seek(arguments[0])", opens.firstGapFrame());
-    browser.press("do-picture-on");
+    browser.press("do-photograph-on");
     assertThat(browser.text("#column tr[aria-current]")).endsWith("lamp 002");
     assertThat(browser.number("reviewPage.clock.frame")).isEqualTo(opens.firstGapFrame() + 2);
     browser.keys(",");
@@ -152,6 +152,6 @@ class ReviewPageOpeningsTest {
     browser.find(".card .link").click();
     assertThat(browser.number("reviewPage.clock.frame")).isEqualTo(opens.firstGapFrame() + 2);
     browser.keys("1");
-    assertThat(browser.find("#do-picture-on").isDisplayed()).isFalse();
+    assertThat(browser.find("#do-photograph-on").isDisplayed()).isFalse();
   }
 }

@@ -222,12 +222,12 @@ class ReviewPageReadersTest {
               + i
               + ": {left: "
               + 4 * i
-              + ", top: 1, wide: 3, high: 3, hinge: left, to: 90 deg}\n");
+              + ", top: 1, width: 3, height: 3, hinge: left, to: 90 deg}\n");
       String beat = List.of("1", "1.25", "1.5", "1.75").get(i);
       reveals.append(
           "      - {opening: o"
               + i
-              + ", pictures: 8, shown: on ones, lands-on: bar 10 beat "
+              + ", photographs: 8, shown: on ones, lands-on: bar 10 beat "
               + beat
               + "}\n");
     }
@@ -273,9 +273,9 @@ class ReviewPageReadersTest {
       delimiter = '|',
       textBlock =
           """
-          {"format":"barsheet-timing","shots":[]} | does not say how many frames a second
+          {"format":"barsheet-timing","shots":[]} | does not say the frame rate
           {"format":"barsheet-timing","film":{"frameRate":"24"},"shots":[{}]} | has no first frame or no end
-          {"format":"barsheet-timing","film":{"frameRate":"25"},"shots":[]} | counts 25 frames a second
+          {"format":"barsheet-timing","film":{"frameRate":"25"},"shots":[]} | counts 25 fps
           {} | no timing.json of a film
           { | this is not JSON
           """)

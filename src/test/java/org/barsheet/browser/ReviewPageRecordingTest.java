@@ -74,7 +74,7 @@ class ReviewPageRecordingTest {
   }
 
   @Test
-  void the_recording_that_the_plan_names_plays_and_seeks_with_the_picture(@TempDir Path folder)
+  void the_recording_that_the_plan_names_plays_and_seeks_with_the_photograph(@TempDir Path folder)
       throws IOException {
     Path sound = planned(folder, "");
     Path page = open(folder);

@@ -132,7 +132,7 @@ class ReviewPageTest {
         title: Quay
         score: quay.mid
         film: {frame-rate: 24}
-        panels: [{panel: 1, action: Fog, picture: fog.webp}]
+        panels: [{panel: 1, action: Fog, drawing: fog.webp}]
         """);
     JsonObject shot =
         data(page(Production.film(plan, Progress.SILENT)))
@@ -140,7 +140,7 @@ class ReviewPageTest {
             .get(0)
             .getAsJsonObject();
     assertThat(shot.has("drawing")).isFalse();
-    assertThat(shot.get("leftOut").getAsString()).startsWith("fog.webp is no picture");
+    assertThat(shot.get("leftOut").getAsString()).startsWith("fog.webp is not a drawing");
   }
 
   @Test

@@ -13,7 +13,7 @@ import org.barsheet.changes.LaidFilm.LaidCue;
 import org.barsheet.changes.LaidFilm.LaidExposure;
 import org.barsheet.changes.LaidFilm.LaidReveal;
 import org.barsheet.changes.LaidFilm.LaidShot;
-import org.barsheet.changes.PictureChange.Use;
+import org.barsheet.changes.PhotographChange.Use;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
@@ -30,7 +30,7 @@ class ChangesTest {
   private static final FrameRate RATE = FrameRate.FPS_24;
 
   @Test
-  void a_film_against_itself_has_moved_nowhere_and_all_pictures_serve() {
+  void a_film_against_itself_has_moved_nowhere_and_all_photographs_serve() {
     LaidFilm film = film(bars(0, 48, 96), List.of(glimmer(1, 2, 48)), List.of(lampShot(0, 10)));
     Changes changes = Changes.between(film, film);
     assertThat(changes.isNone()).isTrue();
@@ -144,7 +144,7 @@ class ChangesTest {
   }
 
   @Test
-  void a_panel_that_moves_with_its_pictures_needs_no_new_photograph() {
+  void a_panel_that_moves_with_its_photographs_needs_no_new_photograph() {
     Changes changes =
         Changes.between(
             film(bars(0), List.of(), List.of(lampShot(0, 10))),
@@ -156,20 +156,20 @@ class ChangesTest {
 
   @Test
   void a_finer_movement_takes_what_it_can_from_the_photographs_there_are() {
-    List<PictureChange> pictures =
-        PictureChange.between(List.of(lampShot(0, 10)), List.of(lampShot(0, 20)));
-    assertThat(pictures).hasSize(21);
-    PictureChange fourth = pictures.get(4);
-    assertThat(fourth.picture()).isEqualTo("lamp 004");
+    List<PhotographChange> photographs =
+        PhotographChange.between(List.of(lampShot(0, 10)), List.of(lampShot(0, 20)));
+    assertThat(photographs).hasSize(21);
+    PhotographChange fourth = photographs.get(4);
+    assertThat(fourth.photograph()).isEqualTo("lamp 004");
     assertThat(fourth.use()).isEqualTo(Use.RESAMPLE);
     assertThat(fourth.instead()).contains("lamp 002");
     assertThat(fourth.error()).isEqualByComparingTo("0");
-    assertThat(pictures.get(5).use()).as("25 % lies between 20 % and 30 %").isEqualTo(Use.TAKE);
-    assertThat(pictures.get(0).use()).isEqualTo(Use.STILL_SERVES);
+    assertThat(photographs.get(5).use()).as("25 % lies between 20 % and 30 %").isEqualTo(Use.TAKE);
+    assertThat(photographs.get(0).use()).isEqualTo(Use.STILL_SERVES);
   }
 
   /**
-   * Of 16 pictures the 4th, 8th, 12th and 16th serve for a movement in 12 as 3rd, 6th, 9th, 12th.
+   * Of 16 photographs the 4th, 8th, 12th and 16th serve for a movement in 12 as 3rd, 6th, 9th, 12th.
    */
   @Test
   void a_photograph_that_serves_under_another_name_is_not_told_to_be_unused() {
@@ -182,7 +182,7 @@ class ChangesTest {
         .contains(
             tuple(
                 "lamp 012",
-                "put the old pictures aside; their lamp 016 becomes this one, 0.0 % off"),
+                "put the old photographs aside; their lamp 016 becomes this one, 0.0 % off"),
             tuple("lamp 013 to 015", "not shown any more"),
             tuple("lamp 016", "not shown under this name any more, but under another: keep it"));
   }
@@ -190,8 +190,8 @@ class ChangesTest {
   @Test
   void photographs_of_another_model_do_not_serve() {
     LaidShot other = shot(0, 10, "other-lamp");
-    assertThat(PictureChange.between(List.of(lampShot(0, 10)), List.of(other)))
-        .filteredOn(picture -> picture.use() == Use.TAKE)
+    assertThat(PhotographChange.between(List.of(lampShot(0, 10)), List.of(other)))
+        .filteredOn(photograph -> photograph.use() == Use.TAKE)
         .hasSize(11);
   }
 
@@ -212,7 +212,7 @@ class ChangesTest {
     Changes changes = Changes.between(before, now);
     assertThat(changes.sentences())
         .containsExactly(
-            "the film runs at 25 frames a second and ran at 24: every frame number is new");
+            "the film runs at 25 fps and ran at 24: every frame number is new");
     assertThat(changes.panels()).isEmpty();
     assertThat(changes.count(Use.STILL_SERVES)).isEqualTo(11);
   }
@@ -287,20 +287,20 @@ class ChangesTest {
         silent.shots());
   }
 
-  private static LaidShot lampShot(long start, int pictures) {
-    return shot(start, pictures, "lamp");
+  private static LaidShot lampShot(long start, int photographs) {
+    return shot(start, photographs, "lamp");
   }
 
-  /** Pictures 0 to N on twos, evenly. */
-  private static LaidShot shot(long start, int pictures, String model) {
+  /** Photographs 0 to N on twos, evenly. */
+  private static LaidShot shot(long start, int photographs, String model) {
     List<LaidExposure> exposures = new ArrayList<>();
-    for (int k = 0; k <= pictures; k++) {
+    for (int k = 0; k <= photographs; k++) {
       long from = start + 2L * k;
-      BigDecimal progress = BigDecimal.valueOf((double) k / pictures);
+      BigDecimal progress = BigDecimal.valueOf((double) k / photographs);
       exposures.add(
           new LaidExposure(new FrameSpan(from, from + 2), "lamp %03d".formatted(k), progress));
     }
-    long end = start + 2L * (pictures + 1);
+    long end = start + 2L * (photographs + 1);
     LaidReveal reveal = new LaidReveal("flap", model, 1, end - 2, end - 2, start + 2, exposures);
     return new LaidShot("1", "glimmer-1", new FrameSpan(start, end), List.of(reveal));
   }

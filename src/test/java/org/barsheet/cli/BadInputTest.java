@@ -114,7 +114,7 @@ class BadInputTest {
             """
             titel: Quay
             score: quay.mid
-            film: {frame-rate: 23, pictures: on foo}
+            film: {frame-rate: 23, shown: on foo}
             motifs:
               glimmer: {heard-at: {place: bar 9, lenght: 5 beats, part: Celesta}, accent: middle}
             panels:

@@ -28,7 +28,7 @@ class BeatsCommandTest {
 
   private int beats(Track track, String tempo) {
     Path file = MidiBytes.file().track(track).into(folder);
-    return run("beats", file.toString(), "--tempo", tempo, "--as", "csv");
+    return run("beats", file.toString(), "--tempo", tempo, "--format", "csv");
   }
 
   @ParameterizedTest
@@ -76,7 +76,7 @@ class BeatsCommandTest {
         "--pin | 1=-3 | --pin '1=-3' is no pin",
         "--meter | 0/4 | --meter: no meter has 0 beats",
         "--meter | 4/129 | --meter: no meter counts 1/129 notes",
-        "--bpm | 0 | --bpm '0' is no tempo; write beats a minute, 10 to 999",
+        "--bpm | 0 | --bpm '0' is no tempo; write bpm, 10 to 999",
         "--bpm | 1000000 | --bpm '1000000' is no tempo"
       })
   void wishes_that_mean_nothing_are_wrong_usage(String option, String value, String sentence) {

@@ -33,12 +33,12 @@ class CheckCommandTest {
   void findings_are_grouped_by_who_must_act() {
     assertThat(run("check", PLAN)).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .containsSubsequence("director\n  !", "\nanimator\n  ✕", "\nplayers\n  !", "\ncomposer\n");
+        .containsSubsequence("director\n  !", "\nanimator\n  ×", "\nplayers\n  !", "\ncomposer\n");
   }
 
   @Test
   void findings_as_json_say_severity_who_panel_place_frame_and_remedy() {
-    assertThat(run("check", PLAN, "--as", "json")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("check", PLAN, "--format", "json")).isEqualTo(ExitStatus.DONE);
     JsonArray findings = JsonParser.parseString(out.toString()).getAsJsonArray();
     assertThat(findings.get(0).getAsJsonObject().keySet())
         .containsExactly("severity", "concerns", "panel", "place", "frame", "sentence", "remedy");
@@ -71,7 +71,7 @@ class CheckCommandTest {
 
   @Test
   void answers_as_csv_have_a_row_for_each_panel_of_each() {
-    assertThat(run("check", PLAN, "--answers", "2", "--as", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("check", PLAN, "--answers", "2", "--format", "csv")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .startsWith("answer,more,why,panel,cue,bar,timecode,frame,frames,later\n1,0.000,,1,");
     assertThat(out.toString().lines()).hasSize(1 + 2 * 26);

@@ -50,7 +50,7 @@ class CommandsTest {
     Track meter = new Track().meter(0, numerator, power);
     Path score = MidiBytes.file().track(meter).track(Track.scale(480)).into(folder);
     assertThat(run("about", score.toString())).isEqualTo(ExitStatus.DONE);
-    assertThat(out.toString()).contains(" felt beats a minute at the start, " + note + " each, ");
+    assertThat(out.toString()).contains(" felt bpm at the start, " + note + " each, ");
   }
 
   @Test
@@ -61,7 +61,7 @@ class CommandsTest {
 
   @Test
   void about_as_json_has_every_figure() {
-    assertThat(run("about", SCORE, "--as", "json")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("about", SCORE, "--format", "json")).isEqualTo(ExitStatus.DONE);
     assertThat(JsonParser.parseString(out.toString()).getAsJsonObject().keySet())
         .contains(
             "format",
@@ -82,7 +82,7 @@ class CommandsTest {
 
   @Test
   void find_as_csv_lists_every_return() {
-    assertThat(run("find", PLAN, "--as", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("find", PLAN, "--format", "csv")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .startsWith(
             "motif,occurrence,bar,beat,quarter,seconds,end_quarter,end_seconds,part,form,"
@@ -117,7 +117,7 @@ class CommandsTest {
   @Test
   void where_answers_in_bars_seconds_timecode_and_frames() {
     // 2 s before the music, then 36.25 s of score: 38.25 s are 918 frames at 24 a second.
-    assertThat(run("where", PLAN, "bar 12 beat 3", "--as", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("where", PLAN, "bar 12 beat 3", "--format", "csv")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .isEqualTo(
             """
@@ -150,7 +150,7 @@ class CommandsTest {
 
   @Test
   void beats_lists_bars_with_their_seconds() {
-    assertThat(run("beats", SCORE, "--as", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("beats", SCORE, "--format", "csv")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .startsWith("bar,beat,quarter,seconds,downbeat\n0,1,0,0.000000,0\n1,1,1,0.833333,1\n");
     assertThat(err.toString()).contains("as written");
@@ -167,8 +167,8 @@ class CommandsTest {
     assertThat(run("check", PLAN)).isEqualTo(ExitStatus.DONE);
     assertThat(run("check", PLAN, "--fail-on", "error")).isEqualTo(ExitStatus.FINDINGS);
     assertThat(out.toString())
-        .contains("animator", "✕")
-        .containsPattern("1 error, [0-9]+ warnings, [0-9]+ notes");
+        .contains("animator", "×")
+        .containsPattern("1 error, [0-9]+ warnings, [0-9]+ remarks");
   }
 
   @Test
@@ -219,7 +219,7 @@ class CommandsTest {
   @Test
   void wrong_words_are_wrong_usage() {
     assertThat(run("nonsense")).isEqualTo(ExitStatus.USAGE);
-    assertThat(run("about", SCORE, "--as", "xml")).isEqualTo(ExitStatus.USAGE);
+    assertThat(run("about", SCORE, "--format", "xml")).isEqualTo(ExitStatus.USAGE);
     assertThat(run()).isEqualTo(ExitStatus.USAGE);
   }
 }

@@ -26,10 +26,10 @@ class CompareCommandTest {
       motifs:
         glimmer: {heard-at: {place: bar 9, length: 5 beats, part: Celesta}, accent: last}
       openings:
-        flap: {left: 1, top: 1, wide: 2, high: 2, hinge: left, to: 90 deg}
+        flap: {left: 1, top: 1, width: 2, height: 2, hinge: left, to: 90 deg}
       panels:
         - {panel: 1, action: Nothing moves}
-        - {panel: 2, action: A flap, cue: glimmer near bar %d, reveals: [{opening: flap, pictures: %d}]}
+        - {panel: 2, action: A flap, cue: glimmer near bar %d, reveals: [{opening: flap, photographs: %d}]}
       """;
 
   @TempDir Path folder;
@@ -43,9 +43,9 @@ class CompareCommandTest {
     monday = plan("monday", "2 s", 13, 20);
   }
 
-  private Path plan(String name, String musicStarts, int bar, int pictures) throws IOException {
+  private Path plan(String name, String musicStarts, int bar, int photographs) throws IOException {
     return Files.writeString(
-        folder.resolve(name + ".yaml"), PLAN.formatted(SCORE, musicStarts, bar, pictures));
+        folder.resolve(name + ".yaml"), PLAN.formatted(SCORE, musicStarts, bar, photographs));
   }
 
   private int run(Object... words) {
@@ -59,11 +59,11 @@ class CompareCommandTest {
   @Test
   void a_plan_against_itself_has_moved_nowhere() {
     assertThat(run("compare", monday, monday)).isEqualTo(ExitStatus.DONE);
-    assertThat(out).hasToString("nothing moved; every picture still serves\n");
+    assertThat(out).hasToString("nothing moved; every photograph still serves\n");
   }
 
   @Test
-  void a_later_music_start_moves_every_bar_and_leaves_the_pictures() throws IOException {
+  void a_later_music_start_moves_every_bar_and_leaves_the_photographs() throws IOException {
     Path tuesday = plan("tuesday", "2.5 s", 13, 20);
     assertThat(run("compare", monday, tuesday)).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
@@ -78,12 +78,12 @@ class CompareCommandTest {
     assertThat(run("make", monday, "--out", sheets)).isEqualTo(ExitStatus.DONE);
     out.getBuffer().setLength(0);
     Path tuesday = plan("tuesday", "2 s", 13, 40);
-    assertThat(run("compare", sheets, tuesday, "--as", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("compare", sheets, tuesday, "--format", "csv")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .startsWith("what,which,before,now,frames_later,remedy\n")
-        .contains("pictures,flap 000,")
+        .contains("photographs,flap 000,")
         .contains(
-            "flap 002,flap 001,5.0 %,,\"put the old pictures aside; their flap 001 becomes this one,"
+            "flap 002,flap 001,5.0 %,,\"put the old photographs aside; their flap 001 becomes this one,"
                 + " 0.0 % off\"\n");
   }
 

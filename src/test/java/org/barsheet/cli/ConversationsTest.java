@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Whole conversations of directors with the program, from a first evening to a film under way. In a
  * conversation's file {@code $ save NAME} is followed by what a person typed into a file, and
- * {@code $ barsheet …} by everything the program answered. With {@code -Dconversations=write} the
+ * {@code $ barsheet …} by everything the program answered. With {@code -Dgolden=write} the
  * answers in the files are written anew, to be read before they are kept. Which files {@code make}
  * wrote is left to other tests.
  */
@@ -52,7 +52,7 @@ class ConversationsTest {
     Files.copy(Path.of("scores/lamplighters-quay.mid"), folder.resolve("quay.mid"));
     String written = Files.readString(conversation, UTF_8);
     String spoken = spoken(written);
-    if ("write".equals(System.getProperty("conversations"))) {
+    if ("write".equals(System.getProperty("golden"))) {
       Files.writeString(SOURCES.resolve(String.valueOf(conversation.getFileName())), spoken, UTF_8);
     }
     assertThat(spoken).isEqualTo(written);

@@ -78,8 +78,8 @@ class LimitsTest {
     assertRefused(run("check", plan("large.mid", "{panel: 1}").toString()), "3,000 MB", "64 MB");
     Path drawing = large("fog.png");
     assertRefused(
-        run("make", plan("quay.mid", "{panel: 1, picture: fog.png}").toString()),
-        "panel 1, picture " + drawing + ": the file is too large: 3,000 MB;",
+        run("make", plan("quay.mid", "{panel: 1, drawing: fog.png}").toString()),
+        "panel 1, drawing " + drawing + ": the file is too large: 3,000 MB;",
         "a drawing may have 64 MB\n  save it smaller");
     assertRefused(run("check", large("plan.yaml").toString()), "3,000 MB; a plan");
     Path table = large("panels.csv");
@@ -118,11 +118,11 @@ class LimitsTest {
     assertRefused(run("check", pipe("pipe.yaml").toString()), words);
     for (String drawing : List.of(pipe("fog.png").toString(), "/dev/zero")) {
       assertRefused(
-          run("make", plan("quay.mid", "{panel: 1, picture: " + drawing + "}").toString()),
-          "panel 1, picture " + drawing + words + "a drawing");
+          run("make", plan("quay.mid", "{panel: 1, drawing: " + drawing + "}").toString()),
+          "panel 1, drawing " + drawing + words + "a drawing");
     }
     assertRefused(
-        run("make", plan("quay.mid", "{panel: 1, picture: .}").toString()),
+        run("make", plan("quay.mid", "{panel: 1, drawing: .}").toString()),
         "this is a folder, not a drawing");
     assertRefused(
         run("check", plan("quay.mid\nmusic: {recording: /dev/zero}", "{panel: 1}").toString()),

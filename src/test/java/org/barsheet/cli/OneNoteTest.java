@@ -55,6 +55,6 @@ class OneNoteTest {
   @Test
   void make_points_at_no_findings_where_there_are_none() {
     assertThat(run("make", plan)).isEqualTo(ExitStatus.DONE);
-    assertThat(err).hasToString("0 errors, 0 warnings, 0 notes\n");
+    assertThat(err).hasToString("0 errors, 0 warnings, 0 remarks\n");
   }
 }

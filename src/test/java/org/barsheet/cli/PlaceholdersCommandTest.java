@@ -35,7 +35,7 @@ class PlaceholdersCommandTest {
   @BeforeEach
   void writePlan() throws IOException {
     sheets = folder.resolve("sheets");
-    plan = planWith("[{opening: lamp-1, pictures: 6}, {opening: lamp-2, pictures: 4}]");
+    plan = planWith("[{opening: lamp-1, photographs: 6}, {opening: lamp-2, photographs: 4}]");
   }
 
   /** A small frame, so that drawing it takes no time. */
@@ -45,13 +45,13 @@ class PlaceholdersCommandTest {
         """
         title: The quay
         score: %s
-        film: {frame-rate: 24, size: 320x180}
+        film: {frame-rate: 24, frame-size: 320x180}
         motifs:
           glimmer: {heard-at: {place: bar 9, length: 5 beats, part: Celesta}, accent: last}
         artwork: {square: 1 in, squares: 24x13.5, models: {lamp: {enlarged: 3}}}
         openings:
-          lamp-1: {left: 3, top: 7, wide: 2, high: 4, model: lamp, hinge: left, to: 90 deg}
-          lamp-2: {left: 8, top: 7, wide: 2, high: 4, model: lamp, hinge: left, to: 90 deg}
+          lamp-1: {left: 3, top: 7, width: 2, height: 4, model: lamp, hinge: left, to: 90 deg}
+          lamp-2: {left: 8, top: 7, width: 2, height: 4, model: lamp, hinge: left, to: 90 deg}
         panels:
           - {panel: 1, action: Fog}
           - {panel: 2, action: Two lamps, cue: glimmer 1, reveals: %s}
@@ -73,9 +73,9 @@ class PlaceholdersCommandTest {
         "--placeholders");
   }
 
-  private Map<String, byte[]> pictures() throws IOException {
+  private Map<String, byte[]> photographs() throws IOException {
     Map<String, byte[]> bytes = new TreeMap<>();
-    try (var files = Files.list(sheets.resolve("pictures"))) {
+    try (var files = Files.list(sheets.resolve("photographs"))) {
       for (Path file : files.toList()) {
         bytes.put(String.valueOf(file.getFileName()), Files.readAllBytes(file));
       }
@@ -86,7 +86,7 @@ class PlaceholdersCommandTest {
   /** Every name in the table of film frames, with the extension the editor looks for. */
   private Set<String> namesInTheTable() throws IOException {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-    String table = Files.readString(sheets.resolve("quay-pictures.csv"), UTF_8);
+    String table = Files.readString(sheets.resolve("quay-frames.csv"), UTF_8);
     Set<String> names = new TreeSet<>();
     try (CSVParser rows = format.parse(new StringReader(table))) {
       for (CSVRecord row : rows) {
@@ -100,21 +100,21 @@ class PlaceholdersCommandTest {
   }
 
   @Test
-  void every_picture_of_the_table_appears_under_its_final_name() throws IOException {
+  void every_photograph_of_the_table_appears_under_its_final_name() throws IOException {
     assertThat(make()).isEqualTo(ExitStatus.DONE);
-    assertThat(pictures().keySet())
+    assertThat(photographs().keySet())
         .containsAll(namesInTheTable())
         .contains("panel 2 plate.png", "lamp 000.png", "lamp 006.png")
         .hasSize(2 + 7);
     assertThat(err.toString())
-        .contains("9 placeholders drawn in the folder pictures; 0 photographs stand there already");
+        .contains("9 placeholders drawn in the folder photographs; 0 photographs stand there already");
     assertThat(out.toString()).doesNotContain("lamp 000.png");
   }
 
   @Test
   void a_photograph_that_stands_there_stays_byte_for_byte() throws IOException {
-    Path taken = sheets.resolve("pictures").resolve("lamp 003.png");
-    Files.createDirectories(sheets.resolve("pictures"));
+    Path taken = sheets.resolve("photographs").resolve("lamp 003.png");
+    Files.createDirectories(sheets.resolve("photographs"));
     ImageIO.write(new BufferedImage(8, 6, BufferedImage.TYPE_INT_RGB), "png", taken.toFile());
     Path edited = Files.write(taken.resolveSibling("lamp 004.png"), new byte[] {1, 2, 3});
     byte[] photograph = Files.readAllBytes(taken);
@@ -124,19 +124,19 @@ class PlaceholdersCommandTest {
     assertThat(taken).hasBinaryContent(photograph);
     assertThat(edited).hasBinaryContent(new byte[] {1, 2, 3});
     assertThat(err.toString())
-        .contains("7 placeholders drawn in the folder pictures; 2 photographs stand there already");
+        .contains("7 placeholders drawn in the folder photographs; 2 photographs stand there already");
   }
 
   @Test
-  void a_second_run_changes_no_picture_and_leaves_nothing_beside_them() throws IOException {
+  void a_second_run_changes_no_photograph_and_leaves_nothing_beside_them() throws IOException {
     assertThat(make()).isEqualTo(ExitStatus.DONE);
-    Map<String, byte[]> first = pictures();
+    Map<String, byte[]> first = photographs();
     assertThat(make()).isEqualTo(ExitStatus.DONE);
-    assertThat(pictures()).containsExactlyEntriesOf(first);
+    assertThat(photographs()).containsExactlyEntriesOf(first);
   }
 
   @Test
-  void without_the_word_no_picture_is_drawn() {
+  void without_the_word_no_photograph_is_drawn() {
     int status =
         Barsheet.run(
             new PrintWriter(out),
@@ -146,7 +146,7 @@ class PlaceholdersCommandTest {
             "--out",
             sheets.toString());
     assertThat(status).isEqualTo(ExitStatus.DONE);
-    assertThat(sheets.resolve("pictures")).doesNotExist();
+    assertThat(sheets.resolve("photographs")).doesNotExist();
     assertThat(err.toString()).doesNotContain("placeholder");
   }
 
@@ -154,13 +154,13 @@ class PlaceholdersCommandTest {
   void a_film_without_reveals_gets_a_plate_for_each_panel() throws IOException {
     plan = planWith("[]");
     assertThat(make()).isEqualTo(ExitStatus.DONE);
-    assertThat(pictures().keySet()).containsExactly("panel 1 plate.png", "panel 2 plate.png");
+    assertThat(photographs().keySet()).containsExactly("panel 1 plate.png", "panel 2 plate.png");
   }
 
   @Test
-  void a_file_where_the_pictures_are_to_go_is_named_and_nothing_is_written() throws IOException {
+  void a_file_where_the_photographs_are_to_go_is_named_and_nothing_is_written() throws IOException {
     Files.createDirectories(sheets);
-    Path inTheWay = Files.writeString(sheets.resolve("pictures"), "a shopping list", UTF_8);
+    Path inTheWay = Files.writeString(sheets.resolve("photographs"), "a shopping list", UTF_8);
     assertThat(make()).isEqualTo(ExitStatus.BAD_INPUT);
     assertThat(err.toString())
         .startsWith(inTheWay + ": a file already has this folder's name")

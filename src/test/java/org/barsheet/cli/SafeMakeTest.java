@@ -152,7 +152,7 @@ class SafeMakeTest {
         score: quay-cues.mid
         film: {frame-rate: 24}
         panels:
-          - {panel: 1, action: Fog, picture: quay-artwork.svg}
+          - {panel: 1, action: Fog, drawing: quay-artwork.svg}
         """,
         UTF_8);
     Map<String, String> before = everything(folder);

@@ -36,7 +36,7 @@ class UsageTest {
             + " warning, error",
         "check plan.yaml --fail-on | barsheet check: LEVEL behind --fail-on is missing",
         "check plan.yaml --answers five | barsheet check: --answers: 'five' is no whole number",
-        "check plan.yaml --as xml | barsheet check: --as: 'xml' is none of text, csv, json",
+        "check plan.yaml --format xml | barsheet check: --format: 'xml' is none of text, csv, json",
         "make my plan.yaml | barsheet make: 'plan.yaml' is one word too many; put quotes around"
             + " names with blanks",
         "begin score.mid --out plan.txt | barsheet begin: --out: 'plan.txt' ends with neither"

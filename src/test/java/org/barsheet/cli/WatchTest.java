@@ -121,7 +121,7 @@ class WatchTest {
                 "check",
                 plan.toString(),
                 "--watch",
-                "--as",
+                "--format",
                 "json"))
         .isEqualTo(ExitStatus.USAGE);
   }

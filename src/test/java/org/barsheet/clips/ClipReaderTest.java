@@ -16,7 +16,7 @@ import javax.sound.sampled.AudioFileFormat;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
-import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clips.ClipFacts.Sound;
 import org.barsheet.clock.Seconds;
 import org.junit.jupiter.api.Test;
@@ -32,43 +32,43 @@ class ClipReaderTest {
     return ClipReader.read(file);
   }
 
-  private static Picture picture(ClipFacts facts) {
-    return facts.picture().orElseThrow();
+  private static Video video(ClipFacts facts) {
+    return facts.video().orElseThrow();
   }
 
   @Test
   void a_film_s_index_says_its_rate_length_and_size() throws IOException, UnreadableClipException {
-    Picture picture = picture(read(new MovieBytes().frames(300, 1001).bytes()));
-    assertThat(picture.frames()).isEqualTo(300);
-    assertThat(picture.length()).isEqualTo(Seconds.of(300 * 1001, 30_000));
-    assertThat(picture.frameDuration()).isEqualTo(Seconds.of(1001, 30_000));
-    assertThat(picture.steady()).isTrue();
-    assertThat(picture.width()).isEqualTo(1920);
-    assertThat(picture.height()).isEqualTo(1080);
+    Video video = video(read(new MovieBytes().frames(300, 1001).bytes()));
+    assertThat(video.frames()).isEqualTo(300);
+    assertThat(video.length()).isEqualTo(Seconds.of(300 * 1001, 30_000));
+    assertThat(video.frameDuration()).isEqualTo(Seconds.of(1001, 30_000));
+    assertThat(video.steady()).isTrue();
+    assertThat(video.width()).isEqualTo(1920);
+    assertThat(video.height()).isEqualTo(1080);
   }
 
   @Test
-  void an_index_before_the_pictures_is_read_too() throws IOException, UnreadableClipException {
+  void an_index_before_the_videos_is_read_too() throws IOException, UnreadableClipException {
     byte[] first = new MovieBytes().frames(300, 1001).indexFirst().bytes();
-    assertThat(picture(read(first)).frames()).isEqualTo(300);
+    assertThat(video(read(first)).frames()).isEqualTo(300);
   }
 
   @Test
   void a_telephone_held_upright_films_upright() throws IOException, UnreadableClipException {
-    Picture picture = picture(read(new MovieBytes().frames(10, 1001).turned().bytes()));
-    assertThat(picture.width()).isEqualTo(1080);
-    assertThat(picture.height()).isEqualTo(1920);
+    Video video = video(read(new MovieBytes().frames(10, 1001).turned().bytes()));
+    assertThat(video.width()).isEqualTo(1080);
+    assertThat(video.height()).isEqualTo(1920);
   }
 
   /** A clock of 600 cannot write 29.97 but as 20, 20, … 21 ticks: a tick off is steady. */
   @Test
   void a_wandering_rate_is_told_from_one_a_tick_off() throws IOException, UnreadableClipException {
     byte[] tick = new MovieBytes().clock(600).frames(49, 20).frames(1, 21).frames(49, 20).bytes();
-    assertThat(picture(read(tick)).steady()).isTrue();
+    assertThat(video(read(tick)).steady()).isTrue();
     byte[] wanders = new MovieBytes().clock(600).frames(49, 20).frames(3, 40).frames(9, 20).bytes();
-    assertThat(picture(read(wanders)).steady()).isFalse();
+    assertThat(video(read(wanders)).steady()).isFalse();
     byte[] last = new MovieBytes().clock(600).frames(49, 20).frames(1, 500).bytes();
-    assertThat(picture(read(last)).steady()).isTrue();
+    assertThat(video(read(last)).steady()).isTrue();
   }
 
   /** 30 a second, the last frame shown twice as long: 59 frames in 60 would be 29.5. */
@@ -76,8 +76,8 @@ class ClipReaderTest {
   void a_last_frame_that_stands_longer_does_not_change_the_rate()
       throws IOException, UnreadableClipException {
     byte[] film = new MovieBytes().clock(30).frames(58, 1).frames(1, 2).bytes();
-    assertThat(picture(read(film)).frameDuration()).isEqualTo(Seconds.of(1, 30));
-    assertThat(picture(read(film)).steady()).isTrue();
+    assertThat(video(read(film)).frameDuration()).isEqualTo(Seconds.of(1, 30));
+    assertThat(video(read(film)).steady()).isTrue();
   }
 
   @Test
@@ -87,7 +87,7 @@ class ClipReaderTest {
     for (int i = 0; i < 20; i++) {
       film.frames(1, 1).frames(1, 2);
     }
-    assertThat(picture(read(film.bytes())).steady()).isFalse();
+    assertThat(video(read(film.bytes())).steady()).isFalse();
   }
 
   @Test
@@ -110,7 +110,7 @@ class ClipReaderTest {
     AudioSystem.write(sound, AudioFileFormat.Type.WAVE, file.toFile());
     ClipFacts facts = ClipReader.read(file);
     assertThat(facts.length()).isEqualTo(Seconds.of(3));
-    assertThat(facts.picture()).isEmpty();
+    assertThat(facts.video()).isEmpty();
   }
 
   /** 172800000 samples since midnight at 48 kHz are one hour (EBU Tech 3285, plain arithmetic). */

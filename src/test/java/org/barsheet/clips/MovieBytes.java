@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A small file of boxes written by hand from ISO/IEC 14496-12: no picture, only its index. */
+/** A small file of boxes written by hand from ISO/IEC 14496-12: no video, only its index. */
 public final class MovieBytes {
 
   private static final int WIDTH = 1920;
@@ -36,7 +36,7 @@ public final class MovieBytes {
     return this;
   }
 
-  /** The picture begins so many thousandths of a second after the file. */
+  /** The video begins so many thousandths of a second after the file. */
   public MovieBytes indexFirst() {
     indexFirst = true;
     return this;

@@ -85,7 +85,7 @@ class SoundFileTest {
   @Test
   void a_film_without_sound_is_refused() throws Exception {
     Path file = file(new MovieBytes().clock(25).frames(50, 1).bytes());
-    assertThat(ClipReader.read(file).picture()).isPresent();
+    assertThat(ClipReader.read(file).video()).isPresent();
     assertThatThrownBy(() -> SoundFile.check(file)).hasMessage("has no sound in it");
   }
 }

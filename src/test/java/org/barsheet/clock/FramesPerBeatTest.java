@@ -22,7 +22,7 @@ class FramesPerBeatTest {
     return new Seconds(number).toDecimal(places).toPlainString();
   }
 
-  /** Beats a minute of 6-0 to 36-7 frames per beat at 24 frames a second: 1440 / frames. */
+  /** Bpm of 6-0 to 36-7 frames per beat at 24 fps: 1440 / frames. */
   @ParameterizedTest
   @CsvSource({
     "6, 240.000, 235.102, 230.400, 225.882, 221.538, 217.358, 213.333, 209.455",
@@ -68,7 +68,7 @@ class FramesPerBeatTest {
     }
   }
 
-  /** Whole beats a minute as listed on mayersononanimation.blogspot.com, 2006/08. */
+  /** Whole bpm as listed on mayersononanimation.blogspot.com, 2006/08. */
   @ParameterizedTest
   @CsvSource({
     "24, 60", "22, 65", "20, 72", "18, 80", "16, 90", "14, 103", "12, 120", "10, 144", "8, 180",
@@ -97,7 +97,7 @@ class FramesPerBeatTest {
     assertThat(text(error, 1)).isEqualTo(offBy);
   }
 
-  /** Frames a beat lasts: rate times 60 over beats a minute. */
+  /** Frames a beat lasts: rate times 60 over bpm. */
   @ParameterizedTest
   @CsvSource({
     "60, 23.9760, 24.0000, 25.0000, 29.9700, 30.0000",

@@ -12,7 +12,7 @@ import org.barsheet.score.Meter;
 import org.barsheet.timing.MusicBuilder;
 import org.junit.jupiter.api.Test;
 
-/** Bars on frames, and their tempo. At 96 a minute and 24 frames a second a beat has 15 frames. */
+/** Bars on frames, and their tempo. At 96 a minute and 24 fps a beat has 15 frames. */
 class FilmBarsTest {
 
   private static final FilmClock CLOCK = new FilmClock(FrameRate.FPS_24, 0, Seconds.ZERO);

@@ -18,7 +18,7 @@ import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.score.BarBeat;
 import org.barsheet.score.ScoreReader;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Shot;
@@ -114,7 +114,7 @@ class DemoFilmTest {
   }
 
   @Test
-  void a_picture_is_held_for_over_two_hundred_frames() {
+  void a_photograph_is_held_for_over_two_hundred_frames() {
     assertThat(FILM.reveals())
         .flatExtracting(PlannedReveal::exposures)
         .anySatisfy(exposure -> assertThat(exposure.frames().length()).isGreaterThan(200));
@@ -128,7 +128,7 @@ class DemoFilmTest {
   }
 
   @Test
-  void an_opening_is_too_small_and_a_performer_wears_the_colour_that_is_keyed() {
+  void an_opening_is_too_small_and_a_performer_wears_the_color_that_is_keyed() {
     assertThat(FILM.findings())
         .extracting(Finding::sentence)
         .anyMatch(sentence -> sentence.startsWith("hatch is 25.4 by 17.8 mm on quay"))
@@ -136,11 +136,11 @@ class DemoFilmTest {
   }
 
   @Test
-  void the_shooting_plan_shares_pictures_has_a_set_up_for_several_and_days() {
+  void the_shooting_plan_shares_photographs_has_a_setup_for_several_and_days() {
     ShootingPlan shooting = FILM.shooting();
     assertThat(shooting.moved()).isLessThan(shooting.movedApart());
-    assertThat(shooting.setUps()).anyMatch(setUp -> setUp.runs().size() > 1);
-    assertThat(shooting.setUps()).anyMatch(SetUp::closedAgain);
+    assertThat(shooting.setups()).anyMatch(setup -> setup.runs().size() > 1);
+    assertThat(shooting.setups()).anyMatch(Setup::closedAgain);
     assertThat(shooting.time().orElseThrow().ends()).isPresent();
   }
 }

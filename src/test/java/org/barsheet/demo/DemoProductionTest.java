@@ -96,9 +96,9 @@ class DemoProductionTest {
     for (int number = 1; number <= 26; number++) {
       Node panel = panels().get(number - 1);
       assertThat(panel.at("panel").text()).isEqualTo(Integer.toString(number));
-      String picture = String.format(Locale.ROOT, "panels/%02d.png", number);
-      assertThat(panel.at("picture").text()).isEqualTo(picture);
-      assertThat(FOLDER.resolve(picture)).isRegularFile();
+      String photograph = String.format(Locale.ROOT, "panels/%02d.png", number);
+      assertThat(panel.at("drawing").text()).isEqualTo(photograph);
+      assertThat(FOLDER.resolve(photograph)).isRegularFile();
     }
   }
 
@@ -111,8 +111,8 @@ class DemoProductionTest {
         .containsExactly(
             opening.at("left").number(),
             opening.at("top").number(),
-            opening.at("wide").number(),
-            opening.at("high").number());
+            opening.at("width").number(),
+            opening.at("height").number());
     assertThat(PLAN.at("artwork").at("models").keys()).contains(opening.at("model").text());
   }
 
@@ -153,9 +153,9 @@ class DemoProductionTest {
 
   private static void assertInside(Node field) {
     if (field.value() instanceof Map) {
-      double wide = field.at("wide").number();
-      assertThat(field.at("left").number() + wide).isBetween(wide, 24.0);
-      assertThat(field.at("top").number() + wide * 9 / 16).isBetween(wide * 9 / 16, 13.5);
+      double width = field.at("width").number();
+      assertThat(field.at("left").number() + width).isBetween(width, 24.0);
+      assertThat(field.at("top").number() + width * 9 / 16).isBetween(width * 9 / 16, 13.5);
     }
   }
 

@@ -52,7 +52,7 @@ class ClipFrameTest {
   /** 143 + 67.5 s at 30000/1001 is 2165.98: exact arithmetic by hand. */
   @Test
   void counts_from_the_clap_at_the_clip_s_own_rate() {
-    long frame = 48 + 1500; // 62.5 s after the music's start at 24 frames a second
+    long frame = 48 + 1500; // 62.5 s after the music's start at 24 fps
     assertThat(clapped(FrameRate.FPS_29_97).clipFrameAt(CLOCK, frame)).hasValue(2166);
   }
 

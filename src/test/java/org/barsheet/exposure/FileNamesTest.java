@@ -64,9 +64,9 @@ class FileNamesTest {
   }
 
   @Test
-  void a_picture_s_file_has_its_permanent_name() {
-    assertThat(FileNames.ofPicture(new Picture("small-lamp", 14))).isEqualTo("small-lamp 014.png");
-    assertThat(FileNames.ofPicture(new Picture("../x", 1)))
+  void a_photograph_s_file_has_its_permanent_name() {
+    assertThat(FileNames.ofPhotograph(new Photograph("small-lamp", 14))).isEqualTo("small-lamp 014.png");
+    assertThat(FileNames.ofPhotograph(new Photograph("../x", 1)))
         .doesNotContain("/")
         .endsWith(" 001.png");
   }

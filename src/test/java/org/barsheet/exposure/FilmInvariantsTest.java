@@ -130,7 +130,7 @@ class FilmInvariantsTest {
           reveal.reveal().way() == Way.OPENS
               ? exposure.progress() >= before
               : exposure.progress() <= before;
-      assertThat(onward).as("seed %d: no picture backwards", seed).isTrue();
+      assertThat(onward).as("seed %d: no photograph backwards", seed).isTrue();
       before = exposure.progress();
       at = exposure.frames().endExclusive();
     }
@@ -140,13 +140,13 @@ class FilmInvariantsTest {
     checkEvenGrid(seed, reveal);
   }
 
-  /** Inside a movement every picture is shown for the same number of frames. */
+  /** Inside a movement every photograph is shown for the same number of frames. */
   private static void checkEvenGrid(long seed, PlannedReveal reveal) {
     int frames =
         reveal
             .squeeze()
-            .map(PlannedReveal.Squeeze::framesPerPicture)
-            .orElse(reveal.reveal().framesPerPicture());
+            .map(PlannedReveal.Squeeze::framesPerPhotograph)
+            .orElse(reveal.reveal().framesPerPhotograph());
     for (Exposure exposure : reveal.exposures()) {
       boolean inside =
           exposure.frames().start() >= reveal.firstGapFrame()
@@ -157,7 +157,7 @@ class FilmInvariantsTest {
     }
   }
 
-  /** No layer shows two pictures on one frame. */
+  /** No layer shows two photographs on one frame. */
   private static void checkLayers(long seed, FilmSheet film) {
     List<PlannedReveal> seen = new ArrayList<>();
     for (PlannedReveal reveal : film.reveals()) {
@@ -180,11 +180,11 @@ class FilmInvariantsTest {
   private static void checkMovement(long seed, Movement movement) {
     double before = -1;
     BigDecimal sum = BigDecimal.ZERO;
-    for (Movement.MovedPicture picture : movement.pictures()) {
-      assertThat(picture.measures().step().signum()).as("seed %d", seed).isNotNegative();
-      sum = sum.add(picture.measures().step());
-      assertThat(picture.measures().amount()).as("seed %d", seed).isGreaterThan(before);
-      before = picture.measures().amount();
+    for (Movement.MovedPhotograph photograph : movement.photographs()) {
+      assertThat(photograph.measures().step().signum()).as("seed %d", seed).isNotNegative();
+      sum = sum.add(photograph.measures().step());
+      assertThat(photograph.measures().amount()).as("seed %d", seed).isGreaterThan(before);
+      before = photograph.measures().amount();
     }
     assertThat(before).as("seed %d", seed).isEqualTo(90);
     assertThat(sum).as("seed %d: the steps add up", seed).isEqualByComparingTo("90");

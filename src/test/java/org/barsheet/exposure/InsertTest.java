@@ -7,7 +7,7 @@ import static org.barsheet.timing.Reveals.reveal;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.artwork.ClipCrop;
-import org.barsheet.artwork.PictureRect;
+import org.barsheet.artwork.FrameRect;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Field;
@@ -20,7 +20,7 @@ import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;
 
-/** Where performers are in the picture. The opening is 2 by 4 squares at 3 across, 7 down. */
+/** Where performers are in the frame. The opening is 2 by 4 squares at 3 across, 7 down. */
 class InsertTest {
 
   private static final Rect WHOLE = new Rect(0, 0, 24, 13.5);
@@ -47,7 +47,7 @@ class InsertTest {
         p.cut(),
         p.length(),
         field,
-        p.picture(),
+        p.drawing(),
         p.reveals(),
         p.appears(),
         p.locked(),
@@ -87,7 +87,7 @@ class InsertTest {
     assertThat(inserts).hasSize((int) seen.frames().length());
     assertThat(inserts.get(0).frame()).isEqualTo(seen.frames().start());
     assertThat(inserts)
-        .allMatch(insert -> insert.rect().equals(new PictureRect(240, 560, 160, 320)));
+        .allMatch(insert -> insert.rect().equals(new FrameRect(240, 560, 160, 320)));
     assertThat(told(film)).isEmpty();
   }
 
@@ -97,14 +97,14 @@ class InsertTest {
     assertThat(Insert.of(film.timing(), film.appearances().get(0))).isEmpty();
     assertThat(told(film))
         .containsExactly(
-            "panel 2 does not say what the camera sees: where performers are in the picture is not"
+            "panel 2 does not say what the camera sees: where performers are in the frame is not"
                 + " known");
   }
 
   @Test
-  void an_opening_outside_the_picture_is_told() {
+  void an_opening_outside_the_frame_is_told() {
     assertThat(told(film(still(new Rect(10, 0, 12, 6.75)), 0, 0)))
-        .containsExactly("lamp-1 lies outside the picture while celesta is to be seen in it");
+        .containsExactly("lamp-1 lies outside the frame while celesta is to be seen in it");
   }
 
   /** The field ends 1.5 squares down the opening: 1.5 of 4 squares are in, 38 %. */
@@ -112,7 +112,7 @@ class InsertTest {
   void an_opening_mostly_cut_off_is_told() {
     assertThat(told(film(still(new Rect(0, 1.75, 12, 6.75)), 0, 0)))
         .containsExactly(
-            "at one moment only 38 % of lamp-1, where celesta is seen, is in the picture");
+            "at one moment only 38 % of lamp-1, where celesta is seen, is in the frame");
   }
 
   /** In a field 8 squares wide the opening is 480 pixels wide; the crop of the clip has 240. */
@@ -122,7 +122,7 @@ class InsertTest {
     assertThat(told(film)).containsExactly("celesta's clip is blown up to 200 % in lamp-1");
     assertThat(film.findings())
         .extracting(Finding::remedy)
-        .contains("ask for a picture of 540x960 pixels or more, or widen the field");
+        .contains("ask for a frame of 540x960 pixels or more, or widen the field");
     assertThat(told(film(still(new Rect(0, 6.5, 8, 4.5)), 1080, 1920))).isEmpty();
   }
 
@@ -134,6 +134,6 @@ class InsertTest {
     assertThat(ClipCrop.of(1920, 1080, new Rect(3, 7, 2, 4)))
         .isEqualTo(new ClipCrop(690, 0, 540, 1080));
     ClipCrop crop = ClipCrop.of(1080, 1920, new Rect(3, 7, 2, 4));
-    assertThat(crop.scaleIn(new PictureRect(0, 0, 160, 320))).isCloseTo(1 / 6.0, within(1e-9));
+    assertThat(crop.scaleIn(new FrameRect(0, 0, 160, 320))).isCloseTo(1 / 6.0, within(1e-9));
   }
 }

@@ -21,7 +21,7 @@ class LargestStepTest {
   private static final Artwork ARTWORK =
       new Artwork(10, 24, 13.5, List.of(), 0, List.of(new Artwork.Model("quay", 1, "", "")));
 
-  private static LargestStep of(Hand hand, Slow slow, EvenIn evenIn, int pictures) {
+  private static LargestStep of(Hand hand, Slow slow, EvenIn evenIn, int photographs) {
     Opening opening =
         new Opening(
             "gate",
@@ -31,26 +31,26 @@ class LargestStepTest {
             List.of(),
             new Where("quay.yaml", "line 1"));
     Movement movement =
-        Movement.of("gate", opening, List.of("gate"), ARTWORK, hand, slow, evenIn, pictures);
+        Movement.of("gate", opening, List.of("gate"), ARTWORK, hand, slow, evenIn, photographs);
     return LargestStep.of(movement, hand);
   }
 
-  private static Hand limit(double millimetres) {
-    return new Hand(0.5, 0.5, 1, Optional.of(millimetres));
+  private static Hand limit(double millimeters) {
+    return new Hand(0.5, 0.5, 1, Optional.of(millimeters));
   }
 
-  /** 2 · 60 · sin 1.5° = 3.141 mm for each of 30 even pictures. */
+  /** 2 · 60 · sin 1.5° = 3.141 mm for each of 30 even photographs. */
   @Test
   void even_steps_are_all_the_largest_and_the_first_of_them_is_named() {
     LargestStep largest = of(limit(3.2), Slow.NONE, EvenIn.ANGLE, 30);
-    assertThat(largest.picture()).isEqualTo(1);
+    assertThat(largest.photograph()).isEqualTo(1);
     assertThat(largest.step()).isCloseTo(3.141, within(0.0005));
     assertThat(largest.isWithin()).isTrue();
   }
 
-  /** 2 · 60 · sin(Δ/2) ≤ 3 mm asks for Δ ≤ 2.865°: 32 pictures of 2.8125°, not 31 of 2.903°. */
+  /** 2 · 60 · sin(Δ/2) ≤ 3 mm asks for Δ ≤ 2.865°: 32 photographs of 2.8125°, not 31 of 2.903°. */
   @Test
-  void it_says_how_many_pictures_would_be_enough() {
+  void it_says_how_many_photographs_would_be_enough() {
     LargestStep largest = of(limit(3), Slow.NONE, EvenIn.ANGLE, 30);
     assertThat(largest.isWithin()).isFalse();
     assertThat(largest.enough()).hasValue(32);
@@ -60,13 +60,13 @@ class LargestStepTest {
 
   @Test
   void a_movement_slow_at_its_start_has_its_largest_step_last() {
-    assertThat(of(limit(3), Slow.START, EvenIn.ANGLE, 30).picture()).isEqualTo(30);
+    assertThat(of(limit(3), Slow.START, EvenIn.ANGLE, 30).photograph()).isEqualTo(30);
   }
 
   /** Without a limit of the plan: an eighth of 90°; the first of 30 equal shares is 14.835°. */
   @Test
   void without_a_limit_a_step_may_go_an_eighth_of_the_way() {
-    LargestStep largest = of(Hand.DEFAULT, Slow.NONE, EvenIn.APERTURE, 30);
+    LargestStep largest = of(Hand.DEFAULT, Slow.NONE, EvenIn.OPENING, 30);
     assertThat(largest.step()).isCloseTo(14.835, within(0.0005));
     assertThat(largest.limit()).isEqualTo(11.25);
     assertThat(largest.enough()).hasValue(53);
@@ -75,7 +75,7 @@ class LargestStepTest {
   }
 
   @Test
-  void a_limit_no_number_of_pictures_can_keep_is_said() {
+  void a_limit_no_number_of_photographs_can_keep_is_said() {
     assertThat(of(limit(1e-6), Slow.NONE, EvenIn.ANGLE, 30).enough()).isEmpty();
   }
 }

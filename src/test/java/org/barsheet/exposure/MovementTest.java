@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.Opening;
@@ -23,7 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Movements picture by picture. The model is four times as large as the artwork, whose squares are
+ * Movements photograph by photograph. The model is four times as large as the artwork, whose squares are
  * 10 mm: an opening of 1.5 by 2 squares is 60 mm wide and 80 mm high under the camera.
  */
 class MovementTest {
@@ -37,24 +37,24 @@ class MovementTest {
       new Support("thread", Optional.empty(), Optional.of(200.0), "thread from 200 mm above");
 
   private static Movement movement(
-      Opening.Motion motion, Slow slow, EvenIn evenIn, int pictures, Support... heldBy) {
+      Opening.Motion motion, Slow slow, EvenIn evenIn, int photographs, Support... heldBy) {
     Rect rect = new Rect(3, 7, 1.5, 2);
     Where where = new Where("quay.yaml", "line 1");
     Opening opening = new Opening("lamp-1", rect, "small-lamp", motion, List.of(heldBy), where);
     return Movement.of(
-        "small-lamp", opening, List.of("lamp-1"), ARTWORK, Hand.DEFAULT, slow, evenIn, pictures);
+        "small-lamp", opening, List.of("lamp-1"), ARTWORK, Hand.DEFAULT, slow, evenIn, photographs);
   }
 
-  private static Movement flap(Slow slow, int pictures) {
+  private static Movement flap(Slow slow, int photographs) {
     Opening.Motion motion = new Opening.Hinged(Side.LEFT, 90);
-    return movement(motion, slow, EvenIn.ANGLE, pictures, PUTTY, THREAD);
+    return movement(motion, slow, EvenIn.ANGLE, photographs, PUTTY, THREAD);
   }
 
-  private static PictureMeasures at(Movement movement, int picture) {
-    return movement.pictures().get(picture).measures();
+  private static PhotographMeasures at(Movement movement, int photograph) {
+    return movement.photographs().get(photograph).measures();
   }
 
-  /** 30 pictures to 90 degrees, slow at the end: picture 1 stands at 90 · (1 − (29/30)²) = 5.9. */
+  /** 30 photographs to 90 degrees, slow at the end: photograph 1 stands at 90 · (1 − (29/30)²) = 5.9. */
   @Test
   void what_the_hand_sets_is_the_nearest_half_degree() {
     Movement flap = flap(Slow.END, 30);
@@ -67,7 +67,7 @@ class MovementTest {
 
   /** 60 · sin 45° = 42.426; √(60² + 200²) − √(60² + 200² − 2·60·200·sin 45°) = 45.621. */
   @Test
-  void heights_and_threads_follow_from_what_is_set_in_tenths_of_a_millimetre() {
+  void heights_and_threads_follow_from_what_is_set_in_tenths_of_a_millimeter() {
     Movement flap = flap(Slow.NONE, 30);
     assertThat(at(flap, 15).height()).contains(new BigDecimal("42.4"));
     assertThat(at(flap, 15).pull()).contains(new BigDecimal("45.6"));
@@ -102,9 +102,9 @@ class MovementTest {
   }
 
   @Test
-  void a_flap_even_in_aperture_uncovers_equal_shares() {
+  void a_flap_even_in_opening_uncovers_equal_shares() {
     Opening.Motion motion = new Opening.Hinged(Side.LEFT, 90);
-    Movement flap = movement(motion, Slow.NONE, EvenIn.APERTURE, 30);
+    Movement flap = movement(motion, Slow.NONE, EvenIn.OPENING, 30);
     assertThat(at(flap, 1).amount()).isCloseTo(14.835, within(0.0005));
     assertThat(at(flap, 15).amount()).isCloseTo(60, within(1e-9));
     assertThat(at(flap, 15).uncovered()).isCloseTo(0.5, within(1e-9));
@@ -132,8 +132,8 @@ class MovementTest {
   @Test
   void a_lamp_brightens_by_whole_percent() {
     Movement lamp = movement(new Opening.Brightens(80), Slow.NONE, EvenIn.ANGLE, 3);
-    assertThat(lamp.pictures())
-        .extracting(picture -> picture.measures().set().intValueExact())
+    assertThat(lamp.photographs())
+        .extracting(photograph -> photograph.measures().set().intValueExact())
         .containsExactly(0, 27, 53, 80);
     assertThat(at(lamp, 3).uncovered()).isCloseTo(0.8, within(1e-9));
     assertThat(at(lamp, 3).edgeStep()).isEmpty();
@@ -143,13 +143,13 @@ class MovementTest {
    * A circle's area grows with the square of its width: half the width is a quarter of the hole.
    */
   @Test
-  void an_iris_even_in_aperture_grows_by_equal_areas() {
-    Movement even = movement(new Opening.Iris(100), Slow.NONE, EvenIn.APERTURE, 4);
+  void an_iris_even_in_opening_grows_by_equal_areas() {
+    Movement even = movement(new Opening.Iris(100), Slow.NONE, EvenIn.OPENING, 4);
     assertThat(at(even, 1).amount()).isCloseTo(30, within(1e-9));
     assertThat(at(even, 1).uncovered()).isCloseTo(0.25, within(1e-9));
     assertThat(at(even, 1).edgeStep()).contains(new BigDecimal("15.0"));
-    Movement wide = movement(new Opening.Iris(100), Slow.NONE, EvenIn.ANGLE, 4);
-    assertThat(at(wide, 1).amount()).isCloseTo(15, within(1e-9));
+    Movement width = movement(new Opening.Iris(100), Slow.NONE, EvenIn.ANGLE, 4);
+    assertThat(at(width, 1).amount()).isCloseTo(15, within(1e-9));
   }
 
   @Test
@@ -192,9 +192,9 @@ class MovementTest {
   private static void check(String trial, Movement movement) {
     BigDecimal sum = BigDecimal.ZERO;
     double uncovered = 0;
-    List<MovedPicture> wrong = new ArrayList<>();
-    for (MovedPicture picture : movement.pictures()) {
-      PictureMeasures measures = picture.measures();
+    List<MovedPhotograph> wrong = new ArrayList<>();
+    for (MovedPhotograph photograph : movement.photographs()) {
+      PhotographMeasures measures = photograph.measures();
       sum = sum.add(measures.step());
       boolean good =
           measures.step().signum() >= 0
@@ -204,7 +204,7 @@ class MovementTest {
               && Math.abs(measures.set().doubleValue() - measures.amount()) < 1;
       uncovered = measures.uncovered();
       if (!good) {
-        wrong.add(picture);
+        wrong.add(photograph);
       }
     }
     assertThat(wrong).as(trial).isEmpty();

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** Reveals laid on frames, counted backwards from the frame they land on. */
 class RevealOnFramesTest {
 
-  /** At 96 a minute and 24 frames a second a beat has 15 frames. */
+  /** At 96 a minute and 24 fps a beat has 15 frames. */
   private static MusicBuilder music() {
     return new MusicBuilder().tempo(96).bars(16);
   }
@@ -45,24 +45,24 @@ class RevealOnFramesTest {
   }
 
   @Test
-  void thirty_pictures_on_twos_land_fully_open() {
+  void thirty_photographs_on_twos_land_fully_open() {
     PlannedReveal lamp = sheet(landingOn100(reveal("lamp-1", 30, 2))).reveals().get(0);
     assertThat(lamp.firstGapFrame()).isEqualTo(42);
-    assertThat(shown(lamp, 41).picture().number()).isZero();
-    assertThat(shown(lamp, 42).picture().name()).isEqualTo("small-lamp 001");
-    assertThat(shown(lamp, 99).picture().number()).isEqualTo(29);
-    assertThat(shown(lamp, 100).picture().number()).isEqualTo(30);
+    assertThat(shown(lamp, 41).photograph().number()).isZero();
+    assertThat(shown(lamp, 42).photograph().name()).isEqualTo("small-lamp 001");
+    assertThat(shown(lamp, 99).photograph().number()).isEqualTo(29);
+    assertThat(shown(lamp, 100).photograph().number()).isEqualTo(30);
     assertThat(lamp.exposures().get(0).frames().start()).isEqualTo(30);
     assertThat(lamp.exposures().get(30).frames().endExclusive()).isEqualTo(240);
     assertThat(lamp.squeeze()).isEmpty();
   }
 
   @Test
-  void thirty_pictures_on_twos_land_half_open() {
+  void thirty_photographs_on_twos_land_half_open() {
     Reveal half = reveal("lamp-1", 30, 2, Lands.HALF_OPEN, Slow.NONE);
     PlannedReveal lamp = sheet(landingOn100(half)).reveals().get(0);
     assertThat(lamp.firstGapFrame()).isEqualTo(72);
-    assertThat(shown(lamp, 100).picture().number()).isEqualTo(15);
+    assertThat(shown(lamp, 100).photograph().number()).isEqualTo(15);
     assertThat(lamp.halfOpenFrame()).isEqualTo(100);
     assertThat(lamp.fullyOpenFrame()).isEqualTo(130);
   }
@@ -75,12 +75,12 @@ class RevealOnFramesTest {
     assertThat(lamp.fullyOpenFrame()).isEqualTo(158);
   }
 
-  private static Reveal cycling(int pictures, Cycle cycle) {
-    Reveal r = reveal("lamp-1", pictures, 2);
+  private static Reveal cycling(int photographs, Cycle cycle) {
+    Reveal r = reveal("lamp-1", photographs, 2);
     return new Reveal(
         r.opening(),
         r.way(),
-        pictures,
+        photographs,
         2,
         r.slow(),
         r.evenIn(),
@@ -95,16 +95,16 @@ class RevealOnFramesTest {
     return reveal.exposures().stream()
         .filter(exposure -> exposure.frames().start() >= from)
         .limit(exposures)
-        .map(exposure -> exposure.picture().number())
+        .map(exposure -> exposure.photograph().number())
         .toList();
   }
 
   @Test
-  void a_cycle_begins_again_after_the_last_picture() {
+  void a_cycle_begins_again_after_the_last_photograph() {
     FilmSheet film = sheet(landingOn100(cycling(30, new Cycle(28, 30, false))));
     PlannedReveal lamp = film.reveals().get(0);
     assertThat(numbers(lamp, 100, 7)).containsExactly(30, 28, 29, 30, 28, 29, 30);
-    assertThat(shown(lamp, 239).picture().number()).isPositive();
+    assertThat(shown(lamp, 239).photograph().number()).isPositive();
     assertThat(film.notes()).anyMatch(note -> note.text().endsWith("fully open, repeat 28 to 30"));
   }
 
@@ -115,12 +115,12 @@ class RevealOnFramesTest {
   }
 
   @Test
-  void a_cycle_of_earlier_pictures_begins_at_its_first() {
+  void a_cycle_of_earlier_photographs_begins_at_its_first() {
     PlannedReveal lamp = sheet(landingOn100(cycling(30, new Cycle(0, 2, false)))).reveals().get(0);
     assertThat(numbers(lamp, 100, 5)).containsExactly(30, 0, 1, 2, 0);
   }
 
-  /** Every picture is shown to the end of the shot, and none for longer than it is asked. */
+  /** Every photograph is shown to the end of the shot, and none for longer than it is asked. */
   @Test
   void a_cycle_fills_the_shot() {
     PlannedReveal lamp = sheet(landingOn100(cycling(30, new Cycle(5, 30, true)))).reveals().get(0);
@@ -133,7 +133,7 @@ class RevealOnFramesTest {
     assertThat(at).isEqualTo(240);
   }
 
-  /** Three pictures on twos come again every 6 frames: four times in the second, over the limit. */
+  /** Three photographs on twos come again every 6 frames: four times in the second, over the limit. */
   @Test
   void a_fast_cycle_is_told_as_flashing() {
     FilmSheet film = sheet(landingOn100(cycling(30, new Cycle(0, 2, false))));

@@ -14,7 +14,7 @@ import org.barsheet.plan.Rect;
 import org.barsheet.plan.Reveal.Lands;
 import org.barsheet.plan.Reveal.Way;
 import org.barsheet.plan.Slow;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
@@ -36,7 +36,7 @@ class ShootingOrderTest {
       List<String> taken = follow(seed, film.shooting());
       List<String> movements = film.movements().stream().map(Movement::name).toList();
       assertThat(taken).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(movements);
-      fresh += film.shooting().setUps().stream().anyMatch(SetUp::closedAgain) ? 1 : 0;
+      fresh += film.shooting().setups().stream().anyMatch(Setup::closedAgain) ? 1 : 0;
       outOfStory += taken.equals(movements) ? 0 : 1;
     }
     // The stories are hard enough to try the rule: some want fresh paper, some another order.
@@ -66,17 +66,17 @@ class ShootingOrderTest {
     return plan;
   }
 
-  /** Works through the set-ups as a hand would, and looks at the paper before each movement. */
+  /** Works through the setups as a hand would, and looks at the paper before each movement. */
   private static List<String> follow(long seed, ShootingPlan shooting) {
     List<String> taken = new ArrayList<>();
     Map<String, Double> paper = new HashMap<>();
-    for (SetUp setUp : shooting.setUps()) {
-      if (setUp.closedAgain()) {
+    for (Setup setup : shooting.setups()) {
+      if (setup.closedAgain()) {
         paper.clear();
       }
-      for (SetUp.Run run : setUp.runs()) {
+      for (Setup.Run run : setup.runs()) {
         String name = run.movement().name();
-        for (SetUp.Standing standing : run.standing()) {
+        for (Setup.Standing standing : run.standing()) {
           assertThat(paper.getOrDefault(standing.opening(), 0.0))
               .as("seed %d: %s beside %s", seed, standing.opening(), name)
               .isLessThanOrEqualTo(standing.open());

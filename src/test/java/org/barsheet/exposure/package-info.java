@@ -1,4 +1,4 @@
-/** Pictures of a reveal, frame by frame. */
+/** Photographs of a reveal, frame by frame. */
 @NullMarked
 package org.barsheet.exposure;
 

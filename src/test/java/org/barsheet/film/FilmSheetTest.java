@@ -54,8 +54,8 @@ class FilmSheetTest {
     return FilmPlanner.complete(plan.time(), List.of());
   }
 
-  private static Reveal closes(String opening, int pictures, Slow slow) {
-    return reveal(opening, Way.CLOSES, pictures, 2, Lands.FULLY_OPEN, slow);
+  private static Reveal closes(String opening, int photographs, Slow slow) {
+    return reveal(opening, Way.CLOSES, photographs, 2, Lands.FULLY_OPEN, slow);
   }
 
   private static List<String> told(FilmSheet film, Severity severity) {
@@ -92,8 +92,8 @@ class FilmSheetTest {
     PlannedReveal closes = film.reveals().get(1);
     assertThat(closes.firstGapFrame()).isEqualTo(540 - 19 * 2);
     assertThat(last(opens).frames().endExclusive()).isEqualTo(closes.firstGapFrame());
-    assertThat(closes.exposures().get(0).picture().name()).isEqualTo("small-lamp 019");
-    assertThat(last(closes).picture().name()).isEqualTo("small-lamp 000");
+    assertThat(closes.exposures().get(0).photograph().name()).isEqualTo("small-lamp 019");
+    assertThat(last(closes).photograph().name()).isEqualTo("small-lamp 000");
     assertThat(told(film, Severity.ERROR)).isEmpty();
   }
 
@@ -102,7 +102,7 @@ class FilmSheetTest {
   }
 
   @Test
-  void a_closing_shows_the_pictures_of_the_opening_backwards_if_their_curves_mirror() {
+  void a_closing_shows_the_photographs_of_the_opening_backwards_if_their_curves_mirror() {
     FilmSheet shared = openThenClose(Slow.START);
     assertThat(shared.movements()).hasSize(1);
     assertThat(shared.states())
@@ -111,8 +111,8 @@ class FilmSheetTest {
         .containsExactly(0.0, 1.0, 0.0);
     FilmSheet apart = openThenClose(Slow.END);
     assertThat(apart.movements()).hasSize(2);
-    assertThat(told(apart, Severity.NOTE))
-        .contains("lamp-1 closes along another curve than it opens: 20 pictures to take besides");
+    assertThat(told(apart, Severity.REMARK))
+        .contains("lamp-1 closes along another curve than it opens: 20 photographs to take besides");
   }
 
   private static FilmSheet openThenClose(Slow closing) {
@@ -126,12 +126,12 @@ class FilmSheetTest {
   void a_reveal_that_follows_the_notes_has_a_key_on_each() {
     Reveal notes = on(new Reveal.OnNotes(), reveal("lamp-1", 20, 2, Lands.FULLY_OPEN, Slow.NONE));
     PlannedReveal lamp = sheet(plan().panel("glimmer 2", "", List.of(notes))).reveals().get(0);
-    // Five notes a beat apart from bar 7, frame 360: pictures 4, 8, 12, 16 and 20.
+    // Five notes a beat apart from bar 7, frame 360: photographs 4, 8, 12, 16 and 20.
     assertThat(
             LongStream.of(360, 375, 390, 405, 420)
-                .mapToObj(frame -> shown(lamp, frame).picture().number()))
+                .mapToObj(frame -> shown(lamp, frame).photograph().number()))
         .containsExactly(4, 8, 12, 16, 20);
-    // Four pictures fill the 15 frames between two notes: 4, 4, 4 and 3, the short one last.
+    // Four photographs fill the 15 frames between two notes: 4, 4, 4 and 3, the short one last.
     assertThat(LongStream.of(360, 364, 368, 372).map(f -> shown(lamp, f).frames().length()))
         .containsExactly(4L, 4L, 4L, 3L);
     assertThat(lamp.firstGapFrame()).isEqualTo(360 - 3 * 2);
@@ -146,23 +146,22 @@ class FilmSheetTest {
   }
 
   @Test
-  void a_reveal_is_squeezed_to_ones_first_and_then_to_fewer_pictures() {
+  void a_reveal_is_squeezed_to_ones_first_and_then_to_fewer_photographs() {
     // From the cut on bar 3, frame 120, to the accent on frame 180 there are 60 frames.
     assertThat(squeezed(31)).isEqualTo("as asked");
     assertThat(squeezed(32)).isEqualTo("on ones instead of twos");
-    assertThat(squeezed(90)).isEqualTo("61 of 90 pictures, on ones");
+    assertThat(squeezed(90)).isEqualTo("61 of 90 photographs, on ones");
   }
 
   @Test
   void the_composer_is_told_what_would_let_a_reveal_be_shown_on_twos() {
-    // 40 pictures on twos go 78 frames before the landing, and 60 frames are there.
+    // 40 photographs on twos go 78 frames before the landing, and 60 frames are there.
     assertThat(squeezedFilm(40).findings())
         .extracting(Finding::concerns, Finding::sentence)
         .contains(
             tuple(
                 Concerns.COMPOSER,
-                "lamp-1 fits on ones, not on twos: 18 frames are missing, 0.3 bars at 96.0 beats"
-                    + " a minute"));
+                "lamp-1 fits on ones, not on twos: 18 frames are missing, 0.3 bars at 96.0 bpm"));
     assertThat(squeezedFilm(90).findings())
         .extracting(Finding::sentence)
         .noneMatch(sentence -> sentence.contains("not on twos"));
@@ -177,31 +176,31 @@ class FilmSheetTest {
         .satisfies(
             finding -> {
               assertThat(finding.sentence()).contains("it differs from what was asked by up to");
-              assertThat(finding.remedy()).isEqualTo("cut earlier, or ask for fewer pictures");
+              assertThat(finding.remedy()).isEqualTo("cut earlier, or ask for fewer photographs");
             });
   }
 
   @Test
-  void a_squeezed_reveal_that_begins_on_a_moved_picture_still_opens_what_was_closed() {
+  void a_squeezed_reveal_that_begins_on_a_moved_photograph_still_opens_what_was_closed() {
     FilmSheet film = squeezedFilm(90);
     assertThat(film.reveals().get(0).exposures().get(0).progress()).isPositive();
     assertThat(told(film, Severity.ERROR)).isEmpty();
   }
 
-  private static FilmSheet squeezedFilm(int pictures) {
+  private static FilmSheet squeezedFilm(int photographs) {
     return sheet(
         plan()
-            .panel("glimmer 1", "", List.of(reveal("lamp-1", pictures, 2)))
+            .panel("glimmer 1", "", List.of(reveal("lamp-1", photographs, 2)))
             .cut(new Panel.OnCue()));
   }
 
-  private static String squeezed(int pictures) {
-    FilmSheet film = squeezedFilm(pictures);
+  private static String squeezed(int photographs) {
+    FilmSheet film = squeezedFilm(photographs);
     return film.reveals().get(0).squeeze().map(PlannedReveal.Squeeze::sentence).orElse("as asked");
   }
 
   @Test
-  void a_shorter_reveal_of_the_same_movement_shows_some_of_its_pictures() {
+  void a_shorter_reveal_of_the_same_movement_shows_some_of_its_photographs() {
     FilmSheet film =
         sheet(
             plan()
@@ -213,13 +212,13 @@ class FilmSheetTest {
                     List.of(reveal("lamp-2", 20, 2, Lands.FULLY_OPEN, Slow.NONE))));
     assertThat(film.movements()).extracting(Movement::name).containsExactly("small-lamp");
     assertThat(film.movements().get(0).openings()).containsExactly("lamp-1", "lamp-2");
-    assertThat(film.reveals().get(1).exposures().stream().map(e -> e.picture().number()))
+    assertThat(film.reveals().get(1).exposures().stream().map(e -> e.photograph().number()))
         .containsExactly(
             0, 2, 3, 5, 6, 8, 9, 11, 12, 14, 15, 17, 18, 20, 21, 23, 24, 26, 27, 29, 30);
   }
 
   @Test
-  void openings_of_the_artwork_itself_have_pictures_of_their_own() {
+  void openings_of_the_artwork_itself_have_photographs_of_their_own() {
     FilmSheet film =
         sheet(
             plan()
@@ -229,10 +228,10 @@ class FilmSheetTest {
   }
 
   @Test
-  void the_picture_lead_moves_the_landing_and_not_the_cut() {
+  void the_photograph_lead_moves_the_landing_and_not_the_cut() {
     PlanBuilder plan = plan().panel("glimmer 2", "", List.of(reveal("lamp-1", 30, 2)));
     long cut = sheet(plan).timing().shots().get(1).frames().start();
-    FilmSheet led = sheet(plan.pictureLead(3));
+    FilmSheet led = sheet(plan.lead(3));
     assertThat(led.timing().shots().get(1).frames().start()).isEqualTo(cut);
     assertThat(led.reveals().get(0).accentFrame()).isEqualTo(420);
     assertThat(led.reveals().get(0).landsFrame()).isEqualTo(417);
@@ -292,12 +291,12 @@ class FilmSheetTest {
     assertThat(film.findings())
         .extracting(Finding::severity)
         .isSortedAccordingTo((a, b) -> b.compareTo(a))
-        .contains(Severity.ERROR, Severity.WARNING, Severity.NOTE);
+        .contains(Severity.ERROR, Severity.WARNING, Severity.REMARK);
   }
 
-  /** The flap is 152.4 mm: 30 even pictures step by 2 · 152.4 · sin 1.5° = 8.0 mm, two by 16.0. */
+  /** The flap is 152.4 mm: 30 even photographs step by 2 · 152.4 · sin 1.5° = 8.0 mm, two by 16.0. */
   @Test
-  void a_reveal_that_skips_pictures_is_told_where_it_jumps_over_the_plans_limit() {
+  void a_reveal_that_skips_photographs_is_told_where_it_jumps_over_the_plans_limit() {
     FilmSheet film =
         sheet(
             plan()
@@ -306,12 +305,12 @@ class FilmSheetTest {
                 .panel("glimmer 3", "", List.of(evenly("lamp-2", 20))));
     assertThat(told(film, Severity.WARNING))
         .contains(
-            "lamp-2 shows some of its pictures only and jumps 16.0 mm from small-lamp 000 to"
+            "lamp-2 shows some of its photographs only and jumps 16.0 mm from small-lamp 000 to"
                 + " small-lamp 002; its limit is 10.0 mm")
         .noneMatch(sentence -> sentence.startsWith("lamp-1 shows"));
   }
 
-  private static Reveal evenly(String opening, int pictures) {
-    return reveal(opening, pictures, 2, Lands.FULLY_OPEN, Slow.NONE);
+  private static Reveal evenly(String opening, int photographs) {
+    return reveal(opening, photographs, 2, Lands.FULLY_OPEN, Slow.NONE);
   }
 }

@@ -31,7 +31,7 @@ class ArtworkFindingsTest {
           FrameRate.FPS_24,
           Timecode.parse(FrameRate.FPS_24, "01:00:00:00"),
           Seconds.ZERO,
-          Film.MusicFrom.TICK_0,
+          Film.MusicFrom.START_OF_FILE,
           2,
           0,
           12,

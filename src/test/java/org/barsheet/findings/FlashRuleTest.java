@@ -37,7 +37,7 @@ class FlashRuleTest {
     assertThat(opening(FrameRate.FPS_24, 0, 1, 2, 100, 101, 102)).isEmpty();
   }
 
-  /** At 24 frames a second three flashes a second are 8 frames apart; 9 apart are safe. */
+  /** At 24 fps three flashes a second are 8 frames apart; 9 apart are safe. */
   @Test
   void four_within_a_second_are_not() {
     assertThat(opening(FrameRate.FPS_24, 0, 7, 14, 21))
@@ -109,7 +109,7 @@ class FlashRuleTest {
     assertThat(stretch.isSmall()).isFalse();
   }
 
-  /** The six are 1.8 % of the picture together, the four 80 %. */
+  /** The six are 1.8 % of the frame together, the four 80 %. */
   @Test
   void four_large_openings_do_not_hide_behind_six_small_lamps() {
     List<Change> changes = new ArrayList<>();

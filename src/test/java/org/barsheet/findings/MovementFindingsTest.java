@@ -40,7 +40,7 @@ class MovementFindingsTest {
     return PlanReader.read(file);
   }
 
-  private static List<Finding> findings(Plan plan, Slow slow, int pictures) {
+  private static List<Finding> findings(Plan plan, Slow slow, int photographs) {
     Opening first = plan.workshop().openings().get(0);
     Movement movement =
         Movement.of(
@@ -51,12 +51,12 @@ class MovementFindingsTest {
             plan.workshop().hand(),
             slow,
             EvenIn.ANGLE,
-            pictures);
+            photographs);
     return new MovementFindings(plan).of(List.of(movement));
   }
 
   private static String flap(String name, String more) {
-    return name + ": {left: 1, top: 1, wide: 3, high: 2, model: lamp, hinge: left, " + more + "}";
+    return name + ": {left: 1, top: 1, width: 3, height: 2, model: lamp, hinge: left, " + more + "}";
   }
 
   @Test
@@ -66,21 +66,21 @@ class MovementFindingsTest {
     assertThat(findings(plan, Slow.NONE, 30)).isEmpty();
   }
 
-  /** 2 · 60 · sin 4.5° = 9.4 mm; 2 · 60 · sin(Δ/2) ≤ 6 mm asks for Δ ≤ 5.73°: 16 pictures. */
+  /** 2 · 60 · sin 4.5° = 9.4 mm; 2 · 60 · sin(Δ/2) ≤ 6 mm asks for Δ ≤ 5.73°: 16 photographs. */
   @Test
   void a_step_over_the_plans_limit_is_a_warning_with_a_number_that_is_enough() throws IOException {
     Plan plan = plan("largest-step: 6 mm", flap("lamp-1", "to: 90 deg"));
     Finding finding = findings(plan, Slow.NONE, 10).get(0);
     assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(finding.sentence())
-        .isEqualTo("lamp-1 jumps 9.4 mm to picture 1; its limit is 6.0 mm");
-    assertThat(finding.remedy()).startsWith("take 16 pictures");
+        .isEqualTo("lamp-1 jumps 9.4 mm to photograph 1; its limit is 6.0 mm");
+    assertThat(finding.remedy()).startsWith("take 16 photographs");
   }
 
   @Test
   void without_a_limit_it_is_a_note_against_an_eighth_of_the_way() throws IOException {
     Finding finding = findings(plan("", flap("lamp-1", "to: 90 deg")), Slow.END, 8).get(0);
-    assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+    assertThat(finding.severity()).isEqualTo(Severity.REMARK);
     assertThat(finding.sentence()).contains("11.3 deg, an eighth of its way");
   }
 
@@ -90,7 +90,7 @@ class MovementFindingsTest {
     Plan plan = plan("", flap("lamp-1", "to: 90 deg, held-by: putty up to 25 mm"));
     assertThat(findings(plan, Slow.NONE, 30))
         .extracting(Finding::sentence)
-        .containsExactly("nothing holds lamp-1 from picture 9, 27.2 mm above the table");
+        .containsExactly("nothing holds lamp-1 from photograph 9, 27.2 mm above the table");
   }
 
   @Test
@@ -103,17 +103,17 @@ class MovementFindingsTest {
   }
 
   @Test
-  void pictures_that_look_alike_are_named() throws IOException {
+  void photographs_that_look_alike_are_named() throws IOException {
     assertThat(findings(plan("angle: 1 deg", flap("lamp-1", "to: 90 deg")), Slow.END, 30))
         .extracting(Finding::sentence)
         .containsExactly(
-            "2 pictures move less than a hand can set and look like the one before:"
+            "2 photographs move less than a hand can set and look like the one before:"
                 + " lamp-1 029, lamp-1 030");
   }
 
   @Test
   void one_model_cannot_have_flaps_of_two_sizes() throws IOException {
-    String other = flap("lamp-2", "to: 90 deg").replace("wide: 3", "wide: 2");
+    String other = flap("lamp-2", "to: 90 deg").replace("width: 3", "width: 2");
     assertThat(findings(plan("", flap("lamp-1", "to: 90 deg"), other), Slow.NONE, 30))
         .extracting(Finding::sentence)
         .containsExactly("lamp-1 is measured by lamp-1; lamp-2 has another size or support");

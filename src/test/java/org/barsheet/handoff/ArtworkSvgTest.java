@@ -20,7 +20,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
-/** The printed map: one page, true to scale, in black and greys. */
+/** The printed map: one page, true to scale, in black and grays. */
 class ArtworkSvgTest {
 
   private static final FilmSheet SHEET = SampleFilm.at(FrameRate.FPS_24).sheet();
@@ -45,9 +45,9 @@ class ArtworkSvgTest {
     return Double.parseDouble(element.getAttribute(attribute));
   }
 
-  /** A user unit is a millimetre: the view box has the page's own size. */
+  /** A user unit is a millimeter: the view box has the page's own size. */
   @Test
-  void the_page_is_a4_and_one_unit_is_one_millimetre() throws Exception {
+  void the_page_is_a4_and_one_unit_is_one_millimeter() throws Exception {
     Element root = read(ArtworkSvg.bytes(SHEET)).getDocumentElement();
     assertThat(root.getAttribute("width")).isEqualTo("297mm");
     assertThat(root.getAttribute("height")).isEqualTo("210mm");
@@ -85,7 +85,7 @@ class ArtworkSvgTest {
   }
 
   @Test
-  void it_needs_no_colour() {
+  void it_needs_no_color() {
     String svg = new String(ArtworkSvg.bytes(SHEET), StandardCharsets.UTF_8);
     assertThat(svg.replaceAll("#(00|B0|FF)\\1\\1", "")).doesNotContain("=\"#");
   }

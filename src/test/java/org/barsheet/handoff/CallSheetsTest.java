@@ -98,15 +98,15 @@ class CallSheetsTest {
         .contains(
             // Largest 1:2 rectangle inside 1080 by 1920.
             "lamp-1 is 2 squares of the artwork wide by 4 high: hold the camera upright; of your"
-                + " 1080 × 1920 picture 960 × 1920 in the middle is used.",
-            "The backing is green: wear nothing of that colour. What you noted, #00A03C, dark green,"
+                + " 1080 × 1920 frame 960 × 1920 in the middle is used.",
+            "The backing is green: wear nothing of that color. What you noted, #00A03C, dark green,"
                 + " is too near it: wear something else.",
-            "Clap once, in the picture, at 0:05.0, 5 s before the music starts.",
+            "Clap once, in the frame, at 0:05.0, 5 s before the music starts.",
             "One file named cello.mov, as the camera recorded it.",
             // 5.5 s and two handles of 2 s; frame 143 is the clap, 9.875 s before, at 29.97.
             "Panel 2: 9.5 s with the 2 s before and after; you are seen from frame 439 of the"
                 + " clip.",
-            "Exposure, white balance and focus set by hand and left alone; 29.97 frames a second,"
+            "Exposure, white balance and focus set by hand and left alone; 29.97 fps,"
                 + " as you said, never variable.");
   }
 
@@ -125,7 +125,7 @@ class CallSheetsTest {
     assertThat(page)
         .contains("Let lamps cool", "blocks a door", "headphones")
         .contains("not a permission")
-        .contains("guardian", "check the local law and whether a licence is needed");
+        .contains("guardian", "check the local law and whether a license is needed");
   }
 
   @ParameterizedTest

@@ -74,7 +74,7 @@ class CuesCsvTest {
 
   /** The third note of glimmer is two beats after its first; a mark has no other moment. */
   @Test
-  void a_row_says_on_which_frame_the_picture_is_to_land() {
+  void a_row_says_on_which_frame_the_photograph_is_to_land() {
     List<CSVRecord> rows = rows(SampleFilm.at(FrameRate.FPS_24).sheet());
     assertThat(rows.get(1).get("frame")).isEqualTo("153");
     assertThat(rows.get(1).get("accent_frame")).isEqualTo("" + (153 + 2 * 15));

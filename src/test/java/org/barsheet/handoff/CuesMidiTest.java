@@ -71,7 +71,7 @@ class CuesMidiTest {
     }
     assertThat(said)
         .contains(
-            "music starts on film frame 60; timecode at 29.97 frames a second, drop-frame; film"
+            "music starts on film frame 60; timecode at 29.97 fps, drop-frame; film"
                 + " frame 0 is 01:00:00;00");
   }
 

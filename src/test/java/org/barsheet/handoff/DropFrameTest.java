@@ -119,7 +119,7 @@ class DropFrameTest {
     FilmSheet sheet = film(start);
     List<String> labels = labels(start, sheet.timing().lengthFrames());
     Map<String, String> files = files(sheet);
-    for (String name : List.of("quay-pictures.csv", "quay-inserts.csv", "quay-cues.csv")) {
+    for (String name : List.of("quay-frames.csv", "quay-inserts.csv", "quay-cues.csv")) {
       List<CSVRecord> rows = rows(of(files, name));
       assertThat(rows).as(name).isNotEmpty();
       for (CSVRecord row : rows) {

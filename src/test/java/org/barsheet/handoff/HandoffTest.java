@@ -30,7 +30,7 @@ class HandoffTest {
             "quay-cues.vtt",
             "quay-chapters.vtt",
             "quay-cues.mid",
-            "quay-pictures.csv",
+            "quay-frames.csv",
             "quay-inserts.csv",
             "quay.otio",
             "quay.edl",

@@ -67,7 +67,7 @@ class InsertsCsvTest {
   }
 
   /**
-   * Ten pictures, slow at the end, to 90 degrees: picture 1 stands at 19 % of them, the hand sets
+   * Ten frames, slow at the end, to 90 degrees: frame 1 stands at 19 % of them, the hand sets
    * 17.
    */
   @Test

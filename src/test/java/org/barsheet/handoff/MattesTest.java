@@ -59,7 +59,7 @@ class MattesTest {
     HandoffFile file = Mattes.files(SampleFilm.at(FrameRate.FPS_29_97_DF).sheet()).get(0);
     assertThat(matte(file).getElementsByTagName("desc").item(0).getTextContent())
         .contains("the camera moves: this is frame")
-        .contains("29.97 frames a second, drop-frame");
+        .contains("29.97 fps, drop-frame");
   }
 
   @ParameterizedTest

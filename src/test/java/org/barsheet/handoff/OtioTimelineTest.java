@@ -128,7 +128,7 @@ class OtioTimelineTest {
     assertThat(checked(SampleFilm.at(rate).sheet()))
         .extracting(track -> track.get("name").getAsString())
         .containsExactly(
-            "shots", "pictures, layer 1", "pictures, layer 2", "performers, layer 1", "guide");
+            "shots", "photographs, layer 1", "photographs, layer 2", "performers, layer 1", "guide");
   }
 
   @Test
@@ -137,13 +137,13 @@ class OtioTimelineTest {
   }
 
   @Test
-  void every_picture_is_a_clip_of_its_exposure_under_its_permanent_name() {
-    JsonObject layer = named(checked(SampleFilm.at(FrameRate.FPS_24).sheet()), "pictures, layer 1");
+  void every_photograph_is_a_clip_of_its_exposure_under_its_permanent_name() {
+    JsonObject layer = named(checked(SampleFilm.at(FrameRate.FPS_24).sheet()), "photographs, layer 1");
     JsonArray children = layer.getAsJsonArray("children");
     assertThat(child(layer, 0).get("OTIO_SCHEMA").getAsString()).isEqualTo("Gap.1");
     assertThat(child(layer, 1).get("name").getAsString()).isEqualTo("small-lamp 000");
     assertThat(child(layer, 2).get("name").getAsString()).isEqualTo("small-lamp 001");
-    assertThat(url(child(layer, 2))).isEqualTo("pictures/small-lamp%20001.png");
+    assertThat(url(child(layer, 2))).isEqualTo("photographs/small-lamp%20001.png");
     assertThat(children).hasSize(1 + 1 + 10 + 1);
   }
 
@@ -161,7 +161,7 @@ class OtioTimelineTest {
 
   /** The whole artwork is seen, 80 pixels a square: chandlers-lamp is at 1.5 across, 7.2 down. */
   @Test
-  void a_performer_s_clip_says_where_it_is_in_the_picture() {
+  void a_performer_s_clip_says_where_it_is_in_the_photograph() {
     JsonObject rect =
         checked(DemoFilm.sheet()).stream()
             .flatMap(track -> track.getAsJsonArray("children").asList().stream())
@@ -256,7 +256,7 @@ class OtioTimelineTest {
   void markers_stand_on_the_track_they_belong_to() {
     List<JsonObject> tracks = checked(SampleFilm.at(FrameRate.FPS_24).sheet());
     assertThat(markers(named(tracks, "guide"))).contains("153 glimmer 1", "243 mark A");
-    assertThat(markers(named(tracks, "pictures, layer 2"))).containsExactly("183 lamp-2 lands");
+    assertThat(markers(named(tracks, "photographs, layer 2"))).containsExactly("183 lamp-2 lands");
     assertThat(markers(named(tracks, "shots"))).isEmpty();
   }
 

@@ -71,16 +71,16 @@ class PlaceholdersTest {
   }
 
   @Test
-  void every_frame_of_the_demo_resolves_to_its_plate_and_one_picture_a_layer_or_none()
+  void every_frame_of_the_demo_resolves_to_its_plate_and_one_photograph_a_layer_or_none()
       throws IOException {
-    String table = new String(bytes(out -> PicturesCsv.write(demo, out)), StandardCharsets.UTF_8);
+    String table = new String(bytes(out -> FramesCsv.write(demo, out)), StandardCharsets.UTF_8);
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (CSVParser rows = format.parse(new StringReader(table))) {
       for (CSVRecord row : rows) {
-        assertThat(drawn).contains("pictures/" + row.get("plate") + ".png");
-        for (int layer = 1; layer <= PicturesCsv.layers(demo); layer++) {
-          String picture = row.get("layer_" + layer);
-          assertThat(picture.isEmpty() || drawn.contains("pictures/" + picture + ".png")).isTrue();
+        assertThat(drawn).contains("photographs/" + row.get("plate") + ".png");
+        for (int layer = 1; layer <= FramesCsv.layers(demo); layer++) {
+          String photograph = row.get("layer_" + layer);
+          assertThat(photograph.isEmpty() || drawn.contains("photographs/" + photograph + ".png")).isTrue();
         }
       }
     }
@@ -96,14 +96,14 @@ class PlaceholdersTest {
     assertThat(paths).hasSizeGreaterThan(300).doesNotHaveDuplicates();
   }
 
-  private static Set<List<String>> picturesSeenTogether(FilmSheet sheet) throws IOException {
-    String table = new String(bytes(out -> PicturesCsv.write(sheet, out)), StandardCharsets.UTF_8);
+  private static Set<List<String>> photographsSeenTogether(FilmSheet sheet) throws IOException {
+    String table = new String(bytes(out -> FramesCsv.write(sheet, out)), StandardCharsets.UTF_8);
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     Set<List<String>> together = new LinkedHashSet<>();
     try (CSVParser rows = format.parse(new StringReader(table))) {
       for (CSVRecord row : rows) {
         List<String> shown = new ArrayList<>();
-        for (int layer = 1; layer <= PicturesCsv.layers(sheet); layer++) {
+        for (int layer = 1; layer <= FramesCsv.layers(sheet); layer++) {
           shown.add(row.get("layer_" + layer));
         }
         shown.remove("");
@@ -133,19 +133,19 @@ class PlaceholdersTest {
     Map<String, HandoffFile> files = new HashMap<>();
     Placeholders.files(sheet).forEach(file -> files.put(file.path(), file));
     Map<String, int[]> drawings = new HashMap<>();
-    Set<List<String>> together = picturesSeenTogether(sheet);
+    Set<List<String>> together = photographsSeenTogether(sheet);
     assertThat(together).isNotEmpty();
     for (List<String> shown : together) {
       List<int[]> layers = new ArrayList<>();
       for (String name : shown) {
-        layers.add(drawings.computeIfAbsent(name, picture -> drawn(files, picture)));
+        layers.add(drawings.computeIfAbsent(name, photograph -> drawn(files, photograph)));
       }
       assertThat(disagreeing(layers.get(0), layers.get(1))).as("%s", shown).isZero();
     }
   }
 
-  private static int[] drawn(Map<String, HandoffFile> files, String picture) {
-    HandoffFile file = Objects.requireNonNull(files.get("pictures/" + picture + ".png"), picture);
+  private static int[] drawn(Map<String, HandoffFile> files, String photograph) {
+    HandoffFile file = Objects.requireNonNull(files.get("photographs/" + photograph + ".png"), photograph);
     try {
       return everyFourth(image(bytes(file.content()::writeTo)));
     } catch (IOException unreadable) {
@@ -155,10 +155,10 @@ class PlaceholdersTest {
 
   /** Every fourth pixel of every fourth row: the thinnest line is four pixels wide. */
   private static int[] everyFourth(BufferedImage image) {
-    int wide = image.getWidth() / 4;
-    int[] pixels = new int[wide * (image.getHeight() / 4)];
+    int width = image.getWidth() / 4;
+    int[] pixels = new int[width * (image.getHeight() / 4)];
     for (int i = 0; i < pixels.length; i++) {
-      pixels[i] = image.getRGB(4 * (i % wide), 4 * (i / wide));
+      pixels[i] = image.getRGB(4 * (i % width), 4 * (i / width));
     }
     return pixels;
   }
@@ -173,13 +173,13 @@ class PlaceholdersTest {
   }
 
   @Test
-  void every_picture_of_the_timeline_is_drawn_under_the_name_it_has_there() {
+  void every_photograph_of_the_timeline_is_drawn_under_the_name_it_has_there() {
     byte[] otio = bytes(out -> OtioTimeline.write(demo, "guide.wav", out));
     List<String> urls = new ArrayList<>();
     collect(JsonParser.parseString(new String(otio, StandardCharsets.UTF_8)), urls);
-    List<String> pictures = urls.stream().filter(url -> url.startsWith("pictures/")).toList();
-    assertThat(pictures).hasSizeGreaterThan(300);
-    assertThat(pictures).allMatch(url -> drawn.contains(url.replace("%20", " ")));
+    List<String> photographs = urls.stream().filter(url -> url.startsWith("photographs/")).toList();
+    assertThat(photographs).hasSizeGreaterThan(300);
+    assertThat(photographs).allMatch(url -> drawn.contains(url.replace("%20", " ")));
   }
 
   private static void collect(JsonElement element, List<String> urls) {
@@ -196,8 +196,8 @@ class PlaceholdersTest {
 
   @Test
   void a_placeholder_has_the_film_s_size_and_differs_from_the_next() throws IOException {
-    BufferedImage one = image(png(demo, "pictures/bakers-lamp 014.png"));
-    BufferedImage next = image(png(demo, "pictures/bakers-lamp 015.png"));
+    BufferedImage one = image(png(demo, "photographs/bakers-lamp 014.png"));
+    BufferedImage next = image(png(demo, "photographs/bakers-lamp 015.png"));
     assertThat(one.getWidth()).isEqualTo(1920);
     assertThat(one.getHeight()).isEqualTo(1080);
     assertThat(pixels(one)).isNotEqualTo(pixels(next));
@@ -205,11 +205,11 @@ class PlaceholdersTest {
 
   /** Two layers lie over the plate and beside one another. */
   @Test
-  void the_pictures_of_a_layer_are_clear_outside_their_own_part_of_the_frame() throws IOException {
-    BufferedImage lamp = image(png(demo, "pictures/bakers-lamp 014.png"));
+  void the_photographs_of_a_layer_are_clear_outside_their_own_part_of_the_frame() throws IOException {
+    BufferedImage lamp = image(png(demo, "photographs/bakers-lamp 014.png"));
     assertThat(lamp.getRGB(1900, 500) >>> 24).isZero();
     assertThat(lamp.getRGB(500, 500) >>> 24).isEqualTo(255);
-    BufferedImage plate = image(png(demo, "pictures/panel 4 plate.png"));
+    BufferedImage plate = image(png(demo, "photographs/panel 4 plate.png"));
     assertThat(plate.getRGB(1900, 500) >>> 24).isEqualTo(255);
   }
 
@@ -225,7 +225,7 @@ class PlaceholdersTest {
   void a_photograph_is_told_from_a_placeholder(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("bakers-lamp 014.png");
     assertThat(Placeholders.mayStandAt(file)).isTrue();
-    Files.write(file, png(demo, "pictures/bakers-lamp 014.png"));
+    Files.write(file, png(demo, "photographs/bakers-lamp 014.png"));
     assertThat(Placeholders.mayStandAt(file)).isTrue();
     ImageIO.write(new BufferedImage(4, 4, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
     assertThat(Placeholders.mayStandAt(file)).isFalse();
@@ -239,7 +239,7 @@ class PlaceholdersTest {
     FilmSheet sheet = SampleFilm.at(FrameRate.FPS_24).saying(text).sheet();
     List<HandoffFile> files = Placeholders.files(sheet);
     assertThat(files).extracting(HandoffFile::path).doesNotHaveDuplicates().hasSize(3 + 11);
-    assertThat(files).allMatch(file -> file.path().matches("pictures/[^/\\\\]+\\.png"));
+    assertThat(files).allMatch(file -> file.path().matches("photographs/[^/\\\\]+\\.png"));
     assertThat(image(bytes(files.get(0).content()::writeTo)).getWidth()).isEqualTo(1920);
   }
 }

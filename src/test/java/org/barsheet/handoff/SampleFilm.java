@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.align.PictureRun;
+import org.barsheet.align.PhotographRun;
 import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
@@ -21,7 +21,7 @@ import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.OpeningState;
-import org.barsheet.exposure.Picture;
+import org.barsheet.exposure.Photograph;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
@@ -55,7 +55,7 @@ import org.barsheet.timing.TempoReport;
 import org.barsheet.timing.TimingSheet;
 
 /**
- * A small film laid out by hand: eight bars of 3/4 at 96 beats a minute, from bar 5 at 80, with a
+ * A small film laid out by hand: eight bars of 3/4 at 96 bpm, from bar 5 at 80, with a
  * pickup of one beat and the music 2 s after the first frame; three panels, the second with two
  * reveals at once. Texts a person may type can be replaced by hostile ones.
  */
@@ -163,7 +163,7 @@ public final class SampleFilm {
             rate,
             Timecode.parse(rate, firstFrame),
             Seconds.of(2),
-            Film.MusicFrom.TICK_0,
+            Film.MusicFrom.START_OF_FILE,
             2,
             0,
             12,
@@ -230,11 +230,11 @@ public final class SampleFilm {
         WHERE);
   }
 
-  private Reveal reveal(String opening, int pictures) {
+  private Reveal reveal(String opening, int photographs) {
     return new Reveal(
         named(opening),
         Reveal.Way.OPENS,
-        pictures,
+        photographs,
         2,
         Slow.END,
         Reveal.EvenIn.ANGLE,
@@ -285,8 +285,8 @@ public final class SampleFilm {
             cue.accentFrame(),
             cue.accentFrame(),
             Optional.empty(),
-            PictureRun.waysToShow(reveal));
-    return new Shot.Landing(room, PictureRun.asAsked(reveal));
+            PhotographRun.waysToShow(reveal));
+    return new Shot.Landing(room, PhotographRun.asAsked(reveal));
   }
 
   private Shot shot(int index, Plan plan, Cue cue, FrameSpan frames, List<Shot.Landing> landings) {
@@ -309,16 +309,16 @@ public final class SampleFilm {
     return List.of(planned(plan, shot, 0, 10), planned(plan, shot, 1, 5));
   }
 
-  private PlannedReveal planned(Plan plan, Shot shot, int index, int pictures) {
+  private PlannedReveal planned(Plan plan, Shot shot, int index, int photographs) {
     long lands = shot.reveals().get(index).room().landsFrame();
-    long firstGap = lands - 2L * (pictures - 1);
+    long firstGap = lands - 2L * (photographs - 1);
     List<Exposure> exposures = new ArrayList<>();
     exposures.add(exposure(shot.frames().start(), firstGap, 0, 0));
-    for (int k = 1; k <= pictures; k++) {
+    for (int k = 1; k <= photographs; k++) {
       long start = firstGap + 2L * (k - 1);
-      long end = k == pictures ? shot.frames().endExclusive() : start + 2;
+      long end = k == photographs ? shot.frames().endExclusive() : start + 2;
       exposures.add(
-          exposure(start, end, k * 10 / pictures, Slow.END.progress((double) k / pictures)));
+          exposure(start, end, k * 10 / photographs, Slow.END.progress((double) k / photographs)));
     }
     long half =
         exposures.stream()
@@ -342,9 +342,9 @@ public final class SampleFilm {
         Optional.empty());
   }
 
-  private Exposure exposure(long start, long end, int picture, double progress) {
+  private Exposure exposure(long start, long end, int photograph, double progress) {
     return new Exposure(
-        new FrameSpan(start, end), new Picture(named("small-lamp"), picture), progress);
+        new FrameSpan(start, end), new Photograph(named("small-lamp"), photograph), progress);
   }
 
   private Movement movement(Plan plan) {

@@ -86,9 +86,9 @@ class TimingJsonTest {
         .contains("\"startSeconds\":{\"exact\":\"5/8\",\"decimal\":0.625},\"startFrame\":63");
   }
 
-  /** Two beats of 5/8 s after its first note, at 24 frames a second. */
+  /** Two beats of 5/8 s after its first note, at 24 fps. */
   @Test
-  void says_of_a_cue_which_note_a_picture_lands_on() {
+  void says_of_a_cue_which_note_a_photograph_lands_on() {
     String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());
     assertThat(json.replaceAll("\\s+", ""))
         .contains(
@@ -122,13 +122,13 @@ class TimingJsonTest {
                 + "\"barLater\":{\"exact\":\"0\",\"decimal\":0},");
   }
 
-  /** Slow at the end, picture 1 of 10 stands at 90 · (1 − 0.9²) = 17.1 degrees, set to the half. */
+  /** Slow at the end, photograph 1 of 10 stands at 90 · (1 − 0.9²) = 17.1 degrees, set to the half. */
   @Test
-  void says_what_the_hand_sets_for_each_picture() {
+  void says_what_the_hand_sets_for_each_photograph() {
     String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());
     assertThat(json.replaceAll("\\s+", ""))
         .contains("\"unit\":\"deg\",\"slow\":\"end\",\"evenIn\":\"angle\"")
-        .contains("\"picture\":\"small-lamp001\",\"progress\":0.19,\"set\":17,");
+        .contains("\"photograph\":\"small-lamp001\",\"progress\":0.19,\"set\":17,");
   }
 
   @Test
@@ -161,10 +161,10 @@ class TimingJsonTest {
         .extracting(LaidFilm.LaidCue::at)
         .containsExactlyElementsOf(sheet.timing().cues().stream().map(cue -> cue.at()).toList());
     assertThat(earlier.shots().get(1).reveals().get(1).exposures())
-        .extracting(LaidFilm.LaidExposure::picture)
+        .extracting(LaidFilm.LaidExposure::photograph)
         .containsExactlyElementsOf(
             sheet.reveals().get(1).exposures().stream()
-                .map(exposure -> exposure.picture().name())
+                .map(exposure -> exposure.photograph().name())
                 .toList());
   }
 

@@ -41,7 +41,7 @@ class VttTest {
             """
             WEBVTT
 
-            NOTE Times run from the film's first frame; timecode at 24 frames a second, \
+            NOTE Times run from the film's first frame; timecode at 24 fps, \
             non-drop-frame; film frame 0 is 01:00:00:00
 
             bar-1
@@ -111,9 +111,9 @@ class VttTest {
   void the_rate_and_drop_frame_are_stated() {
     FilmSheet sheet = SampleFilm.at(FrameRate.FPS_59_94_DF).from("10:00:00;00").sheet();
     assertThat(cues(sheet).notes().get(0))
-        .contains("59.94 frames a second, drop-frame")
+        .contains("59.94 fps, drop-frame")
         .contains("10:00:00;00");
-    assertThat(chapters(sheet).notes().get(0)).contains("59.94 frames a second, drop-frame");
+    assertThat(chapters(sheet).notes().get(0)).contains("59.94 fps, drop-frame");
   }
 
   @ParameterizedTest

@@ -24,6 +24,14 @@ class NearestTest {
   }
 
   @Test
+  void another_name_of_the_thing_is_known_for_what_it_is() {
+    assertThat(Nearest.to("pictures", List.of("opening", "photographs", "shown")))
+        .contains("photographs");
+    assertThat(Nearest.to("Size", List.of("pop", "frame-size"))).contains("frame-size");
+    assertThat(Nearest.to("pictures", KNOWN)).isEmpty();
+  }
+
+  @Test
   void a_word_unlike_all_others_is_near_none() {
     assertThat(Nearest.to("harbour", KNOWN)).isEmpty();
     assertThat(Nearest.to("x", KNOWN)).isEmpty();

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Which note of a motif the picture lands on. */
+/** Which note of a motif the photograph lands on. */
 class AccentTest {
 
   @ParameterizedTest

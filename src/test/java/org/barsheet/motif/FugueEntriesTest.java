@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The entries of the subject of J. S. Bach's fugue in C minor, The Well-Tempered Clavier I, BWV
- * 847, typed from the public-domain score, at the bars where printed analyses give them. The voices
+ * 847, typed from the public-domain score, at the bars where printed analyzes give them. The voices
  * around them are scales of our own.
  */
 class FugueEntriesTest {

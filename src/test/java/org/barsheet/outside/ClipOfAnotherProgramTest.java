@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clips.ClipReader;
 import org.barsheet.clips.UnreadableClipException;
 import org.barsheet.clock.Seconds;
@@ -22,10 +22,10 @@ class ClipOfAnotherProgramTest {
     String source = "testsrc=size=320x240:rate=30000/1001:duration=2";
     OutsideProgram.output(
         "ffmpeg", "-v", "error", "-f", "lavfi", "-i", source, "-c:v", "mpeg4", file.toString());
-    Picture picture = ClipReader.read(file).picture().orElseThrow();
-    assertThat(picture.frames()).isEqualTo(60);
-    assertThat(picture.frameDuration()).isEqualTo(Seconds.of(1001, 30_000));
-    assertThat(picture.width()).isEqualTo(320);
-    assertThat(picture.height()).isEqualTo(240);
+    Video video = ClipReader.read(file).video().orElseThrow();
+    assertThat(video.frames()).isEqualTo(60);
+    assertThat(video.frameDuration()).isEqualTo(Seconds.of(1001, 30_000));
+    assertThat(video.width()).isEqualTo(320);
+    assertThat(video.height()).isEqualTo(240);
   }
 }

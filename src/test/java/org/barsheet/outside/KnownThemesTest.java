@@ -60,7 +60,7 @@ class KnownThemesTest {
 
   /**
    * Fugue in C major, BWV 846, which follows a prelude of 35 bars in this file: the 23 whole
-   * entries of its subject with the bars and voices (soprano 2 to bass 5) that analyses give.
+   * entries of its subject with the bars and voices (soprano 2 to bass 5) that analyzes give.
    */
   @Test
   void every_entry_of_a_fugue_in_four_voices_is_found_in_its_bar_and_voice() {

@@ -28,17 +28,17 @@ class PanelTableTest {
       score: quay.mid
       film: {frame-rate: 24}
       motifs: {glimmer: {notes: C5/4 E5/4}}
-      openings: {lamp: {left: 1, top: 1, wide: 2, high: 2, iris: 100 %}}
+      openings: {lamp: {left: 1, top: 1, width: 2, height: 2, iris: 100 %}}
       performers: {cello: {}, flute: {}}
       panels: panels.csv
       """;
 
   private static final String TABLE =
       """
-      panel,action,cue,field,opening,pictures,performer,seen-in,mood
+      panel,action,cue,field,opening,photographs,performer,seen-in,mood
       1,"Fog, then light",,whole,,,,,calm
       1.10,"The ""big"" lamp
-      is lit",glimmer 1,left 1 top 2 wide 4,lamp,9,cello,lamp,
+      is lit",glimmer 1,left 1 top 2 width 4,lamp,9,cello,lamp,
 
       ,,,,lamp,5,flute,lamp,
       12A,Dawn,bar 40,,,,,,
@@ -75,7 +75,7 @@ class PanelTableTest {
     assertThat(panels.get(0).action()).isEqualTo("Fog, then light");
     Panel lamp = panels.get(1);
     assertThat(lamp.action()).isEqualTo("The \"big\" lamp is lit");
-    assertThat(lamp.reveals()).extracting(Reveal::pictures).containsExactly(9, 5);
+    assertThat(lamp.reveals()).extracting(Reveal::photographs).containsExactly(9, 5);
     assertThat(lamp.appears())
         .containsExactly(new Panel.Appears("cello", "lamp"), new Panel.Appears("flute", "lamp"));
     assertThat(lamp.where().position()).isEqualTo("line 3");

@@ -272,7 +272,7 @@ class PlanBookTest {
     change(
         changed -> {
           cell(changed, "Film", setting(changed, "Film", "tail"), 1).setCellValue("2");
-          cell(changed, "Film", setting(changed, "Film", "size"), 0).setCellValue("sise");
+          cell(changed, "Film", setting(changed, "Film", "frame-size"), 0).setCellValue("sise");
           cell(changed, "Panels", 0, column(changed, "Panels", "length")).setCellValue("lenght");
           cell(changed, "Panels", 2, column(changed, "Panels", "cue")).setCellValue("glimmer #3");
           Cell opening = cell(changed, "Panels", 2, column(changed, "Panels", "opening"));

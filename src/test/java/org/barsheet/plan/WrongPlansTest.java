@@ -20,14 +20,24 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every case of {@code wrong-plans.txt}: a plan, and everything a person is told about it. */
+/**
+ * Every case of {@code wrong-plans.txt}: a plan, and everything a person is told about it. With
+ * {@code -Dgolden=write} what is told is written anew, to be read before it is kept.
+ */
 class WrongPlansTest {
+
+  private static final Path SOURCE =
+      Path.of("src/test/resources/org/barsheet/plan/wrong-plans.txt").toAbsolutePath();
 
   private static final String TOLD = "--- is told:\n";
 
   @TempDir private Path folder;
 
   record Case(String name, String plan, String told) {
+    String whole(String answer) {
+      return "=== " + name + "\n" + plan + TOLD + answer + "\n";
+    }
+
     @Override
     public String toString() {
       return name;
@@ -56,7 +66,12 @@ class WrongPlansTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("cases")
   void a_wrong_plan_is_told_what_is_wrong_where_and_what_to_do(Case one) throws IOException {
-    assertThat(told(one.plan())).isEqualTo(one.told());
+    String told = told(one.plan());
+    if ("write".equals(System.getProperty("golden"))) {
+      String all = Files.readString(SOURCE, StandardCharsets.UTF_8);
+      Files.writeString(SOURCE, all.replace(one.whole(one.told()), one.whole(told)));
+    }
+    assertThat(told).isEqualTo(one.told());
   }
 
   @Test

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 class DemoSheetsTest {
 
   /** Taken of the sheets by hand for the README. */
-  private static final Set<String> PICTURES_OF_README =
+  private static final Set<String> PHOTOGRAPHS_OF_README =
       Set.of("exposure-page.png", "review-page.png");
 
   @Test
@@ -39,7 +39,7 @@ class DemoSheetsTest {
       }
     }
     Set<String> expected = names(folder);
-    expected.addAll(PICTURES_OF_README);
+    expected.addAll(PHOTOGRAPHS_OF_README);
     assertThat(names(Path.of("sheets"))).isEqualTo(expected);
   }
 

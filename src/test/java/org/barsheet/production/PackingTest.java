@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PackingTest {
 
   private static final String PANEL =
-      "panels:\n  - {panel: 1, action: The first lamp, cue: bar 1, picture: drawings/1.png}\n";
+      "panels:\n  - {panel: 1, action: The first lamp, cue: bar 1, drawing: drawings/1.png}\n";
 
   @TempDir Path folder;
 
@@ -55,18 +55,18 @@ class PackingTest {
   void of_the_sheets_folder_goes_in_what_make_writes_and_the_photographs() throws IOException {
     Path plan = plan("");
     Path sheets = Files.createDirectories(folder.resolve("elsewhere"));
-    Files.createDirectories(sheets.resolve("pictures"));
+    Files.createDirectories(sheets.resolve("photographs"));
     for (String name :
         List.of("timing.json.bak", "quay-kept-2.xlsx", "quay-notes.csv", "quay-guide.wav")) {
       Files.writeString(sheets.resolve(name), "");
     }
-    Files.writeString(sheets.resolve("pictures/panel 1 plate.png"), "taken");
-    Files.writeString(sheets.resolve("pictures/party.png"), "not of this film");
+    Files.writeString(sheets.resolve("photographs/panel 1 plate.png"), "taken");
+    Files.writeString(sheets.resolve("photographs/party.png"), "not of this film");
     assertThat(Production.pack(plan, sheets, zip).files())
         .containsExactly(
             "case.mid",
             "drawings/1.png",
-            "quay-sheets/pictures/panel 1 plate.png",
+            "quay-sheets/photographs/panel 1 plate.png",
             "quay-sheets/quay-guide.wav",
             "quay-sheets/quay-kept-2.xlsx",
             "quay-sheets/quay-notes.csv",

@@ -19,7 +19,7 @@ class PlacedTest {
   void placeholders_are_drawn_again_and_photographs_stay(@TempDir Path folder) throws IOException {
     FilmSheet film = SampleFilm.at(FrameRate.FPS_24).sheet();
     assertThat(place(film, folder).drawn()).hasSize(14);
-    Path photograph = folder.resolve("pictures/small-lamp 007.png");
+    Path photograph = folder.resolve("photographs/small-lamp 007.png");
     Files.writeString(photograph, "a photograph");
     Placed again = place(film, folder);
     assertThat(again.drawn()).hasSize(13);
@@ -31,17 +31,17 @@ class PlacedTest {
   void a_photograph_saved_while_placeholders_are_drawn_stays(@TempDir Path folder)
       throws IOException {
     FilmSheet film = SampleFilm.at(FrameRate.FPS_24).sheet();
-    Path photograph = folder.resolve("pictures/small-lamp 007.png");
+    Path photograph = folder.resolve("photographs/small-lamp 007.png");
     try (OutputFolder out = OutputFolder.open(folder)) {
       Placed placed = Placed.into(out, Placeholders.files(film));
-      Files.createDirectories(folder.resolve("pictures"));
+      Files.createDirectories(folder.resolve("photographs"));
       Files.writeString(photograph, "a photograph");
       Placed published = placed.published(out.publish());
       assertThat(published.drawn()).hasSize(13).doesNotContain(photograph);
       assertThat(published.photographs()).containsExactly(photograph);
     }
     assertThat(photograph).hasContent("a photograph");
-    try (var files = Files.list(folder.resolve("pictures"))) {
+    try (var files = Files.list(folder.resolve("photographs"))) {
       assertThat(files).hasSize(14);
     }
   }

@@ -32,12 +32,12 @@ record TwoPlans(Path folder) {
         film: {frame-rate: 24}
         artwork: {square: 1 in, squares: 24x13.5, models: {lamp: {enlarged: 3}}}
         openings:
-          lamp-1: {left: 3, top: 7, wide: 2, high: 4, model: lamp, hinge: left, to: 90 deg}
+          lamp-1: {left: 3, top: 7, width: 2, height: 4, model: lamp, hinge: left, to: 90 deg}
         performers:
           cello: {}
         panels:
           - {panel: 1, action: Fog}
-          - {panel: 2, action: A lamp, cue: %s, reveals: {opening: lamp-1, pictures: 6}}
+          - {panel: 2, action: A lamp, cue: %s, reveals: {opening: lamp-1, photographs: 6}}
         """
         .formatted(Path.of("scores", "lamplighters-quay.mid").toAbsolutePath(), cue);
   }

@@ -59,7 +59,7 @@ class ViewerNotesTest {
         .extracting(Finding::sentence)
         .containsExactly("a viewer notes: =more fog", "a viewer notes: Too \"early\", I think");
     Finding second = notes.get(1);
-    assertThat(second.severity()).isEqualTo(Severity.NOTE);
+    assertThat(second.severity()).isEqualTo(Severity.REMARK);
     assertThat(second.panel()).isEqualTo("2");
     assertThat(second.frame()).hasValue(400);
     assertThat(second.place()).startsWith("bar 5");
@@ -106,7 +106,7 @@ class ViewerNotesTest {
             .filter(finding -> finding.sentence().contains("-notes"))
             .toList();
     assertThat(told).hasSize(1);
-    assertThat(told.get(0).severity()).isEqualTo(Severity.NOTE);
+    assertThat(told.get(0).severity()).isEqualTo(Severity.REMARK);
     assertThat(told.get(0).sentence())
         .startsWith("quay-notes" + ending + " is passed over: " + (where == null ? "" : where))
         .contains(sentence);

@@ -55,9 +55,9 @@ class TempoAdviceTest {
   /** Every eighth of a frame tried one by one, in decimal arithmetic. */
   @ParameterizedTest
   @CsvSource({"100, 4, 24, 2", "63, 3, 40, 2", "144, 4, 17, 3", "92, 2, 100, 1", "240, 4, 9, 2"})
-  void brute_force_agrees(int bpm, int beatsInBar, int bars, int framesPerPicture) {
+  void brute_force_agrees(int bpm, int beatsInBar, int bars, int framesPerPhotograph) {
     List<TempoAdvice> advice =
-        TempoAdvice.near(piece(bpm, beatsInBar, bars), RATE, framesPerPicture);
+        TempoAdvice.near(piece(bpm, beatsInBar, bars), RATE, framesPerPhotograph);
     int found = 0;
     for (int eighths = 1; eighths < 400; eighths++) {
       BigDecimal frames = new BigDecimal(eighths).divide(new BigDecimal(8));
@@ -70,7 +70,7 @@ class TempoAdviceTest {
       for (int bar = 0; bar < bars; bar++) {
         BigDecimal exact = frames.multiply(new BigDecimal(bar * beatsInBar));
         long frame = exact.setScale(0, RoundingMode.HALF_UP).longValueExact();
-        onGrid += frame % framesPerPicture == 0 ? 1 : 0;
+        onGrid += frame % framesPerPhotograph == 0 ? 1 : 0;
       }
       long wanted = eighths;
       assertThat(advice)

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.clips.ClipFacts;
-import org.barsheet.clips.ClipFacts.Picture;
+import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
@@ -54,11 +54,11 @@ class ClipCheckTest {
   }
 
   private static ReceivedClip clip(FrameRate said, long frames, Seconds frame, boolean steady) {
-    return clip(said, new Picture(frames, frame.times(frames), steady, 1080, 1920));
+    return clip(said, new Video(frames, frame.times(frames), steady, 1080, 1920));
   }
 
-  private static ReceivedClip clip(FrameRate said, Picture picture) {
-    ClipFacts facts = new ClipFacts(picture.length(), Optional.of(picture), Optional.empty());
+  private static ReceivedClip clip(FrameRate said, Video video) {
+    ClipFacts facts = new ClipFacts(video.length(), Optional.of(video), Optional.empty());
     return ReceivedClip.received(performer(said), facts);
   }
 
@@ -73,7 +73,7 @@ class ClipCheckTest {
         .toList();
   }
 
-  /** At 25 frames a second it is seen until 17 s after the clap: frame 550, 600 with the handle. */
+  /** At 25 fps it is seen until 17 s after the clap: frame 550, 600 with the handle. */
   @Test
   void a_clip_long_enough_with_its_handles_is_usable() {
     assertThat(told(clip(FrameRate.FPS_25, 600, Seconds.of(1, 25), true))).isEmpty();
@@ -93,13 +93,13 @@ class ClipCheckTest {
   @Test
   void a_clip_that_ends_too_soon_is_told_in_its_own_frames() {
     assertThat(told(clip(FrameRate.FPS_25, 590, Seconds.of(1, 25), true)))
-        .containsExactly("NOTE cello.mov ends 10 frames before its handle would");
+        .containsExactly("REMARK cello.mov ends 10 frames before its handle would");
     assertThat(told(clip(FrameRate.FPS_25, 549, Seconds.of(1, 25), true)))
         .containsExactly("ERROR cello.mov is 1 frame too short");
   }
 
   /**
-   * 30 where 29.97 was said: 0.02997 frames a second, over the 17 s from the clap to the last
+   * 30 where 29.97 was said: 0.02997 fps, over the 17 s from the clap to the last
    * frame.
    */
   @Test
@@ -108,7 +108,7 @@ class ClipCheckTest {
     assertThat(clip.asReceived().clipRate()).contains(FrameRate.FPS_30);
     assertThat(told(clip))
         .containsExactly(
-            "WARNING cello.mov has 30 frames a second, not 29.97 as the plan says: the difference"
+            "WARNING cello.mov has 30 fps, not 29.97 as the plan says: the difference"
                 + " grows to 1 frame of the clip; the file's own rate is used");
   }
 
@@ -135,8 +135,8 @@ class ClipCheckTest {
   }
 
   private static List<String> atEnd(Performer who, long frames, FilmClock film, Appearance seen) {
-    Picture picture = new Picture(frames, Seconds.of(frames, 24), true, 1080, 1920);
-    ClipFacts facts = new ClipFacts(picture.length(), Optional.of(picture), Optional.empty());
+    Video video = new Video(frames, Seconds.of(frames, 24), true, 1080, 1920);
+    ClipFacts facts = new ClipFacts(video.length(), Optional.of(video), Optional.empty());
     return ClipCheck.ofAppearance(ReceivedClip.received(who, facts), film, seen).stream()
         .map(ClipFault::sentence)
         .filter(sentence -> !sentence.contains("begins"))
@@ -150,25 +150,25 @@ class ClipCheckTest {
           .contains(
               "WARNING cello.mov has "
                   + rate
-                  + ".000 frames a second, which no film here has: which of them belong to the film"
+                  + ".000 fps, which no film here has: which of them belong to the film"
                   + " is not known");
     }
   }
 
   @Test
   void a_clip_that_lies_where_the_opening_stands_is_told() {
-    Picture lying = new Picture(600, Seconds.of(24), true, 1920, 1080);
+    Video lying = new Video(600, Seconds.of(24), true, 1920, 1080);
     assertThat(told(clip(FrameRate.FPS_25, lying)))
         .containsExactly(
-            "NOTE cello.mov is 1920x1080 pixels, not 1080x1920 as the plan says",
+            "REMARK cello.mov is 1920x1080 pixels, not 1080x1920 as the plan says",
             "WARNING cello.mov lies, but lamp-1 is higher than wide");
   }
 
   @Test
-  void a_clip_without_a_picture_and_one_that_cannot_be_read_are_told() {
+  void a_clip_without_a_video_and_one_that_cannot_be_read_are_told() {
     ClipFacts sound = new ClipFacts(Seconds.of(60), Optional.empty(), Optional.empty());
     assertThat(told(ReceivedClip.received(performer(FrameRate.FPS_25), sound)))
-        .containsExactly("WARNING cello.mov has sound but no picture");
+        .containsExactly("WARNING cello.mov has sound but no video");
     assertThat(
             told(
                 ReceivedClip.unreadable(

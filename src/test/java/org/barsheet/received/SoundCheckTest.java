@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * A bar lasts 4 s, the music starts 2 s after the film, which begins at 01:00:00:00 and has 24
- * frames a second. The cello plays from bar 2 (6 s) to the end of bar 5 (22 s).
+ * fps. The cello plays from bar 2 (6 s) to the end of bar 5 (22 s).
  */
 class SoundCheckTest {
 
@@ -106,7 +106,7 @@ class SoundCheckTest {
   @Test
   void a_take_that_does_not_say_when_it_begins_is_held_against_the_part_s_length() {
     String unknown =
-        "NOTE take.wav does not say when it begins: where it lies in the film is not known";
+        "REMARK take.wav does not say when it begins: where it lies in the film is not known";
     assertThat(told(Came.lasting(16))).containsExactly(unknown);
     assertThat(told(Came.lasting(15)))
         .containsExactly(
@@ -120,7 +120,7 @@ class SoundCheckTest {
   void a_time_of_day_is_no_time_of_the_film() {
     assertThat(told(Came.lasting(60).from(Seconds.of(51_790))))
         .containsExactly(
-            "NOTE take.wav begins at a time of day, not at one of the film's timecode: where it"
+            "REMARK take.wav begins at a time of day, not at one of the film's timecode: where it"
                 + " lies in the film is not known");
   }
 
@@ -147,7 +147,7 @@ class SoundCheckTest {
             "WARNING take.wav has 48048 samples a second, not 48000: laid in as it is, it comes 1"
                 + " frame of the film late at the end of the part");
     assertThat(told(Came.lasting(24).from(HOUR).at(48_001)))
-        .containsExactly("NOTE take.wav has 48001 samples a second, not 48000");
+        .containsExactly("REMARK take.wav has 48001 samples a second, not 48000");
   }
 
   @Test

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** How a panel's drawing goes into the page. */
 class PageDrawingTest {
 
-  /** A picture that no format can make small. */
+  /** A drawing that no format can make small. */
   private static byte[] noise(int width, int height, String format) throws IOException {
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     Random random = new Random(3);
@@ -74,7 +74,7 @@ class PageDrawingTest {
   }
 
   @Test
-  void what_is_no_picture_is_left_out() throws IOException {
+  void what_is_no_drawing_is_left_out() throws IOException {
     byte[] page = "<html><script>alert(1)</script>".getBytes(StandardCharsets.UTF_8);
     assertThat(PageDrawing.of(page, 100_000, 100_000)).isEmpty();
     assertThat(PageDrawing.of(new byte[0], 100_000, 100_000)).isEmpty();

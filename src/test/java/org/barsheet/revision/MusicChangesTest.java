@@ -50,7 +50,7 @@ class MusicChangesTest {
         MusicChanges.between(music(500_000, 60, 61, 62), music(600_000, 60, 61, 62));
     assertThat(sentences(changes))
         .containsExactly(
-            "bars 1 to 3: the same notes, slower (100 beats a minute, was 120), 1.200 s longer");
+            "bars 1 to 3: the same notes, slower (100 bpm, was 120), 1.200 s longer");
   }
 
   @Test

@@ -16,8 +16,8 @@ import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Reveal.Lands;
 import org.barsheet.plan.Shoot;
 import org.barsheet.plan.Slow;
-import org.barsheet.shooting.SetUp.Plate;
-import org.barsheet.shooting.SetUp.Standing;
+import org.barsheet.shooting.Setup.Plate;
+import org.barsheet.shooting.Setup.Standing;
 import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;
@@ -44,13 +44,13 @@ class ShootingPlanTest {
     return FilmPlanner.complete(plan.time(), List.of()).shooting();
   }
 
-  private static Reveal evenly(String opening, int pictures) {
-    return reveal(opening, pictures, 2, Lands.FULLY_OPEN, Slow.NONE);
+  private static Reveal evenly(String opening, int photographs) {
+    return reveal(opening, photographs, 2, Lands.FULLY_OPEN, Slow.NONE);
   }
 
   private static List<List<String>> movements(ShootingPlan shooting) {
-    return shooting.setUps().stream()
-        .map(setUp -> setUp.runs().stream().map(run -> run.movement().name()).toList())
+    return shooting.setups().stream()
+        .map(setup -> setup.runs().stream().map(run -> run.movement().name()).toList())
         .toList();
   }
 
@@ -63,19 +63,19 @@ class ShootingPlanTest {
                 .panel("glimmer 3", "", List.of(evenly("lamp-2", 30))));
     assertThat(movements(shooting)).containsExactly(List.of("small-lamp"));
     assertThat(shooting.moved()).isEqualTo(30);
-    assertThat(shooting.setUps().get(0).runs().get(0).panels()).containsExactly("2", "3");
+    assertThat(shooting.setups().get(0).runs().get(0).panels()).containsExactly("2", "3");
   }
 
   @Test
-  void every_movement_has_its_plates_and_the_closed_one_is_picture_0() {
+  void every_movement_has_its_plates_and_the_closed_one_is_photograph_0() {
     ShootingPlan shooting = shooting(plan().panel("glimmer 1", "", List.of(evenly("lamp-1", 20))));
-    assertThat(shooting.setUps().get(0).runs().get(0).plates())
+    assertThat(shooting.setups().get(0).runs().get(0).plates())
         .containsExactly(
             new Plate(Plate.Kind.CLOSED, "small-lamp 000"),
             new Plate(Plate.Kind.OPEN, "small-lamp open"),
             new Plate(Plate.Kind.CLEAN, "small-lamp clean"));
-    assertThat(shooting.setUps().get(0).pictures()).isEqualTo(23);
-    // The picture of the artwork at rest is a plate too.
+    assertThat(shooting.setups().get(0).photographs()).isEqualTo(23);
+    // The photograph of the artwork at rest is a plate too.
     assertThat(shooting.plates()).isEqualTo(3 + 1);
   }
 
@@ -86,8 +86,8 @@ class ShootingPlanTest {
             plan()
                 .panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))
                 .panel("glimmer 3", "", List.of(reveal("lamp-2", 20, 2))));
-    assertThat(shooting.setUps()).extracting(SetUp::closedAgain).containsExactly(false, true);
-    assertThat(shooting.setUps().get(1).openBefore()).containsExactly("lamp-1");
+    assertThat(shooting.setups()).extracting(Setup::closedAgain).containsExactly(false, true);
+    assertThat(shooting.setups().get(1).openBefore()).containsExactly("lamp-1");
   }
 
   /** In panel 2 the hatch stands open beside the moving gate only if it opened before. */
@@ -101,23 +101,23 @@ class ShootingPlanTest {
                 .panel("glimmer 3", "", List.of(evenly("gate", 10)))
                 .field(0, 0, 8));
     assertThat(movements(shooting)).containsExactly(List.of("hatch", "gate"));
-    assertThat(shooting.setUps().get(0).runs().get(1).standing())
+    assertThat(shooting.setups().get(0).runs().get(1).standing())
         .containsExactly(new Standing("hatch", 1));
-    assertThat(shooting.setUps().get(0).runs().get(0).standing())
+    assertThat(shooting.setups().get(0).runs().get(0).standing())
         .containsExactly(new Standing("gate", 0));
   }
 
   @Test
-  void each_card_of_a_set_up_has_a_label_of_its_own() {
+  void each_card_of_a_setup_has_a_label_of_its_own() {
     ShootingPlan shooting =
         shooting(
             plan()
                 .panel("glimmer 1", "", List.of(evenly("hatch", 10), evenly("gate", 12)))
                 .field(0, 0, 8));
-    SetUp together = shooting.setUps().get(0);
+    Setup together = shooting.setups().get(0);
     assertThat(together.runs()).extracting(together::label).containsExactly("1a", "1b");
-    SetUp alone =
-        shooting(plan().panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))).setUps().get(0);
+    Setup alone =
+        shooting(plan().panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))).setups().get(0);
     assertThat(alone.label(alone.runs().get(0))).isEqualTo("1");
     assertThat(alone.runs().get(0).hours()).isEmpty();
   }
@@ -130,7 +130,7 @@ class ShootingPlanTest {
                 .panel("glimmer 1", "", List.of(evenly("hatch", 10), evenly("gate", 12)))
                 .field(0, 0, 8));
     assertThat(movements(shooting)).containsExactly(List.of("hatch", "gate"));
-    assertThat(shooting.setUps().get(0).closedAgain()).isFalse();
+    assertThat(shooting.setups().get(0).closedAgain()).isFalse();
   }
 
   /** Both fields together are 16 squares wide; at a headroom of 3.125 a field of 5.12 is sharp. */
@@ -142,13 +142,13 @@ class ShootingPlanTest {
             .field(4, 1, 6)
             .panel("glimmer 3", "", List.of(evenly("office", 10)))
             .field(14, 4, 6);
-    assertThat(shooting(plan).setUps()).hasSize(2);
-    SetUp together = shooting(plan.camera(6000, 4000)).setUps().get(0);
+    assertThat(shooting(plan).setups()).hasSize(2);
+    Setup together = shooting(plan.camera(6000, 4000)).setups().get(0);
     assertThat(together.runs()).hasSize(2);
     CameraView view = together.view().orElseThrow();
-    assertThat(view.field().wide()).isEqualTo(16);
+    assertThat(view.field().width()).isEqualTo(16);
     assertThat(view.enlargement().orElseThrow()).isCloseTo(16 / 6.0 / 3.125, offset(1e-12));
-    assertThat(shooting(plan.camera(3840, 2160)).setUps()).hasSize(2);
+    assertThat(shooting(plan.camera(3840, 2160)).setups()).hasSize(2);
   }
 
   /** Two lamps of one model, 5 squares apart: what is seen about each must fit about the first. */
@@ -162,11 +162,11 @@ class ShootingPlanTest {
             .field(1, 1, 8)
             .panel("glimmer 3", "", List.of(evenly("stern", 10)))
             .field(4, 1, 8);
-    SetUp setUp = shooting(plan).setUps().get(0);
-    Rect seen = setUp.view().orElseThrow().field();
-    assertThat(setUp.runs()).hasSize(1);
+    Setup setup = shooting(plan).setups().get(0);
+    Rect seen = setup.view().orElseThrow().field();
+    assertThat(setup.runs()).hasSize(1);
     assertThat(seen.left()).as("4 about the stern is -1 about the bow").isEqualTo(-1);
-    assertThat(seen.left() + seen.wide()).isEqualTo(9);
+    assertThat(seen.left() + seen.width()).isEqualTo(9);
   }
 
   @Test
@@ -178,9 +178,9 @@ class ShootingPlanTest {
             .field(0, 1, 6)
             .panel("glimmer 3", "", List.of(evenly("office", 10)))
             .field(6, 5, 6);
-    Rect seen = shooting(plan).setUps().get(0).view().orElseThrow().field();
+    Rect seen = shooting(plan).setups().get(0).view().orElseThrow().field();
     assertThat(seen.left()).isZero();
-    assertThat(seen.wide()).isGreaterThan(12);
+    assertThat(seen.width()).isGreaterThan(12);
   }
 
   /** The thin lens: 50 mm, 36 mm sensor, a field of 609.6 mm is seen from 896.7 mm. */
@@ -191,12 +191,12 @@ class ShootingPlanTest {
             .camera(6000, 4000)
             .panel("glimmer 1", "", List.of(evenly("lamp-1", 10)))
             .field(2, 6, 8);
-    CameraView view = shooting(plan).setUps().get(0).view().orElseThrow();
-    assertThat(view.millimetresWide()).isCloseTo(609.6, offset(1e-9));
-    assertThat(view.distanceMillimetres().orElseThrow()).isCloseTo(896.7, offset(0.05));
+    CameraView view = shooting(plan).setups().get(0).view().orElseThrow();
+    assertThat(view.millimetersWide()).isCloseTo(609.6, offset(1e-9));
+    assertThat(view.distanceMillimeters().orElseThrow()).isCloseTo(896.7, offset(0.05));
   }
 
-  /** 22 pictures at 22 an hour and 60 minutes to set up fill a day of two hours exactly. */
+  /** 22 photographs at 22 an hour and 60 minutes to set up fill a day of two hours exactly. */
   @Test
   void hours_come_from_the_directors_own_rates_and_fill_days_to_the_minute() {
     PlanBuilder plan =
@@ -208,7 +208,7 @@ class ShootingPlanTest {
     LocalDate monday = LocalDate.of(2026, 3, 2);
     ShootingPlan dated =
         shooting(plan.shoot(new Shoot(22, 60, Optional.of(monday), Optional.of(2.0))));
-    assertThat(dated.setUps().get(1).time())
+    assertThat(dated.setups().get(1).time())
         .contains(
             new WorkTime(
                 2,
@@ -216,7 +216,7 @@ class ShootingPlanTest {
                 OptionalInt.of(2),
                 Optional.of(monday.plusDays(1)),
                 Optional.of(monday.plusDays(1))));
-    // Two pictures of the artwork at rest: one more set-up and two twenty-seconds of an hour.
+    // Two photographs of the artwork at rest: one more setup and two twenty-seconds of an hour.
     assertThat(dated.atRestTime().orElseThrow().begins()).contains(monday.plusDays(2));
     assertThat(dated.time().orElseThrow().hours()).isCloseTo(5 + 2 / 22.0, offset(1e-12));
     assertThat(dated.time().orElseThrow().ends()).contains(monday.plusDays(2));
@@ -226,7 +226,7 @@ class ShootingPlanTest {
   void no_hours_are_assumed_where_no_rates_are_given() {
     ShootingPlan shooting = shooting(plan().panel("glimmer 1", "", List.of(evenly("lamp-1", 20))));
     assertThat(shooting.time()).isEmpty();
-    assertThat(shooting.setUps().get(0).time()).isEmpty();
+    assertThat(shooting.setups().get(0).time()).isEmpty();
   }
 
   /** 50 mm lens, 36 mm sensor: a field of 152.4 mm is seen from 261.7 mm; the flap is 304.8 mm. */
@@ -248,7 +248,7 @@ class ShootingPlanTest {
 
   /** Panels 1, 2 and 4 move nothing of the artwork; in 4 the gate that panel 3 opened is seen. */
   @Test
-  void panels_in_which_the_artwork_is_at_rest_share_a_picture_of_it_while_they_can() {
+  void panels_in_which_the_artwork_is_at_rest_share_a_photograph_of_it_while_they_can() {
     ShootingPlan shooting =
         shooting(
             plan()
@@ -263,14 +263,14 @@ class ShootingPlanTest {
         .containsExactly(List.of("1", "2"), List.of("4"));
     assertThat(shooting.atRest().get(0).open()).isEmpty();
     assertThat(shooting.atRest().get(1).open()).containsExactly(new Standing("gate", 1));
-    assertThat(shooting.setUpCount()).isEqualTo(shooting.setUps().size() + 1);
-    int taken = shooting.setUps().stream().mapToInt(SetUp::pictures).sum();
-    assertThat(shooting.pictures()).isEqualTo(taken + 2);
+    assertThat(shooting.setupCount()).isEqualTo(shooting.setups().size() + 1);
+    int taken = shooting.setups().stream().mapToInt(Setup::photographs).sum();
+    assertThat(shooting.photographs()).isEqualTo(taken + 2);
   }
 
-  /** The gate is part of the artwork itself: a picture that sees it closed comes first. */
+  /** The gate is part of the artwork itself: a photograph that sees it closed comes first. */
   @Test
-  void a_picture_at_rest_has_its_turn_among_the_movements_of_the_artwork() {
+  void a_photograph_at_rest_has_its_turn_among_the_movements_of_the_artwork() {
     ShootingPlan shooting =
         shooting(
             plan()
@@ -299,7 +299,7 @@ class ShootingPlanTest {
             List.of("gate"),
             List.of(),
             OptionalDouble.empty());
-    boolean first = shooting.setUps().get(0).name().equals("gate");
+    boolean first = shooting.setups().get(0).name().equals("gate");
     ArtworkPlate contrary =
         new ArtworkPlate(
             "y",

@@ -11,7 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** Movements of one model in order, with as few set-ups as can be and then as few fresh pieces. */
+/** Movements of one model in order, with as few setups as can be and then as few fresh pieces. */
 class WorkOrderTest {
 
   private static boolean[][] before(int count, boolean forwards, boolean backwards) {
@@ -45,11 +45,11 @@ class WorkOrderTest {
   }
 
   /**
-   * Each has a view of its own, so any order has four set-ups. 0 and 1 could share a piece, but 2
+   * Each has a view of its own, so any order has four setups. 0 and 1 could share a piece, but 2
    * and 3 would then need one each: that is a sheet of paper more than 0 with 2 and 1 with 3.
    */
   @Test
-  void of_orders_with_as_many_set_ups_the_one_with_the_fewest_fresh_pieces_is_taken() {
+  void of_orders_with_as_many_setups_the_one_with_the_fewest_fresh_pieces_is_taken() {
     boolean[][] before = new boolean[4][4];
     before[0][1] = true;
     before[0][2] = true;
@@ -58,9 +58,9 @@ class WorkOrderTest {
         .containsExactly(List.of(List.of(0), List.of(2)), List.of(List.of(1), List.of(3)));
   }
 
-  /** One piece would do for 0, 2, 1, each a set-up; 0 and 1 in one view leave 2 a fresh piece. */
+  /** One piece would do for 0, 2, 1, each a setup; 0 and 1 in one view leave 2 a fresh piece. */
   @Test
-  void a_fresh_piece_is_taken_where_it_saves_a_set_up() {
+  void a_fresh_piece_is_taken_where_it_saves_a_setup() {
     boolean[][] before = new boolean[3][3];
     before[0][1] = true;
     before[0][2] = true;
@@ -70,7 +70,7 @@ class WorkOrderTest {
         .containsExactly(List.of(List.of(0, 1)), List.of(List.of(2)));
   }
 
-  /** 0 and 2 share a view, 1 does not; taken last, it costs no second set-up. */
+  /** 0 and 2 share a view, 1 does not; taken last, it costs no second setup. */
   @Test
   void movements_that_share_a_view_are_taken_together() {
     Predicate<List<Integer>> view = set -> set.size() == 1 || !set.contains(1);
@@ -78,9 +78,9 @@ class WorkOrderTest {
         .containsExactly(List.of(List.of(0, 2), List.of(1)));
   }
 
-  /** Every order and every division of it is tried: the fewest set-ups, then the fewest pieces. */
+  /** Every order and every division of it is tried: the fewest setups, then the fewest pieces. */
   @Test
-  void no_order_has_fewer_set_ups() {
+  void no_order_has_fewer_setups() {
     Random random = new Random(6);
     for (int round = 0; round < 150; round++) {
       int count = 1 + random.nextInt(5);
@@ -158,7 +158,7 @@ class WorkOrderTest {
     return orders;
   }
 
-  /** Between two movements stands nothing, the end of a set-up, or the end of a piece. */
+  /** Between two movements stands nothing, the end of a setup, or the end of a piece. */
   private static List<List<List<Integer>>> divided(List<Integer> order, int cuts) {
     List<List<List<Integer>>> pieces = new ArrayList<>();
     int left = cuts;

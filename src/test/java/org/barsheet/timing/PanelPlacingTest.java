@@ -10,7 +10,7 @@ import org.barsheet.plan.Panel;
 import org.junit.jupiter.api.Test;
 
 /**
- * Where panels go when the plan can be kept. At 96 a minute and 24 frames a second a beat has 15.
+ * Where panels go when the plan can be kept. At 96 a minute and 24 fps a beat has 15.
  */
 class PanelPlacingTest {
 
@@ -46,7 +46,7 @@ class PanelPlacingTest {
   }
 
   @Test
-  void panels_that_are_no_neighbours_do_not_share_a_return_either() {
+  void panels_that_are_no_neighbors_do_not_share_a_return_either() {
     MusicBuilder drawnOut = new MusicBuilder().tempo(96).bars(16).longMotif("glimmer", 3, 21);
     PlanBuilder plan =
         new PlanBuilder(drawnOut.motif("glimmer", 11, 1))

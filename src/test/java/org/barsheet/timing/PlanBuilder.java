@@ -56,9 +56,9 @@ public final class PlanBuilder {
   private List<String> motifs = List.of("glimmer", "tide");
   private FrameRate rate = FrameRate.FPS_24;
   private Seconds musicStarts = Seconds.ZERO;
-  private Film.MusicFrom musicFrom = Film.MusicFrom.TICK_0;
+  private Film.MusicFrom musicFrom = Film.MusicFrom.START_OF_FILE;
   private Seconds tail = Seconds.ZERO;
-  private int pictureLead;
+  private int lead;
   private List<String> palette = List.of();
   private Optional<Camera> camera = Optional.empty();
   private Optional<Shoot> shoot = Optional.empty();
@@ -89,14 +89,14 @@ public final class PlanBuilder {
     return this;
   }
 
-  public PlanBuilder pictureLead(int frames) {
-    pictureLead = frames;
+  public PlanBuilder lead(int frames) {
+    lead = frames;
     return this;
   }
 
-  /** The artwork's colours, RRGGBB. */
-  public PlanBuilder palette(String... colours) {
-    palette = List.of(colours);
+  /** The artwork's colors, RRGGBB. */
+  public PlanBuilder palette(String... colors) {
+    palette = List.of(colors);
     return this;
   }
 
@@ -130,8 +130,8 @@ public final class PlanBuilder {
   }
 
   /** A 50 mm lens before a sensor 36 mm wide. */
-  public PlanBuilder camera(int pictureWidth, int pictureHeight) {
-    camera = Optional.of(new Camera(50, 36, pictureWidth, pictureHeight));
+  public PlanBuilder camera(int pixelsWidth, int pixelsHeight) {
+    camera = Optional.of(new Camera(50, 36, pixelsWidth, pixelsHeight));
     return this;
   }
 
@@ -207,7 +207,7 @@ public final class PlanBuilder {
                 cut,
                 p.length(),
                 p.field(),
-                p.picture(),
+                p.drawing(),
                 p.reveals(),
                 p.appears(),
                 p.locked(),
@@ -215,8 +215,8 @@ public final class PlanBuilder {
   }
 
   /** What the camera sees in the last panel; it stands still. */
-  public PlanBuilder field(double left, double top, double wide) {
-    Rect rect = new Rect(left, top, wide, wide * 9 / 16);
+  public PlanBuilder field(double left, double top, double width) {
+    Rect rect = new Rect(left, top, width, width * 9 / 16);
     return field(new Field(rect, rect, Slow.NONE));
   }
 
@@ -230,7 +230,7 @@ public final class PlanBuilder {
                 p.cut(),
                 p.length(),
                 Optional.of(field),
-                p.picture(),
+                p.drawing(),
                 p.reveals(),
                 p.appears(),
                 p.locked(),
@@ -247,7 +247,7 @@ public final class PlanBuilder {
                 p.cut(),
                 p.length(),
                 p.field(),
-                p.picture(),
+                p.drawing(),
                 p.reveals(),
                 List.of(new Panel.Appears(performer, opening)),
                 p.locked(),
@@ -266,7 +266,7 @@ public final class PlanBuilder {
                 p.cut(),
                 p.length(),
                 p.field(),
-                p.picture(),
+                p.drawing(),
                 p.reveals(),
                 p.appears(),
                 true,
@@ -285,7 +285,7 @@ public final class PlanBuilder {
             musicStarts,
             musicFrom,
             2,
-            pictureLead,
+            lead,
             12,
             tail,
             1920,

@@ -46,7 +46,7 @@ public final class RandomPlans {
     PlanBuilder plan =
         new PlanBuilder(music)
             .rate(one(List.of(FrameRate.FPS_24, FrameRate.FPS_23_976, FrameRate.FPS_25)))
-            .pictureLead(below(4) == 0 ? below(4) : 0)
+            .lead(below(4) == 0 ? below(4) : 0)
             .musicStarts(Seconds.of(below(3), 2))
             .opening("lamp-1", "small-lamp")
             .opening("lamp-2", "quay");

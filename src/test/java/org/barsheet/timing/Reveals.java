@@ -11,27 +11,27 @@ public final class Reveals {
   private Reveals() {}
 
   /** A reveal fully open on the accent. */
-  public static Reveal reveal(String opening, int pictures, int framesPerPicture) {
-    return reveal(opening, pictures, framesPerPicture, Reveal.Lands.FULLY_OPEN, Slow.END);
+  public static Reveal reveal(String opening, int photographs, int framesPerPhotograph) {
+    return reveal(opening, photographs, framesPerPhotograph, Reveal.Lands.FULLY_OPEN, Slow.END);
   }
 
   public static Reveal reveal(
-      String opening, int pictures, int framesPerPicture, Reveal.Lands lands, Slow slow) {
-    return reveal(opening, Reveal.Way.OPENS, pictures, framesPerPicture, lands, slow);
+      String opening, int photographs, int framesPerPhotograph, Reveal.Lands lands, Slow slow) {
+    return reveal(opening, Reveal.Way.OPENS, photographs, framesPerPhotograph, lands, slow);
   }
 
   public static Reveal reveal(
       String opening,
       Reveal.Way way,
-      int pictures,
-      int framesPerPicture,
+      int photographs,
+      int framesPerPhotograph,
       Reveal.Lands lands,
       Slow slow) {
     return new Reveal(
         opening,
         way,
-        pictures,
-        framesPerPicture,
+        photographs,
+        framesPerPhotograph,
         slow,
         Reveal.EvenIn.ANGLE,
         lands,
@@ -46,8 +46,8 @@ public final class Reveals {
     return new Reveal(
         r.opening(),
         r.way(),
-        r.pictures(),
-        r.framesPerPicture(),
+        r.photographs(),
+        r.framesPerPhotograph(),
         r.slow(),
         r.evenIn(),
         r.lands(),
@@ -57,13 +57,13 @@ public final class Reveals {
         r.where());
   }
 
-  /** The same reveal, its pictures taken. */
+  /** The same reveal, its photographs taken. */
   static Reveal taken(Reveal r) {
     return new Reveal(
         r.opening(),
         r.way(),
-        r.pictures(),
-        r.framesPerPicture(),
+        r.photographs(),
+        r.framesPerPhotograph(),
         r.slow(),
         r.evenIn(),
         r.lands(),

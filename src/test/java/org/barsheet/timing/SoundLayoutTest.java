@@ -36,7 +36,7 @@ class SoundLayoutTest {
     List<Click> music =
         layout(FrameRate.FPS_24).clicks().stream().filter(click -> !click.countIn()).toList();
     assertThat(music).hasSize(1 + 8 * 3);
-    // The pickup on beat 3, then bar 1; bars 1 to 4 at 96, bars 5 to 8 at 80 beats a minute.
+    // The pickup on beat 3, then bar 1; bars 1 to 4 at 96, bars 5 to 8 at 80 bpm.
     assertThat(music.get(0)).isEqualTo(new Click(Seconds.of(2), false, false));
     assertThat(music.get(1)).isEqualTo(new Click(Seconds.of(21, 8), true, false));
     assertThat(music.get(13)).isEqualTo(new Click(Seconds.parse("10.125"), true, false));

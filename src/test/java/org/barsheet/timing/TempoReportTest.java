@@ -20,7 +20,7 @@ import org.barsheet.score.ScoreReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Sections, advice and pins, told of the demo's score at 24 frames a second, on twos. */
+/** Sections, advice and pins, told of the demo's score at 24 fps, on twos. */
 class TempoReportTest {
 
   @TempDir private Path folder;
@@ -58,14 +58,14 @@ class TempoReportTest {
   }
 
   @Test
-  void steady_tempos_nearby_with_more_bar_lines_on_pictures_are_advised() throws IOException {
+  void steady_tempos_nearby_with_more_bar_lines_on_photographs_are_advised() throws IOException {
     TimingSheet sheet = sheet("{tempo: written}");
     assertThat(sheet.tempo().sections())
         .allSatisfy(
             section ->
                 assertThat(section.better())
                     .hasSizeLessThanOrEqualTo(3)
-                    .allMatch(advice -> advice.barsOnGrid() > section.barsOnPictures())
+                    .allMatch(advice -> advice.barsOnGrid() > section.barsOnPhotographs())
                     .allMatch(advice -> advice.bars() == section.bars()));
     assertThat(sheet.tempo().sections()).anyMatch(section -> !section.better().isEmpty());
     assertThat(sheet.tempo().pins()).isEmpty();

@@ -83,7 +83,7 @@ class CallWorksheetsTest {
   void somebody_not_seen_yet_is_told_so_and_still_stands_among_the_players() throws IOException {
     try (WrittenBook book = WrittenBook.of(with(List.of("cello", "horn")))) {
       assertThat(texts(book.sheet("Call horn"))).contains(Call.NOT_SEEN, "Take care");
-      assertThat(texts(book.sheet("Players"))).contains("horn", "not seen yet");
+      assertThat(texts(book.sheet("Performers"))).contains("horn", "not seen yet");
     }
   }
 
@@ -92,7 +92,7 @@ class CallWorksheetsTest {
     for (int size : new int[] {3, CallWorksheets.MOST_SHEETS + 1}) {
       FilmSheet film = with(company(size));
       try (WrittenBook book = WrittenBook.of(film)) {
-        XSSFSheet players = book.sheet("Players");
+        XSSFSheet players = book.sheet("Performers");
         int links = 0;
         for (XSSFHyperlink link : players.getHyperlinkList()) {
           String name = link(players, link.getCellRef()).toString();
@@ -138,8 +138,8 @@ class CallWorksheetsTest {
   void a_name_that_looks_like_a_formula_stays_text() throws IOException {
     String name = "=HYPERLINK(\"http://x\",\"y\")";
     try (WrittenBook book = WrittenBook.of(with(List.of(name)))) {
-      XSSFSheet players = book.sheet("Players");
-      Cell cell = players.getRow(SheetFrame.FIRST_ROW).getCell(book.column("Players", "player"));
+      XSSFSheet players = book.sheet("Performers");
+      Cell cell = players.getRow(SheetFrame.FIRST_ROW).getCell(book.column("Performers", "performer"));
       assertThat(cell.getStringCellValue()).isEqualTo(name);
       assertThat(cell.getCellStyle().getQuotePrefixed()).isTrue();
       for (String sheet : book.sheetNames()) {
@@ -152,10 +152,10 @@ class CallWorksheetsTest {
 
   @Test
   void nobody_called_like_another_sheet_takes_its_place() throws IOException {
-    List<String> names = List.of("Film", "film", "Players", "Exposure", "History");
+    List<String> names = List.of("Film", "film", "Performers", "Exposure", "History");
     try (WrittenBook book = WrittenBook.of(with(names))) {
       assertThat(book.sheetNames())
-          .contains("Film", "Players", "Exposure", "Call Film", "Call film (2)", "Call History")
+          .contains("Film", "Performers", "Exposure", "Call Film", "Call film (2)", "Call History")
           .doesNotHaveDuplicates();
     }
   }

@@ -85,7 +85,7 @@ class ExposureSheetTest {
   }
 
   @Test
-  void a_picture_is_written_once_and_a_line_runs_down_its_hold() {
+  void a_photograph_is_written_once_and_a_line_runs_down_its_hold() {
     List<Row> rows = BOOK.frameRows();
     for (PlannedReveal reveal : FILM.reveals()) {
       int column = FIRST_LAYER + 2 * (reveal.layer() - 1);
@@ -94,14 +94,14 @@ class ExposureSheetTest {
         for (long f = exposure.frames().start(); f < exposure.frames().endExclusive(); f++) {
           cells.add(WrittenBook.text(rows.get((int) f), column));
         }
-        assertThat(cells.get(0)).isEqualTo(exposure.picture().name());
+        assertThat(cells.get(0)).isEqualTo(exposure.photograph().name());
         assertThat(cells.subList(1, cells.size())).allMatch(Signs.HOLD::equals);
       }
     }
   }
 
   @Test
-  void percent_stand_as_numbers_beside_the_picture() {
+  void percent_stand_as_numbers_beside_the_photograph() {
     Exposure last = lastOf(FILM.reveals().get(0));
     Row row = BOOK.frameRows().get((int) last.frames().start());
     assertThat(WrittenBook.number(row, FIRST_LAYER + 1)).isEqualTo(100);
@@ -200,7 +200,7 @@ class ExposureSheetTest {
   }
 
   @Test
-  void the_landing_bears_its_sign_as_well_as_its_colour() {
+  void the_landing_bears_its_sign_as_well_as_its_color() {
     for (PlannedReveal reveal : FILM.reveals()) {
       Row row = BOOK.frameRows().get((int) reveal.landsFrame());
       assertThat(WrittenBook.text(row, ExposureColumns.ACTION)).startsWith(Signs.ACCENT);

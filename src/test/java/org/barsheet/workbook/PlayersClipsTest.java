@@ -55,7 +55,7 @@ class PlayersClipsTest {
 
   private static List<String> rowOf(FilmSheet film, String player) throws IOException {
     try (WrittenBook book = WrittenBook.of(film)) {
-      for (Row row : book.sheet("Players")) {
+      for (Row row : book.sheet("Performers")) {
         List<String> texts = new ArrayList<>();
         for (Cell cell : row) {
           texts.add(cell.toString());

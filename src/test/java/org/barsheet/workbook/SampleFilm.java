@@ -12,7 +12,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.align.Alternative;
-import org.barsheet.align.PictureRun;
+import org.barsheet.align.PhotographRun;
 import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
@@ -68,7 +68,7 @@ public final class SampleFilm {
   private static final int BEATS_PER_MINUTE = 96;
 
   /** A reveal asked for: where it lands in its shot, and how. */
-  record Asked(String opening, int layer, long landsInShot, int pictures, int each) {}
+  record Asked(String opening, int layer, long landsInShot, int photographs, int each) {}
 
   record Scene(String name, String action, long frames, List<Asked> reveals) {}
 
@@ -119,11 +119,11 @@ public final class SampleFilm {
             "6",
             "bar 24",
             OptionalLong.of(1160),
-            "the music leaves 30 frames and 14 pictures on twos need 28 with no hold before them,"
+            "the music leaves 30 frames and 14 photographs on twos need 28 with no hold before them,"
                 + " so they are shown on ones",
-            "ask for fewer pictures, or a longer panel")
+            "ask for fewer photographs, or a longer panel")
         .finding(
-            Finding.Severity.NOTE,
+            Finding.Severity.REMARK,
             Finding.Concerns.COMPOSER,
             "",
             "bar 33",
@@ -143,8 +143,8 @@ public final class SampleFilm {
   }
 
   /** The drawing of every panel. */
-  SampleFilm drawing(Path picture) {
-    drawing = Optional.of(picture);
+  SampleFilm drawing(Path photograph) {
+    drawing = Optional.of(photograph);
     return this;
   }
 
@@ -165,11 +165,11 @@ public final class SampleFilm {
   }
 
   /** A reveal in the last shot, fully open on a frame of the shot counted from 0. */
-  SampleFilm reveal(String opening, int layer, long landsInShot, int pictures, int each) {
+  SampleFilm reveal(String opening, int layer, long landsInShot, int photographs, int each) {
     scenes
         .get(scenes.size() - 1)
         .reveals()
-        .add(new Asked(opening, layer, landsInShot, pictures, each));
+        .add(new Asked(opening, layer, landsInShot, photographs, each));
     return this;
   }
 
@@ -252,7 +252,7 @@ public final class SampleFilm {
             rate,
             Timecode.parse(rate, "01:00:00:00"),
             Seconds.of(2),
-            Film.MusicFrom.TICK_0,
+            Film.MusicFrom.START_OF_FILE,
             2,
             0,
             12,
@@ -340,7 +340,7 @@ public final class SampleFilm {
     return new Reveal(
         asked.opening(),
         Reveal.Way.OPENS,
-        asked.pictures(),
+        asked.photographs(),
         asked.each(),
         Slow.END,
         Reveal.EvenIn.ANGLE,
@@ -373,7 +373,7 @@ public final class SampleFilm {
             ? Optional.empty()
             : Optional.of(new Alternative("bar 15 would make it 96 f longer", index * 0.02)),
         panel.reveals().stream()
-            .map(reveal -> new Shot.Landing(room(reveal, cue), PictureRun.asAsked(reveal)))
+            .map(reveal -> new Shot.Landing(room(reveal, cue), PhotographRun.asAsked(reveal)))
             .toList());
   }
 
@@ -383,7 +383,7 @@ public final class SampleFilm {
         cue.accentFrame(),
         cue.accentFrame(),
         Optional.empty(),
-        PictureRun.waysToShow(reveal));
+        PhotographRun.waysToShow(reveal));
   }
 
   private List<OpeningState> states(List<Shot> shots, List<PlannedReveal> reveals) {

@@ -28,7 +28,7 @@ final class SampleMusic {
 
   private SampleMusic() {}
 
-  /** So many bars after the pickup, at so many beats a minute. */
+  /** So many bars after the pickup, at so many bpm. */
   static Music of(int bars, int beatsPerMinute) {
     TempoMap tempo =
         TempoMap.of(

@@ -7,33 +7,33 @@ import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Picture;
+import org.barsheet.exposure.Photograph;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Slow;
 import org.barsheet.timing.Shot;
 
-/** The sample film's reveals, picture by picture, and who is seen behind them. */
+/** The sample film's reveals, photograph by photograph, and who is seen behind them. */
 final class SampleReveals {
 
   private SampleReveals() {}
 
   static PlannedReveal reveal(Plan plan, Shot shot, SampleFilm.Asked asked) {
     long lands = shot.frames().start() + asked.landsInShot();
-    long firstGap = lands - (long) (asked.pictures() - 1) * asked.each();
+    long firstGap = lands - (long) (asked.photographs() - 1) * asked.each();
     List<Exposure> exposures = new ArrayList<>();
     exposures.add(
         new Exposure(
-            new FrameSpan(shot.frames().start(), firstGap), new Picture(asked.opening(), 0), 0));
-    for (int picture = 1; picture <= asked.pictures(); picture++) {
-      long from = firstGap + (long) (picture - 1) * asked.each();
-      long to = picture == asked.pictures() ? shot.frames().endExclusive() : from + asked.each();
+            new FrameSpan(shot.frames().start(), firstGap), new Photograph(asked.opening(), 0), 0));
+    for (int photograph = 1; photograph <= asked.photographs(); photograph++) {
+      long from = firstGap + (long) (photograph - 1) * asked.each();
+      long to = photograph == asked.photographs() ? shot.frames().endExclusive() : from + asked.each();
       exposures.add(
           new Exposure(
               new FrameSpan(from, to),
-              new Picture(asked.opening(), picture),
-              Slow.END.progress((double) picture / asked.pictures())));
+              new Photograph(asked.opening(), photograph),
+              Slow.END.progress((double) photograph / asked.photographs())));
     }
     return new PlannedReveal(
         shot.index(),
@@ -44,7 +44,7 @@ final class SampleReveals {
         lands,
         lands,
         firstGap,
-        firstGap + (long) asked.pictures() * asked.each() / 3,
+        firstGap + (long) asked.photographs() * asked.each() / 3,
         lands,
         exposures,
         Optional.empty());
@@ -62,7 +62,7 @@ final class SampleReveals {
                     plan.workshop().hand(),
                     Slow.END,
                     Reveal.EvenIn.ANGLE,
-                    reveal.reveal().pictures()))
+                    reveal.reveal().photographs()))
         .toList();
   }
 

@@ -35,20 +35,20 @@ class ShootingSheetTest {
   }
 
   @Test
-  void every_picture_is_on_it_and_the_totals_say_how_many() {
-    int pictures = BOOK.column("Shooting", "pictures");
-    int setUps = BOOK.column("Shooting", "set- up");
+  void every_photograph_is_on_it_and_the_totals_say_how_many() {
+    int photographs = BOOK.column("Shooting", "photographs");
+    int setups = BOOK.column("Shooting", "set- up");
     double taken = 0;
-    double inSetUps = 0;
+    double inSetups = 0;
     for (Row row : rows()) {
-      boolean heads = row.getCell(setUps).getCellType() == CellType.NUMERIC;
-      inSetUps += heads ? WrittenBook.number(row, pictures) : 0;
-      taken += heads ? 0 : WrittenBook.number(row, pictures);
+      boolean heads = row.getCell(setups).getCellType() == CellType.NUMERIC;
+      inSetups += heads ? WrittenBook.number(row, photographs) : 0;
+      taken += heads ? 0 : WrittenBook.number(row, photographs);
     }
-    assertThat(taken).isEqualTo(FILM.shooting().pictures()).isEqualTo(inSetUps);
+    assertThat(taken).isEqualTo(FILM.shooting().photographs()).isEqualTo(inSetups);
     for (Row row : BOOK.sheet("Shooting")) {
       if (WrittenBook.text(row, 1).startsWith("everything")) {
-        assertThat(WrittenBook.number(row, pictures)).isEqualTo(taken);
+        assertThat(WrittenBook.number(row, photographs)).isEqualTo(taken);
         return;
       }
     }
@@ -56,7 +56,7 @@ class ShootingSheetTest {
   }
 
   @Test
-  void set_ups_stand_in_the_order_of_work_with_their_plates() {
+  void setups_stand_in_the_order_of_work_with_their_plates() {
     int take = BOOK.column("Shooting", "take, from the top down");
     int number = BOOK.column("Shooting", "set- up");
     List<Double> order = new ArrayList<>();
@@ -67,7 +67,7 @@ class ShootingSheetTest {
     }
     assertThat(order)
         .containsExactlyElementsOf(
-            IntStream.rangeClosed(1, FILM.shooting().setUpCount())
+            IntStream.rangeClosed(1, FILM.shooting().setupCount())
                 .mapToObj(set -> (double) set)
                 .toList());
     assertThat(rows()).extracting(row -> WrittenBook.text(row, take)).contains("closed plate");

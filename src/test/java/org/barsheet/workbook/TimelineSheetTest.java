@@ -74,8 +74,8 @@ class TimelineSheetTest {
   }
 
   @Test
-  void a_drawing_that_is_missing_or_no_picture_leaves_its_place_empty() throws IOException {
-    Path text = Files.writeString(folder.resolve("7.png"), "no picture");
+  void a_drawing_that_is_missing_or_no_photograph_leaves_its_place_empty() throws IOException {
+    Path text = Files.writeString(folder.resolve("7.png"), "no photograph");
     for (Path path : List.of(text, folder.resolve("missing.png"), folder)) {
       try (WrittenBook book = WrittenBook.of(SampleFilm.harbour().drawing(path).make())) {
         assertThat(book.book().getAllPictures()).isEmpty();
@@ -83,7 +83,7 @@ class TimelineSheetTest {
     }
   }
 
-  /** Coloured noise, which no compression makes small. */
+  /** Colored noise, which no compression makes small. */
   private Path drawing(int width, int height) throws IOException {
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     Random random = new Random(7);

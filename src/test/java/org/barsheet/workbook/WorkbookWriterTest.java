@@ -51,7 +51,7 @@ class WorkbookWriterTest {
             "Openings",
             "Artwork",
             "Shooting",
-            "Players",
+            "Performers",
             "Call cello",
             "Bars");
   }
@@ -216,7 +216,7 @@ class WorkbookWriterTest {
             .reveal("lamp-1", 1, 80, 10, 2)
             .note(0, SheetNote.Column.SOUND, "@sum " + "x".repeat(40_000))
             .finding(
-                Finding.Severity.NOTE,
+                Finding.Severity.REMARK,
                 Finding.Concerns.EDITOR,
                 "+2",
                 "",

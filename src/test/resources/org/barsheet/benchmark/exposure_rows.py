@@ -14,7 +14,7 @@ for shot in film["shots"]:
         row = [frame, "%02d:%02d:%02d:%02d" % (at // rate // 3600, at // rate // 60 % 60, at // rate % 60, at % rate)]
         row += [shot["panel"], shot["action"]]
         for layer in layers:
-            row += [e["picture"] for e in layer if e["startFrame"] <= frame < e["startFrame"] + e["frames"]]
+            row += [e["photograph"] for e in layer if e["startFrame"] <= frame < e["startFrame"] + e["frames"]]
         rows.append(row)
 cell = lambda v: "<c><v>%d</v></c>" % v if isinstance(v, int) else '<c t="inlineStr"><is><t>%s</t></is></c>' % escape(v)
 sheet = "".join("<row>%s</row>" % "".join(map(cell, row)) for row in rows)

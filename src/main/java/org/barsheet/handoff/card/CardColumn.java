@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
-import org.barsheet.exposure.PictureMeasures;
+import org.barsheet.exposure.Movement.MovedPhotograph;
+import org.barsheet.exposure.PhotographMeasures;
 import org.barsheet.plan.Opening.Support;
 
 /**
@@ -18,9 +18,9 @@ import org.barsheet.plan.Opening.Support;
  * @param name what it measures
  * @param unit in which unit
  * @param support the kind of support that goes by it, or ""
- * @param cell the number of a picture, or ""
+ * @param cell the number of a photograph, or ""
  */
-record CardColumn(String name, String unit, String support, Function<MovedPicture, String> cell) {
+record CardColumn(String name, String unit, String support, Function<MovedPhotograph, String> cell) {
 
   /** The columns a movement has use for, in the order they stand. */
   static List<CardColumn> of(Movement movement) {
@@ -32,24 +32,24 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
             setName(movement.measure()),
             movement.measure().unit(),
             "",
-            picture -> plain(picture.measures().set(), decimals)));
+            photograph -> plain(photograph.measures().set(), decimals)));
     columns.add(step(movement, decimals));
-    addIfAny(columns, movement, new Length("height", "putty", PictureMeasures::height));
-    addIfAny(columns, movement, new Length("thread", "thread", PictureMeasures::pull));
+    addIfAny(columns, movement, new Length("height", "putty", PhotographMeasures::height));
+    addIfAny(columns, movement, new Length("thread", "thread", PhotographMeasures::pull));
     return columns;
   }
 
-  /** A length told of each picture, where it has one. */
+  /** A length told of each photograph, where it has one. */
   private record Length(
-      String name, String support, Function<PictureMeasures, Optional<BigDecimal>> of) {
-    String cell(MovedPicture picture) {
-      return of.apply(picture.measures()).map(BigDecimal::toPlainString).orElse("");
+      String name, String support, Function<PhotographMeasures, Optional<BigDecimal>> of) {
+    String cell(MovedPhotograph photograph) {
+      return of.apply(photograph.measures()).map(BigDecimal::toPlainString).orElse("");
     }
   }
 
   private static void addIfAny(List<CardColumn> columns, Movement movement, Length length) {
     boolean lifts = movement.measure() instanceof Measure.Lift;
-    if (!lifts && !length.cell(movement.pictures().get(0)).isEmpty()) {
+    if (!lifts && !length.cell(movement.photographs().get(0)).isEmpty()) {
       columns.add(new CardColumn(length.name(), "mm", length.support(), length::cell));
     }
   }
@@ -59,17 +59,17 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
     return edge
         ? new CardColumn("step", "mm", "", CardColumn::edgeStep)
         : new CardColumn(
-            "step", movement.measure().unit(), "", picture -> ownStep(picture, decimals));
+            "step", movement.measure().unit(), "", photograph -> ownStep(photograph, decimals));
   }
 
-  private static String edgeStep(MovedPicture picture) {
-    return picture.picture().number() == 0
+  private static String edgeStep(MovedPhotograph photograph) {
+    return photograph.photograph().number() == 0
         ? ""
-        : picture.measures().edgeStep().map(BigDecimal::toPlainString).orElse("");
+        : photograph.measures().edgeStep().map(BigDecimal::toPlainString).orElse("");
   }
 
-  private static String ownStep(MovedPicture picture, int decimals) {
-    return picture.picture().number() == 0 ? "" : plain(picture.measures().step(), decimals);
+  private static String ownStep(MovedPhotograph photograph, int decimals) {
+    return photograph.photograph().number() == 0 ? "" : plain(photograph.measures().step(), decimals);
   }
 
   private static String setName(Measure measure) {
@@ -83,16 +83,16 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
     };
   }
 
-  private static String percent(MovedPicture picture) {
-    return BigDecimal.valueOf(100 * picture.progress())
+  private static String percent(MovedPhotograph photograph) {
+    return BigDecimal.valueOf(100 * photograph.progress())
         .setScale(1, RoundingMode.HALF_UP)
         .toPlainString();
   }
 
   /** All amounts of a movement have the same number of decimals, so that they stand in line. */
   private static int decimals(Movement movement) {
-    return movement.pictures().stream()
-        .mapToInt(picture -> Math.max(0, picture.measures().set().scale()))
+    return movement.photographs().stream()
+        .mapToInt(photograph -> Math.max(0, photograph.measures().set().scale()))
         .max()
         .orElse(0);
   }
@@ -102,8 +102,8 @@ record CardColumn(String name, String unit, String support, Function<MovedPictur
   }
 
   /** Whether the hand goes by this number: by height on putty, by the thread on thread. */
-  boolean isHandled(MovedPicture picture, List<CardColumn> columns) {
-    String kind = picture.measures().heldBy().map(Support::kind).orElse("");
+  boolean isHandled(MovedPhotograph photograph, List<CardColumn> columns) {
+    String kind = photograph.measures().heldBy().map(Support::kind).orElse("");
     boolean other =
         columns.stream().anyMatch(c -> !c.support().isEmpty() && c.support().equals(kind));
     return other ? support.equals(kind) : columns.indexOf(this) == 1;

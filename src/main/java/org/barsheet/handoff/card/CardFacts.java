@@ -13,7 +13,7 @@ import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal.Way;
 import org.barsheet.shooting.CameraView;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.WorkTime;
 
 /** The upper right corner of a card: what it is for, what the camera sees, how much there is. */
@@ -21,13 +21,13 @@ final class CardFacts {
 
   private final FilmSheet film;
   private final Plan plan;
-  private final SetUp setUp;
-  private final SetUp.Run run;
+  private final Setup setup;
+  private final Setup.Run run;
 
-  CardFacts(FilmSheet film, SetUp setUp, SetUp.Run run) {
+  CardFacts(FilmSheet film, Setup setup, Setup.Run run) {
     this.film = film;
     this.plan = film.plan();
-    this.setUp = setUp;
+    this.setup = setup;
     this.run = run;
   }
 
@@ -35,9 +35,9 @@ final class CardFacts {
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add(purpose());
-    lines.add(setUp.view().map(this::view).orElse("no panel gives a field"));
+    lines.add(setup.view().map(this::view).orElse("no panel gives a field"));
     looming().ifPresent(lines::add);
-    lines.add(model(setUp.model()));
+    lines.add(model(setup.model()));
     lines.add(amount());
     return lines;
   }
@@ -49,7 +49,7 @@ final class CardFacts {
         + run.panels().stream().map(this::panel).collect(Collectors.joining(", "));
   }
 
-  /** A closing shows the pictures backwards; they are taken once all the same. */
+  /** A closing shows the photographs backwards; they are taken once all the same. */
   private String panel(String name) {
     boolean closes =
         film.reveals().stream()
@@ -66,28 +66,28 @@ final class CardFacts {
   private String view(CameraView view) {
     String field =
         "field "
-            + Math.round(view.millimetresWide())
+            + Math.round(view.millimetersWide())
             + " × "
-            + Math.round(view.millimetresHigh())
+            + Math.round(view.millimetersHigh())
             + " mm";
     String lens =
         plan.workshop()
             .camera()
-            .map(c -> " · lens " + Amounts.tenth(c.lensMillimetres()) + " mm")
+            .map(c -> " · lens " + Amounts.tenth(c.lensMillimeters()) + " mm")
             .orElse("");
-    return view.distanceMillimetres().isPresent()
-        ? field + lens + ", about " + Math.round(view.distanceMillimetres().getAsDouble()) + " mm"
+    return view.distanceMillimeters().isPresent()
+        ? field + lens + ", about " + Math.round(view.distanceMillimeters().getAsDouble()) + " mm"
         : field + lens;
   }
 
   /** {@code at its highest 60 mm up: looks 1.3 times as large}; empty where nothing stands up. */
   private Optional<String> looming() {
     double highest = run.movement().highest();
-    if (highest == 0 || plan.workshop().camera().isEmpty() || setUp.view().isEmpty()) {
+    if (highest == 0 || plan.workshop().camera().isEmpty() || setup.view().isEmpty()) {
       return Optional.empty();
     }
     Optics optics = new Optics(plan.workshop().camera().get(), plan.film());
-    double field = setUp.view().get().millimetresWide();
+    double field = setup.view().get().millimetersWide();
     String up = "highest " + Amounts.tenth(highest) + " mm up";
     return Optional.of(
         highest < optics.distance(field)
@@ -115,19 +115,19 @@ final class CardFacts {
   private String amount() {
     int plates = run.plates().size();
     return run.moved()
-        + (run.moved() == 1 ? " picture + " : " pictures + ")
+        + (run.moved() == 1 ? " photograph + " : " photographs + ")
         + plates
         + (plates == 1 ? " plate" : " plates")
-        + setUp.time().map(this::time).orElse("");
+        + setup.time().map(this::time).orElse("");
   }
 
-  /** Of a set-up with several cards, what this one takes of its hours. */
+  /** Of a setup with several cards, what this one takes of its hours. */
   private String time(WorkTime time) {
-    boolean alone = setUp.runs().size() == 1 || run.hours().isEmpty();
+    boolean alone = setup.runs().size() == 1 || run.hours().isEmpty();
     String whose =
         alone
-            ? " · set-up about "
-            : " · " + Amounts.tenth(run.hours().getAsDouble()) + " h of the set-up's ";
+            ? " · setup about "
+            : " · " + Amounts.tenth(run.hours().getAsDouble()) + " h of the setup's ";
     return whose
         + Amounts.tenth(time.hours())
         + " h"

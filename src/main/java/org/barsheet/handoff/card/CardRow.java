@@ -3,25 +3,25 @@ package org.barsheet.handoff.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.exposure.Movement.MovedPicture;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.exposure.Movement.MovedPhotograph;
+import org.barsheet.shooting.Setup;
 
 /**
  * A photograph to take: one row of a card.
  *
- * @param picture the picture of the movement, unless it is a plate of another kind
+ * @param photograph the photograph of the movement, unless it is a plate of another kind
  * @param plate the plate, where it is one
  */
-record CardRow(Optional<MovedPicture> picture, Optional<SetUp.Plate> plate) {
+record CardRow(Optional<MovedPhotograph> photograph, Optional<Setup.Plate> plate) {
 
-  /** Everything to photograph in a run, in order: picture 000, the moved ones, the other plates. */
-  static List<CardRow> of(SetUp.Run run) {
+  /** Everything to photograph in a run, in order: photograph 000, the moved ones, the other plates. */
+  static List<CardRow> of(Setup.Run run) {
     List<CardRow> rows = new ArrayList<>();
-    for (MovedPicture picture : run.movement().pictures()) {
-      rows.add(new CardRow(Optional.of(picture), Optional.empty()));
+    for (MovedPhotograph photograph : run.movement().photographs()) {
+      rows.add(new CardRow(Optional.of(photograph), Optional.empty()));
     }
-    for (SetUp.Plate plate : run.plates()) {
-      if (plate.kind() != SetUp.Plate.Kind.CLOSED) {
+    for (Setup.Plate plate : run.plates()) {
+      if (plate.kind() != Setup.Plate.Kind.CLOSED) {
         rows.add(new CardRow(Optional.empty(), Optional.of(plate)));
       }
     }

@@ -3,12 +3,12 @@ package org.barsheet.handoff.card;
 import java.util.List;
 import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.plan.Opening.Support;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.text.Html;
 
-/** The rows of a card: a picture each, with what the hand sets for it. */
+/** The rows of a card: a photograph each, with what the hand sets for it. */
 final class CardTable {
 
   private final Movement movement;
@@ -27,11 +27,11 @@ final class CardTable {
   /**
    * Writes the table of one card.
    *
-   * @param millimetres height of a row
+   * @param millimeters height of a row
    */
-  void write(List<CardRow> rows, double millimetres) {
-    html.open("table", "style", "--row: " + Math.floor(millimetres * 20) / 20 + "mm").line();
-    html.open("colgroup").empty("col", "class", "picture");
+  void write(List<CardRow> rows, double millimeters) {
+    html.open("table", "style", "--row: " + Math.floor(millimeters * 20) / 20 + "mm").line();
+    html.open("colgroup").empty("col", "class", "photograph");
     for (int column = 0; column < between(); column++) {
       html.empty("col");
     }
@@ -42,13 +42,13 @@ final class CardTable {
     html.close().line().close().line();
   }
 
-  /** Columns between the picture and its tick. */
+  /** Columns between the photograph and its tick. */
   private int between() {
     return columns.size() + (isHeld ? 1 : 0);
   }
 
   private void heads() {
-    html.open("thead").open("tr").element("th", "picture");
+    html.open("thead").open("tr").element("th", "photograph");
     for (CardColumn column : columns) {
       html.open("th").text(column.name());
       if (!column.unit().isEmpty()) {
@@ -64,46 +64,46 @@ final class CardTable {
   }
 
   private void row(CardRow row) {
-    row.picture().ifPresent(this::picture);
-    row.plate().map(SetUp.Plate::kind).ifPresent(this::plate);
+    row.photograph().ifPresent(this::photograph);
+    row.plate().map(Setup.Plate::kind).ifPresent(this::plate);
   }
 
-  private void plate(SetUp.Plate.Kind kind) {
-    html.open("tr", "class", "plate").element("td", kind.words(), "class", "picture");
+  private void plate(Setup.Plate.Kind kind) {
+    html.open("tr", "class", "plate").element("td", kind.words(), "class", "photograph");
     String span = Integer.toString(between());
     html.element("td", kind.purpose(), "class", "words", "colspan", span);
     end("");
   }
 
-  /** The room to tick a picture off and for its note. */
+  /** The room to tick a photograph off and for its note. */
   private void end(String note) {
     html.element("td", "", "class", "tick").element("td", note, "class", "note").close().line();
   }
 
-  private void picture(MovedPicture picture) {
-    String holds = picture.measures().heldBy().map(Support::kind).orElse("");
+  private void photograph(MovedPhotograph photograph) {
+    String holds = photograph.measures().heldBy().map(Support::kind).orElse("");
     boolean changes = !heldBy.isEmpty() && !holds.equals(heldBy);
     heldBy = holds;
-    html.open("tr", "class", changes ? "change" : "", "id", picture.picture().name());
-    html.element("td", CardWords.digits(picture), "class", "picture");
+    html.open("tr", "class", changes ? "change" : "", "id", photograph.photograph().name());
+    html.element("td", CardWords.digits(photograph), "class", "photograph");
     for (CardColumn column : columns) {
-      boolean hand = picture.picture().number() > 0 && column.isHandled(picture, columns);
-      html.element("td", column.cell().apply(picture), "class", hand ? "hand" : "");
+      boolean hand = photograph.photograph().number() > 0 && column.isHandled(photograph, columns);
+      html.element("td", column.cell().apply(photograph), "class", hand ? "hand" : "");
     }
     if (isHeld) {
-      String words = picture.picture().number() == 0 ? "" : holds.isEmpty() ? "?" : holds;
+      String words = photograph.photograph().number() == 0 ? "" : holds.isEmpty() ? "?" : holds;
       html.element("td", words, "class", changes ? "words hand" : "words");
     }
-    end(note(picture));
+    end(note(photograph));
   }
 
-  private String note(MovedPicture picture) {
-    int number = picture.picture().number();
+  private String note(MovedPhotograph photograph) {
+    int number = photograph.photograph().number();
     if (number == 0) {
       return movement.measure() instanceof Measure.Light ? "dark" : "closed";
     }
-    if (picture.isLikeBefore()) {
-      return "as " + CardWords.digits(movement.pictures().get(number - 1));
+    if (photograph.isLikeBefore()) {
+      return "as " + CardWords.digits(movement.photographs().get(number - 1));
     }
     return number > 1 && number == movement.moved().size() / 2 ? "half taken" : "";
   }

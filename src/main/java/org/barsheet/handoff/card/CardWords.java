@@ -9,19 +9,19 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Support;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal.EvenIn;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 
 /** The lines above a card's rows: how the thing moves and what to mind on the way. */
 final class CardWords {
 
   private static final Map<EvenIn, String> IN =
-      Map.of(EvenIn.ANGLE, "in angle", EvenIn.APERTURE, "in aperture");
+      Map.of(EvenIn.ANGLE, "in angle", EvenIn.OPENING, "in opening");
 
   private final Movement movement;
   private final Opening opening;
@@ -45,7 +45,7 @@ final class CardWords {
       return "Flap, hinge " + word(hinged.hinge()) + ", free edge at " + edge + " mm,";
     }
     if (opening.motion() instanceof Opening.Slides slides) {
-      return "Shutter, slides " + direction(slides.towards()) + ",";
+      return "Shutter, slides " + direction(slides.toward()) + ",";
     }
     if (opening.motion() instanceof Opening.LiftsOff) {
       return "Piece, lifted straight up";
@@ -57,7 +57,7 @@ final class CardWords {
   }
 
   private String whole() {
-    BigDecimal last = movement.pictures().get(movement.moved().size()).measures().set();
+    BigDecimal last = movement.photographs().get(movement.moved().size()).measures().set();
     return Amounts.plain(last) + " " + movement.measure().unit();
   }
 
@@ -72,17 +72,17 @@ final class CardWords {
           case END -> "Slow at the end";
           case BOTH -> "Slow at both ends";
         };
-    boolean hasAperture =
+    boolean isEitherWay =
         movement.measure() instanceof Measure.Turn
             || movement.measure() instanceof Measure.Widening;
-    return slow + (hasAperture ? " " + IN.get(movement.evenIn()) : "");
+    return slow + (isEitherWay ? " " + IN.get(movement.evenIn()) : "");
   }
 
   private String setTo() {
     double unit =
         switch (movement.measure().unit()) {
           case "deg" -> hand.degrees();
-          case "mm" -> hand.millimetres();
+          case "mm" -> hand.millimeters();
           default -> hand.percent();
         };
     return movement.measure() instanceof Measure.Listed
@@ -94,7 +94,7 @@ final class CardWords {
             + ".";
   }
 
-  /** {@code Half the pictures at 015, half the movement at 009.} */
+  /** {@code Half the photographs at 015, half the movement at 009.} */
   String halves() {
     int moved = movement.moved().size();
     if (moved < 2) {
@@ -102,14 +102,14 @@ final class CardWords {
     }
     String halfDone =
         movement.moved().stream()
-            .filter(picture -> picture.progress() >= 0.5)
+            .filter(photograph -> photograph.progress() >= 0.5)
             .map(CardWords::digits)
             .findFirst()
             .orElse("");
-    return "Half the pictures at "
-        + digits(movement.pictures().get(moved / 2))
+    return "Half the photographs at "
+        + digits(movement.photographs().get(moved / 2))
         + " of "
-        + digits(movement.pictures().get(moved))
+        + digits(movement.photographs().get(moved))
         + ", half the movement at "
         + halfDone
         + ".";
@@ -117,9 +117,9 @@ final class CardWords {
 
   /** {@code Largest step 6.3 mm, to 001.} */
   String largestStep() {
-    MovedPicture largest = movement.moved().get(0);
-    for (MovedPicture picture : movement.moved()) {
-      largest = step(picture).compareTo(step(largest)) > 0 ? picture : largest;
+    MovedPhotograph largest = movement.moved().get(0);
+    for (MovedPhotograph photograph : movement.moved()) {
+      largest = step(photograph).compareTo(step(largest)) > 0 ? photograph : largest;
     }
     boolean hasEdge = largest.measures().edgeStep().isPresent();
     return "Largest step "
@@ -130,19 +130,19 @@ final class CardWords {
         + ".";
   }
 
-  private static BigDecimal step(MovedPicture picture) {
-    return picture.measures().edgeStep().orElse(picture.measures().step().abs());
+  private static BigDecimal step(MovedPhotograph photograph) {
+    return photograph.measures().edgeStep().orElse(photograph.measures().step().abs());
   }
 
   /** {@code Held by putty, from 007 thread.} */
   String supports() {
     List<String> words = new ArrayList<>();
     Optional<Support> before = Optional.empty();
-    for (MovedPicture picture : movement.moved()) {
-      Optional<Support> now = picture.measures().heldBy();
+    for (MovedPhotograph photograph : movement.moved()) {
+      Optional<Support> now = photograph.measures().heldBy();
       if (!now.equals(before)) {
         String what = now.map(Support::kind).orElse("nothing in the plan");
-        words.add(words.isEmpty() ? "Held by " + what : "from " + digits(picture) + " " + what);
+        words.add(words.isEmpty() ? "Held by " + what : "from " + digits(photograph) + " " + what);
       }
       before = now;
     }
@@ -150,13 +150,13 @@ final class CardWords {
   }
 
   /** What else stands open, and whether the paper has to be new. */
-  static List<String> minded(SetUp setUp, SetUp.Run run) {
+  static List<String> minded(Setup setup, Setup.Run run) {
     List<String> lines = new ArrayList<>();
-    if (setUp.closedAgain()) {
+    if (setup.closedAgain()) {
       lines.add(
           "! Take a fresh piece: "
-              + String.join(", ", setUp.openBefore())
-              + (setUp.openBefore().size() == 1 ? " stands" : " stand")
+              + String.join(", ", setup.openBefore())
+              + (setup.openBefore().size() == 1 ? " stands" : " stand")
               + " open on the one before.");
     }
     if (!run.standing().isEmpty()) {
@@ -169,15 +169,15 @@ final class CardWords {
   }
 
   /** {@code lamp-1 open 40 %}. */
-  private static String standing(SetUp.Standing standing) {
+  private static String standing(Setup.Standing standing) {
     long percent = Math.round(100 * standing.open());
     return standing.opening()
         + (percent == 0 ? " closed" : percent == 100 ? " open" : " open " + percent + " %");
   }
 
-  /** {@code 014}, the number at the end of a picture's name. */
-  static String digits(MovedPicture picture) {
-    String name = picture.picture().name();
+  /** {@code 014}, the number at the end of a photograph's name. */
+  static String digits(MovedPhotograph photograph) {
+    String name = photograph.photograph().name();
     return name.substring(name.lastIndexOf(' ') + 1);
   }
 

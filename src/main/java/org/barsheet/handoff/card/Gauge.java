@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.PictureMeasures;
+import org.barsheet.exposure.PhotographMeasures;
 import org.barsheet.plan.Film;
 import org.barsheet.text.Svg;
 
@@ -24,16 +24,16 @@ public final class Gauge {
 
   private final Movement movement;
   private final String film;
-  private final double wide;
-  private final double high;
+  private final double width;
+  private final double height;
   private final List<Svg> pages = new ArrayList<>();
   private double y;
 
   private Gauge(Movement movement, String film, Film.Paper paper) {
     this.movement = movement;
     this.film = film;
-    this.wide = Paper.of(paper).wide();
-    this.high = Paper.of(paper).high();
+    this.width = Paper.of(paper).width();
+    this.height = Paper.of(paper).height();
   }
 
   /** Pages of gauges, one drawing a page; none where nothing can be set by one. */
@@ -46,9 +46,9 @@ public final class Gauge {
         movement.measure().unit().equals("deg") ? rising(m -> Optional.of(m.set())) : List.of();
     if (angles.size() > 1 && angles.get(angles.size() - 1).at().doubleValue() <= 180) {
       Protractor protractor = new Protractor(angles);
-      Svg svg = room(protractor.high());
+      Svg svg = room(protractor.height());
       protractor.draw(svg, MARGIN, y);
-      y += protractor.high() + GAP;
+      y += protractor.height() + GAP;
     }
     strips().forEach(this::draw);
     return pages.stream().map(Svg::toString).toList();
@@ -57,8 +57,8 @@ public final class Gauge {
   private List<Strip> strips() {
     List<Strip> strips = new ArrayList<>();
     if (movement.measure() instanceof Measure.Turn) {
-      add(strips, "height", "Height of the free edge", "on the table", PictureMeasures::height);
-      add(strips, "thread", "Thread pulled in", "at the guide when closed", PictureMeasures::pull);
+      add(strips, "height", "Height of the free edge", "on the table", PhotographMeasures::height);
+      add(strips, "thread", "Thread pulled in", "at the guide when closed", PhotographMeasures::pull);
     } else if (movement.measure().unit().equals("mm")) {
       add(strips, "way", way(), "at the edge when closed", measures -> Optional.of(measures.set()));
     }
@@ -76,7 +76,7 @@ public final class Gauge {
       String measure,
       String title,
       String zero,
-      Function<PictureMeasures, Optional<BigDecimal>> of) {
+      Function<PhotographMeasures, Optional<BigDecimal>> of) {
     List<Tick> ticks = rising(of);
     if (ticks.size() > 1) {
       strips.add(new Strip(measure, title, zero, ticks));
@@ -87,7 +87,7 @@ public final class Gauge {
    * The marks as long as they rise: a flap past upright comes down again. Free values that go to
    * and fro have none.
    */
-  private List<Tick> rising(Function<PictureMeasures, Optional<BigDecimal>> measure) {
+  private List<Tick> rising(Function<PhotographMeasures, Optional<BigDecimal>> measure) {
     List<Tick> rising = new ArrayList<>();
     for (Tick tick : Tick.of(movement, measure)) {
       if (!rising.isEmpty() && tick.at().compareTo(rising.get(rising.size() - 1).at()) < 0) {
@@ -106,10 +106,10 @@ public final class Gauge {
     }
   }
 
-  /** The page that has room for so many millimetres more. */
-  private Svg room(double millimetres) {
-    if (pages.isEmpty() || y + millimetres > high - MARGIN / 2) {
-      pages.add(heading(new Svg("Gauge of " + movement.name(), wide, high)));
+  /** The page that has room for so many millimeters more. */
+  private Svg room(double millimeters) {
+    if (pages.isEmpty() || y + millimeters > height - MARGIN / 2) {
+      pages.add(heading(new Svg("Gauge of " + movement.name(), width, height)));
       y = MARGIN + HEADING;
     }
     return pages.get(pages.size() - 1);
@@ -122,7 +122,7 @@ public final class Gauge {
         "",
         MARGIN,
         MARGIN + 14.5,
-        "Numbers are pictures. Each mark is the number on the shooting card. Cut along the dashes.");
+        "Numbers are photographs. Each mark is the number on the shooting card. Cut along the dashes.");
     double bar = MARGIN + 24;
     svg.line("heavy check", Svg.data("mm", "100"), MARGIN, bar, MARGIN + CHECK_BAR, bar);
     svg.line("heavy", MARGIN, bar - 2, MARGIN, bar + 2);

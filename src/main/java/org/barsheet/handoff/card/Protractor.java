@@ -5,11 +5,11 @@ import org.barsheet.text.Svg;
 
 /**
  * A protractor to stand at the end of a hinge: the table is its base, the hinge its middle, and
- * each picture has its angle.
+ * each photograph has its angle.
  */
 final class Protractor {
 
-  /** Outer radius of the marks in millimetres: half a degree is 0.7 mm there or a little less. */
+  /** Outer radius of the marks in millimeters: half a degree is 0.7 mm there or a little less. */
   private static final double QUARTER_RADIUS = 80;
 
   private static final double HALF_RADIUS = 70;
@@ -20,7 +20,7 @@ final class Protractor {
   /** From the marks to the labels. */
   private static final double TO_LABEL = 8;
 
-  /** Room a label takes along its circle, in millimetres. */
+  /** Room a label takes along its circle, in millimeters. */
   private static final double LABEL_ROOM = 3.2;
 
   /** How far labels may stand beyond upright, in degrees, where the table does not cut them off. */
@@ -50,7 +50,7 @@ final class Protractor {
   }
 
   /** How much of the page it fills, downwards. */
-  double high() {
+  double height() {
     return labels + 2 * MARGIN;
   }
 
@@ -67,14 +67,14 @@ final class Protractor {
     svg.text("head", x + 3, y - 8, "hinge at the long mark,");
     svg.text("head", x + 3, y - 3, "this edge on the table");
     ticks.forEach(tick -> mark(svg, tick, x, y));
-    label(svg, Tick.labelled(ticks, (int) (whole / gap)), x, y);
+    label(svg, Tick.labeled(ticks, (int) (whole / gap)), x, y);
   }
 
   private void mark(Svg svg, Tick tick, double x, double y) {
     double at = tick.at().doubleValue();
     double from = radius - (tick.isRound() ? ROUND_TICK : TICK);
     String data =
-        Svg.data("picture", tick.label()) + Svg.data("degrees", tick.at().toPlainString());
+        Svg.data("photograph", tick.label()) + Svg.data("degrees", tick.at().toPlainString());
     svg.line(
         tick.isRound() ? "tick heavy" : "tick",
         data,

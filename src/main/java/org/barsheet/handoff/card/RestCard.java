@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.shooting.ArtworkPlate;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.text.Html;
 
 /** The card of the whole artwork at rest: a row for each state that panels stand on. */
 final class RestCard {
 
-  /** Room for rows in millimetres, and what a row takes besides its lines. */
+  /** Room for rows in millimeters, and what a row takes besides its lines. */
   private static final double ROOM = 135;
 
   private static final double AROUND = 2.5;
@@ -49,26 +49,26 @@ final class RestCard {
     double used = ROOM;
     for (ArtworkPlate plate : film.shooting().atRest()) {
       int letters = Math.max(open(plate).length(), 2 * panels(plate).length());
-      double high = AROUND + LINE * Math.max(NAME_LINES, 1 + letters / LETTERS);
-      if (used + high > ROOM) {
+      double height = AROUND + LINE * Math.max(NAME_LINES, 1 + letters / LETTERS);
+      if (used + height > ROOM) {
         parts.add(new ArrayList<>());
         used = 0;
       }
       parts.get(parts.size() - 1).add(plate);
-      used += high;
+      used += height;
     }
     return parts;
   }
 
   private Html section(List<ArtworkPlate> plates, String number) {
-    int card = film.shooting().setUps().size() + 1;
+    int card = film.shooting().setups().size() + 1;
     int all = film.shooting().atRest().size();
     Html html = new Html();
     html.open("section", "class", "card rest").line().open("header").open("div").line();
     html.line("h1", "Card " + card + " · artwork at rest");
     html.line("p", film.plan().title() + number).close();
     html.open("div", "class", "facts").line();
-    html.line("p", all + (all == 1 ? " picture" : " pictures") + " of the whole artwork");
+    html.line("p", all + (all == 1 ? " photograph" : " photographs") + " of the whole artwork");
     html.close().close().line();
     html.open("div", "class", "how").line();
     html.line("p", "Take each in its turn among the cards; nothing moves in it.").close().line();
@@ -82,7 +82,7 @@ final class RestCard {
     html.empty("col", "class", "panels").empty("col", "class", "tick");
     html.empty("col", "class", "note").close().line();
     html.open("thead").open("tr");
-    List.of("picture, taken", "stands open", "panels")
+    List.of("photograph, taken", "stands open", "panels")
         .forEach(words -> html.element("th", words, "class", "words"));
     html.element("th", "√", "class", "tick").element("th", "retake", "class", "words");
     html.close().close().line().open("tbody").line();
@@ -109,7 +109,7 @@ final class RestCard {
     return open.isEmpty() ? "nothing" : open;
   }
 
-  private static String words(SetUp.Standing one) {
+  private static String words(Setup.Standing one) {
     long percent = Math.round(100 * one.open());
     return percent >= 100 ? one.opening() : one.opening() + " " + percent + " %";
   }

@@ -5,10 +5,10 @@ import java.util.List;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
 import org.barsheet.plan.Plan;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.text.Html;
 
-/** The cards of one movement in one set-up: as many as its pictures need. */
+/** The cards of one movement in one setup: as many as its photographs need. */
 final class ShootingCard {
 
   /** Rows are as high as there is room for, within what a hand can tick and an eye can find. */
@@ -16,31 +16,31 @@ final class ShootingCard {
 
   private static final double HIGHEST_ROW = 7;
 
-  /** What a line of small print takes, and what stands around the lines, in millimetres. */
+  /** What a line of small print takes, and what stands around the lines, in millimeters. */
   private static final double LINE = 3.6;
 
   private static final double AROUND = 12 + 3 + 2 + 9 + 4 + 3;
 
-  /** Letters of small print to a millimetre, and the share of a card's width beside its title. */
+  /** Letters of small print to a millimeter, and the share of a card's width beside its title. */
   private static final double LETTERS = 0.68;
 
   private static final double BESIDE = 0.54;
 
   private static final double PADDING = 14;
 
-  /** Room for rows that words never take away, in millimetres. */
+  /** Room for rows that words never take away, in millimeters. */
   private static final double LEAST_ROOM = 60;
 
   private final FilmSheet film;
-  private final SetUp setUp;
-  private final SetUp.Run run;
+  private final Setup setup;
+  private final Setup.Run run;
   private final CardFacts facts;
 
-  ShootingCard(FilmSheet film, SetUp setUp, SetUp.Run run) {
+  ShootingCard(FilmSheet film, Setup setup, Setup.Run run) {
     this.film = film;
-    this.setUp = setUp;
+    this.setup = setup;
     this.run = run;
-    this.facts = new CardFacts(film, setUp, run);
+    this.facts = new CardFacts(film, setup, run);
   }
 
   /** Each of them as a section of the page. */
@@ -64,30 +64,30 @@ final class ShootingCard {
     html.close().line();
     double row = Math.min(HIGHEST_ROW, room() / rows.size());
     new CardTable(run.movement(), html).write(rows, row);
-    html.line("p", "! " + String.join(" ", setUp.cautions()), "class", "cautions");
+    html.line("p", "! " + String.join(" ", setup.cautions()), "class", "cautions");
     return html.line("footer", footer()).close().line();
   }
 
   /** Height left for rows, from how many lines the words above and below are likely to take. */
   private double room() {
     Paper paper = Paper.of(film.plan().film().paper());
-    double across = paper.high() / 2 - PADDING;
+    double across = paper.height() / 2 - PADDING;
     int lines =
         lines(facts.lines(), BESIDE * across)
             + lines(how(), across)
-            + lines(List.of(String.join(" ", setUp.cautions())), across);
-    return Math.max(LEAST_ROOM, paper.wide() - AROUND - lines * LINE);
+            + lines(List.of(String.join(" ", setup.cautions())), across);
+    return Math.max(LEAST_ROOM, paper.width() - AROUND - lines * LINE);
   }
 
-  private static int lines(List<String> texts, double millimetres) {
-    int letters = (int) (LETTERS * millimetres);
+  private static int lines(List<String> texts, double millimeters) {
+    int letters = (int) (LETTERS * millimeters);
     return texts.stream().mapToInt(text -> 1 + text.length() / letters).sum();
   }
 
   private void heading(Html html, String number) {
     Plan plan = film.plan();
     html.open("header").open("div").line();
-    html.line("h1", "Card " + setUp.label(run) + " · " + run.movement().name());
+    html.line("h1", "Card " + setup.label(run) + " · " + run.movement().name());
     html.line("p", plan.title() + number).close();
     html.open("div", "class", "facts").line();
     facts.lines().forEach(line -> html.line("p", line));
@@ -101,7 +101,7 @@ final class ShootingCard {
     lines.add((words.supports() + " " + words.largestStep()).strip());
     lines.add(words.halves());
     lines.removeIf(String::isEmpty);
-    lines.addAll(CardWords.minded(setUp, run));
+    lines.addAll(CardWords.minded(setup, run));
     return lines;
   }
 

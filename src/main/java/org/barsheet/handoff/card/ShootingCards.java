@@ -3,7 +3,7 @@ package org.barsheet.handoff.card;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.text.Html;
 
 /** Shooting cards to print: each half a sheet of paper, two of them come out of one. */
@@ -30,15 +30,15 @@ public final class ShootingCards {
       th { background: #0072B2; color: #FFFFFF; font-size: 8pt; line-height: 1.1;
         text-align: right; vertical-align: bottom; padding: .6mm 1.2mm }
       td, th { overflow: hidden; text-overflow: ellipsis }
-      col.picture { width: 13mm } col.tick { width: 9mm } col.note { width: 17mm }
+      col.photograph { width: 13mm } col.tick { width: 9mm } col.note { width: 17mm }
       td { height: var(--row); padding: 0 1.2mm; line-height: 1; text-align: right;
         white-space: nowrap; border-right: .15mm solid #C8CED4 }
       tbody tr:nth-child(even) { background: #F4F1EA }
       tr.change td { border-top: .5mm solid #1B1F24 } tr.plate td { border-top: .15mm solid #1B1F24 }
-      td.hand, td.picture { font-weight: bold } td.picture { font-size: 10pt }
-      th.words, td.words, td.note { text-align: left } tr.plate .words, tr.plate .picture {
+      td.hand, td.photograph { font-weight: bold } td.photograph { font-size: 10pt }
+      th.words, td.words, td.note { text-align: left } tr.plate .words, tr.plate .photograph {
         font-size: 8pt; white-space: normal }
-      tr.plate .picture { padding: 0 .4mm; white-space: nowrap } th.tick { text-align: center }
+      tr.plate .photograph { padding: 0 .4mm; white-space: nowrap } th.tick { text-align: center }
       td.tick { background: #FFFFFF; border-left: .3mm solid #1B1F24;
         border-right: .3mm solid #1B1F24; border-bottom: .3mm solid #1B1F24 }
       tr:last-child td.tick { border-bottom: 0 }
@@ -55,9 +55,9 @@ public final class ShootingCards {
   /** One page with every card of the shooting plan, in the order of work. */
   public static String page(FilmSheet film) {
     List<Html> cards = new ArrayList<>();
-    for (SetUp setUp : film.shooting().setUps()) {
-      for (SetUp.Run run : setUp.runs()) {
-        add(cards, new ShootingCard(film, setUp, run).sections());
+    for (Setup setup : film.shooting().setups()) {
+      for (Setup.Run run : setup.runs()) {
+        add(cards, new ShootingCard(film, setup, run).sections());
       }
     }
     add(cards, new RestCard(film).sections());
@@ -85,7 +85,7 @@ public final class ShootingCards {
     Paper paper = Paper.of(film.plan().film().paper());
     return STYLE
         .replace("PAPER", paper.name())
-        .replace("WIDE", Double.toString(paper.high()))
-        .replace("HIGH", Double.toString(paper.wide()));
+        .replace("WIDE", Double.toString(paper.height()))
+        .replace("HIGH", Double.toString(paper.width()));
   }
 }

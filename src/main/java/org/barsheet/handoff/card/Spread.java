@@ -18,7 +18,7 @@ final class Spread {
   private Spread() {}
 
   /**
-   * Places at least a gap apart, in the same order, with the least sum of squared moves: neighbours
+   * Places at least a gap apart, in the same order, with the least sum of squared moves: neighbors
    * that come too close are put side by side about their mean (pooling of adjacent violators,
    * isotonic regression).
    *

@@ -4,12 +4,12 @@ import java.util.List;
 import org.barsheet.text.Svg;
 
 /**
- * A strip of paper with a mark for each picture, so many millimetres from its end. One longer than
+ * A strip of paper with a mark for each photograph, so many millimeters from its end. One longer than
  * the page comes in parts that are joined.
  */
 final class Strip {
 
-  /** Longest part in millimetres. */
+  /** Longest part in millimeters. */
   static final double PART = 180;
 
   /** Height of one part on the page, title with it. */
@@ -66,7 +66,7 @@ final class Strip {
     String start = part == 0 ? zero : "joins the part before at " + Math.round(from) + " mm";
     svg.text("head", left, top + 2.5, title + joined + ": this end " + start);
     here.forEach(tick -> mark(svg, tick, from, left, base));
-    double lastLabel = label(svg, Tick.labelled(here, MOST_LABELS), from, left, base);
+    double lastLabel = label(svg, Tick.labeled(here, MOST_LABELS), from, left, base);
     double end = Math.max(left + Math.min(longest() - from, PART), lastLabel + LABEL_MARGIN);
     svg.rect("cut", left, top + TITLE, end - left, BODY + LABELS);
     svg.line("heavy", left, top + TITLE - 1, left, base + LABELS + 1);
@@ -85,7 +85,7 @@ final class Strip {
 
   private void mark(Svg svg, Tick tick, double from, double left, double base) {
     String data =
-        Svg.data("picture", tick.label())
+        Svg.data("photograph", tick.label())
             + Svg.data("measure", measure)
             + Svg.data("part-from", Long.toString(Math.round(from)))
             + Svg.data("mm", tick.at().toPlainString());

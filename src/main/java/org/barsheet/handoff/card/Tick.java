@@ -6,25 +6,25 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
-import org.barsheet.exposure.PictureMeasures;
+import org.barsheet.exposure.Movement.MovedPhotograph;
+import org.barsheet.exposure.PhotographMeasures;
 
 /**
- * A mark of a gauge: where a picture, or several that look alike, is set.
+ * A mark of a gauge: where a photograph, or several that look alike, is set.
  *
- * @param at degrees or millimetres, the very number on the card
- * @param first number of the first picture set there
+ * @param at degrees or millimeters, the very number on the card
+ * @param first number of the first photograph set there
  * @param last number of the last one
  */
 record Tick(BigDecimal at, int first, int last) {
 
-  /** The marks of a movement by one of its measures, in order of picture. */
-  static List<Tick> of(Movement movement, Function<PictureMeasures, Optional<BigDecimal>> measure) {
+  /** The marks of a movement by one of its measures, in order of photograph. */
+  static List<Tick> of(Movement movement, Function<PhotographMeasures, Optional<BigDecimal>> measure) {
     List<Tick> ticks = new ArrayList<>();
-    for (MovedPicture picture : movement.pictures()) {
-      Optional<BigDecimal> at = measure.apply(picture.measures());
+    for (MovedPhotograph photograph : movement.photographs()) {
+      Optional<BigDecimal> at = measure.apply(photograph.measures());
       if (at.isPresent()) {
-        add(ticks, at.get(), picture.picture().number());
+        add(ticks, at.get(), photograph.photograph().number());
       }
     }
     return ticks;
@@ -41,20 +41,20 @@ record Tick(BigDecimal at, int first, int last) {
 
   /**
    * Those of some marks that get a label: every one if that makes no more than the most, else those
-   * of every second picture, every fourth, every eighth …
+   * of every second photograph, every fourth, every eighth …
    */
-  static List<Tick> labelled(List<Tick> ticks, int most) {
+  static List<Tick> labeled(List<Tick> ticks, int most) {
     int every = 1;
-    List<Tick> labelled = ticks;
-    while (labelled.size() > most) {
+    List<Tick> labeled = ticks;
+    while (labeled.size() > most) {
       every *= 2;
       int step = every;
-      labelled = ticks.stream().filter(tick -> tick.last() / step * step >= tick.first()).toList();
+      labeled = ticks.stream().filter(tick -> tick.last() / step * step >= tick.first()).toList();
     }
-    return labelled;
+    return labeled;
   }
 
-  /** {@code 14}, or {@code 28-30} where several pictures are set alike. */
+  /** {@code 14}, or {@code 28-30} where several photographs are set alike. */
   String label() {
     return first == last ? Integer.toString(first) : first + "-" + last;
   }

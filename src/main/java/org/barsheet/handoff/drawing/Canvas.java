@@ -12,7 +12,7 @@ import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
 
-/** A picture of a few colours, clear at first, written as PNG. */
+/** A photograph of a few colors, clear at first, written as PNG. */
 public final class Canvas {
 
   private static final String PNG_METADATA = "javax_imageio_png_1.0";
@@ -32,23 +32,23 @@ public final class Canvas {
 
   public void fill(PixelRect box, PaperColor ink) {
     pen.setColor(ink.color());
-    pen.fillRect(box.x(), box.y(), box.wide(), box.high());
+    pen.fillRect(box.x(), box.y(), box.width(), box.height());
   }
 
   /** A frame of so many pixels inside the box's edges. */
   public void outline(PixelRect box, int thick, PaperColor ink) {
-    fill(new PixelRect(box.x(), box.y(), box.wide(), thick), ink);
-    fill(new PixelRect(box.x(), box.y() + box.high() - thick, box.wide(), thick), ink);
-    fill(new PixelRect(box.x(), box.y(), thick, box.high()), ink);
-    fill(new PixelRect(box.x() + box.wide() - thick, box.y(), thick, box.high()), ink);
+    fill(new PixelRect(box.x(), box.y(), box.width(), thick), ink);
+    fill(new PixelRect(box.x(), box.y() + box.height() - thick, box.width(), thick), ink);
+    fill(new PixelRect(box.x(), box.y(), thick, box.height()), ink);
+    fill(new PixelRect(box.x() + box.width() - thick, box.y(), thick, box.height()), ink);
   }
 
   /** One line of text at the box's left, as large as it fits, in its middle height. */
   public void text(String text, PixelRect box, PaperColor ink) {
     String drawn = PixelLetters.drawable(text);
     int squares = PixelLetters.ADVANCE * drawn.length() - 1;
-    int side = Math.min(box.high() / PixelLetters.HIGH, box.wide() / Math.max(1, squares));
-    int top = box.y() + (box.high() - side * PixelLetters.HIGH) / 2;
+    int side = Math.min(box.height() / PixelLetters.HIGH, box.width() / Math.max(1, squares));
+    int top = box.y() + (box.height() - side * PixelLetters.HIGH) / 2;
     for (int i = 0; i < drawn.length() && side > 0; i++) {
       letter(drawn.charAt(i), box.x() + i * PixelLetters.ADVANCE * side, top, side, ink);
     }

@@ -37,7 +37,7 @@ public final class OpeningDrawing {
     if (motion instanceof Hinged hinged) {
       flap(hinged.hinge(), StrictMath.cos(StrictMath.toRadians(amount)));
     } else if (motion instanceof Slides slides) {
-      shutter(moved(slides.towards(), share));
+      shutter(moved(slides.toward(), share));
     } else if (motion instanceof LiftsOff) {
       shutter(moved(Side.TOP, share / 4));
     } else if (motion instanceof Iris) {
@@ -61,8 +61,8 @@ public final class OpeningDrawing {
         });
   }
 
-  private PixelRect moved(Side towards, double share) {
-    return switch (towards) {
+  private PixelRect moved(Side toward, double share) {
+    return switch (toward) {
       case LEFT -> hole.part(-share, 0, 1 - share, 1);
       case RIGHT -> hole.part(share, 0, 1 + share, 1);
       case TOP -> hole.part(0, -share, 1, 1 - share);
@@ -78,6 +78,6 @@ public final class OpeningDrawing {
 
   private void shutter(PixelRect box) {
     canvas.fill(box, PaperColor.LAMP);
-    canvas.outline(box, Math.min(line, Math.min(box.wide(), box.high())), PaperColor.INK);
+    canvas.outline(box, Math.min(line, Math.min(box.width(), box.height())), PaperColor.INK);
   }
 }

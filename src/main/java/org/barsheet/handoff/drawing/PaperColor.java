@@ -4,7 +4,7 @@ import java.awt.Color;
 import java.awt.image.DataBuffer;
 import java.awt.image.IndexColorModel;
 
-/** The few colours of a placeholder. */
+/** The few colors of a placeholder. */
 public enum PaperColor {
   CLEAR(0x00000000),
   INK(0xFF1B1F24),

@@ -1,4 +1,4 @@
-/** Simple drawings for pictures still to take; entry class {@link Canvas}. */
+/** Simple drawings for photographs still to take; entry class {@link Canvas}. */
 @NullMarked
 package org.barsheet.handoff.drawing;
 

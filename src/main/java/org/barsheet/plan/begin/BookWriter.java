@@ -31,17 +31,17 @@ public final class BookWriter {
       Set.of(
           "left",
           "top",
-          "wide",
-          "high",
+          "width",
+          "height",
           "enlarged",
-          "pictures",
+          "photographs",
           "first-bar",
           "bpm",
           "bar",
           "clip-frame",
-          "pictures-an-hour",
-          "minutes-a-set-up",
-          "hours-a-day");
+          "photographs-per-hour",
+          "minutes-per-setup",
+          "hours-per-day");
 
   /** Rows kept in memory while writing. */
   private static final int WINDOW = 100;

@@ -29,7 +29,7 @@ final class Choices {
           Map.entry("clip-rate", RATES),
           Map.entry("shown", WordChoice.SHOWN.words()),
           Map.entry("paper", List.of("A4", "letter")),
-          Map.entry("music-from", List.of("tick 0", "first note")),
+          Map.entry("music-from", List.of("start of file", "first note")),
           Map.entry("tempo", List.of("auto", "written", "played")),
           Map.entry("pickup", List.of("auto", "yes", "no")),
           Map.entry("accent", List.of("first", "last")),
@@ -38,7 +38,7 @@ final class Choices {
           Map.entry("slides", SIDES),
           Map.entry("moves", List.of("opens", "closes")),
           Map.entry("slow", PanelSection.SLOW.words()),
-          Map.entry("even-in", List.of("angle", "aperture")),
+          Map.entry("even-in", List.of("angle", "opening")),
           Map.entry("lands", List.of("fully open", "half open", "first gap")),
           Map.entry("lands-on", List.of("accent", "notes")),
           Map.entry("photographed", YES_OR_NO),
@@ -82,7 +82,7 @@ final class Choices {
   }
 
   private List<String> words(Sheet sheet, String heading) {
-    boolean shown = heading.equals("pictures") && sheet.getSheetName().equals("Film");
+    boolean shown = heading.equals("photographs") && sheet.getSheetName().equals("Film");
     List<String> words =
         shown
             ? WordChoice.SHOWN.words()

@@ -23,7 +23,7 @@ final class FirstPlanYaml {
       ##   mark Chorus          a mark of the MIDI file
       ##   01:00:12:00          a timecode
       ##   2 bars into panel 3  counted from the panel just before
-      ##   (nothing)            wherever it fits between its neighbours
+      ##   (nothing)            wherever it fits between its neighbors
       ## How long it is (length): 4 bars, 3 beats, 2.5 s, 60 f, or 2..4 bars.
       """;
 
@@ -34,7 +34,7 @@ final class FirstPlanYaml {
 
       ## The places in the artwork that open, in squares of its graph paper.
       openings:
-        # lamp-1: {left: 3, top: 7, wide: 2, high: 4, model: small-lamp, hinge: left, to: 90 deg}
+        # lamp-1: {left: 3, top: 7, width: 2, height: 4, model: small-lamp, hinge: left, to: 90 deg}
 
       ## Who is filmed at home, by alias.
       performers:
@@ -60,7 +60,7 @@ final class FirstPlanYaml {
     settings("music", PlanKeys.MUSIC, Map.of());
     line("");
     motifs();
-    line("## The whole physical picture.");
+    line("## The artwork.");
     settings("artwork", PlanKeys.ARTWORK, Map.of());
     out.append(EXAMPLES);
     out.append(GRAMMAR);
@@ -109,7 +109,7 @@ final class FirstPlanYaml {
     } else {
       line("    notes: " + YamlText.of(motif.notes()));
     }
-    line("    # accent: first               # the note the picture lands on: first, last, note 3");
+    line("    # accent: first               # the note that a reveal lands on: first, last, note 3");
   }
 
   private static String remark(String remark) {
@@ -130,9 +130,9 @@ final class FirstPlanYaml {
     line("  # - panel: " + (plan.panels().size() + 1));
     line("  #   action: The baker's lamp");
     line("  #   cue: " + YamlText.of(motif) + " 3");
-    line("  #   field: left 1 top 4.6 wide 6");
+    line("  #   field: left 1 top 4.6 width 6");
     line("  #   reveals:");
-    line("  #     - {opening: lamp-1, pictures: 30, shown: on twos, slow: end}");
+    line("  #     - {opening: lamp-1, photographs: 30, shown: on twos, slow: end}");
     line("  #   appears:");
     line("  #     - {performer: cello, opening: lamp-1}");
   }

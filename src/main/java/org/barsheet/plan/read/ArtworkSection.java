@@ -21,19 +21,19 @@ final class ArtworkSection {
   private ArtworkSection() {}
 
   static Artwork read(Optional<PlanSection> section, Film film) {
-    double high = SQUARES_WIDE * (double) film.height() / film.width();
-    double[] squares = {SQUARES_WIDE, high};
+    double height = SQUARES_WIDE * (double) film.height() / film.width();
+    double[] squares = {SQUARES_WIDE, height};
     if (section.isEmpty()) {
       return new Artwork(INCH, squares[0], squares[1], List.of(), 0, List.of(ITSELF));
     }
     PlanSection given = section.get();
     squares = given.read("squares", squares, text -> Measures.pair(text, "24x13.5"));
     return new Artwork(
-        given.read("square", INCH, Measures::millimetres),
+        given.read("square", INCH, Measures::millimeters),
         squares[0],
         squares[1],
-        given.readAll("palette", Measures::colour),
-        given.read("smallest-workable", 0.0, Measures::millimetres),
+        given.readAll("palette", Measures::color),
+        given.read("smallest-workable", 0.0, Measures::millimeters),
         models(given));
   }
 

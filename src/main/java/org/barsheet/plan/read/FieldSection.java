@@ -18,7 +18,7 @@ final class FieldSection {
 
   private static final List<PlanKey> SIDE = PlanKeys.FIELD.subList(0, 4);
 
-  /** How far a height may lie from the one that follows from the film's picture, as a share. */
+  /** How far a height may lie from the one that follows from the frame, as a share. */
   private static final double SHAPE = 0.01;
 
   private final Artwork artwork;
@@ -49,7 +49,7 @@ final class FieldSection {
       refuseOwnSides(field);
       return new Field(end(field, "from"), end(field, "to"), slow);
     }
-    Rect rect = rect(field, "wide", sideOf(field));
+    Rect rect = rect(field, "width", sideOf(field));
     if (field.has("slow")) {
       field.problem("slow", "this camera stands still", "give from and to, or leave slow out");
     }
@@ -62,7 +62,7 @@ final class FieldSection {
         field.problem(
             key.name(),
             "'" + key.name() + "' stands beside from and to",
-            "put it inside from or to: from: {left: 1, top: 4.6, wide: 6}");
+            "put it inside from or to: from: {left: 1, top: 4.6, width: 6}");
       }
     }
   }
@@ -79,39 +79,39 @@ final class FieldSection {
   }
 
   private static FieldText.Side sideOf(PlanSection section) {
-    String remedy = "measure the field in squares: {left: 1, top: 4.6, wide: 6}";
+    String remedy = "measure the field in squares: {left: 1, top: 4.6, width: 6}";
     double left = section.need("left", 0.0, remedy, Measures::number);
     double top = section.need("top", 0.0, remedy, Measures::number);
-    double wide = section.need("wide", 1.0, remedy, Measures::positive);
-    Optional<Double> high = section.read("high", Measures::positive);
-    OptionalDouble asked = high.map(OptionalDouble::of).orElse(OptionalDouble.empty());
-    return new FieldText.Side(false, left, top, wide, asked);
+    double width = section.need("width", 1.0, remedy, Measures::positive);
+    Optional<Double> height = section.read("height", Measures::positive);
+    OptionalDouble asked = height.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    return new FieldText.Side(false, left, top, width, asked);
   }
 
   private Rect rect(PlanSection section, String key, FieldText.Side side) {
     if (side.whole()) {
       return whole();
     }
-    double high = side.wide() * highPerWide;
-    double asked = side.high().orElse(high);
-    if (Math.abs(asked - high) > SHAPE * high) {
+    double height = side.width() * highPerWide;
+    double asked = side.height().orElse(height);
+    if (Math.abs(asked - height) > SHAPE * height) {
       section.problem(
           key,
           "a field "
-              + Measures.plain(side.wide())
+              + Measures.plain(side.width())
               + " wide is not "
               + Measures.plain(asked)
               + " high",
-          "leave high out; it follows from the film's picture");
+          "leave height out; it follows from the frame size");
     }
-    return new Rect(side.left(), side.top(), side.wide(), high);
+    return new Rect(side.left(), side.top(), side.width(), height);
   }
 
   /** The smallest field of the film's shape that shows the whole artwork, in its middle. */
   private Rect whole() {
-    double wide = Math.max(artwork.squaresWide(), artwork.squaresHigh() / highPerWide);
-    double high = wide * highPerWide;
+    double width = Math.max(artwork.squaresWide(), artwork.squaresHigh() / highPerWide);
+    double height = width * highPerWide;
     return new Rect(
-        (artwork.squaresWide() - wide) / 2, (artwork.squaresHigh() - high) / 2, wide, high);
+        (artwork.squaresWide() - width) / 2, (artwork.squaresHigh() - height) / 2, width, height);
   }
 }

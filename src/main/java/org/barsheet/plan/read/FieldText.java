@@ -6,12 +6,12 @@ import org.barsheet.plan.Slow;
 import org.barsheet.plan.TextCursor;
 
 /**
- * Reads {@code whole}, {@code left 1 top 4.6 wide 6} and {@code whole to left 1 top 4.6 wide 6}.
+ * Reads {@code whole}, {@code left 1 top 4.6 width 6} and {@code whole to left 1 top 4.6 width 6}.
  */
 final class FieldText {
 
   private static final String ACCEPTED =
-      "write whole, left 1 top 4.6 wide 6, or two of them with to between";
+      "write whole, left 1 top 4.6 width 6, or two of them with to between";
 
   private FieldText() {}
 
@@ -22,8 +22,8 @@ final class FieldText {
    */
   record Moving(Side from, Optional<Side> to, Slow slow) {}
 
-  /** The whole artwork, or a rectangle of it whose height may be left to the film's picture. */
-  record Side(boolean whole, double left, double top, double wide, OptionalDouble high) {
+  /** The whole artwork, or a rectangle of it whose height may be left to the frame. */
+  record Side(boolean whole, double left, double top, double width, OptionalDouble height) {
 
     static final Side WHOLE = new Side(true, 0, 0, 0, OptionalDouble.empty());
   }
@@ -51,7 +51,7 @@ final class FieldText {
   static Side parseSide(String text) {
     TextCursor cursor = new TextCursor(text);
     Side side = side(cursor);
-    cursor.expectEnd("write whole or left 1 top 4.6 wide 6");
+    cursor.expectEnd("write whole or left 1 top 4.6 width 6");
     return side;
   }
 
@@ -62,15 +62,15 @@ final class FieldText {
     double left = amount(cursor, "left");
     double top = amount(cursor, "top");
     int start = cursor.offset();
-    double wide = amount(cursor, "wide");
-    OptionalDouble high = OptionalDouble.empty();
-    if (cursor.nextWord().equalsIgnoreCase("high")) {
-      high = OptionalDouble.of(amount(cursor, "high"));
+    double width = amount(cursor, "width");
+    OptionalDouble height = OptionalDouble.empty();
+    if (cursor.nextWord().equalsIgnoreCase("height")) {
+      height = OptionalDouble.of(amount(cursor, "height"));
     }
-    if (wide <= 0 || high.orElse(1) <= 0) {
+    if (width <= 0 || height.orElse(1) <= 0) {
       throw cursor.fault(start, "a field is more than 0 wide and high", ACCEPTED);
     }
-    return new Side(false, left, top, wide, high);
+    return new Side(false, left, top, width, height);
   }
 
   private static double amount(TextCursor cursor, String word) {

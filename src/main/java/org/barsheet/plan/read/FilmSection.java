@@ -15,8 +15,8 @@ import org.barsheet.plan.WordChoice;
 /** Reads the settings of the film. */
 final class FilmSection {
 
-  private static final int PICTURE_WIDTH = 1920;
-  private static final int PICTURE_HEIGHT = 1080;
+  private static final int FRAME_WIDTH = 1920;
+  private static final int FRAME_HEIGHT = 1080;
   private static final int CLOSED_HOLD = 12;
   private static final Seconds LONGEST_POP = Seconds.of(60);
 
@@ -104,16 +104,16 @@ final class FilmSection {
   Film film() {
     FrameRate known = rateOrStandIn();
     Timecode hourOne = new Timecode(known, 1, 0, 0, 0);
-    int[] size = {PICTURE_WIDTH, PICTURE_HEIGHT};
-    size = section.read("size", size, text -> Measures.pixels(text, "1920x1080"));
+    int[] size = {FRAME_WIDTH, FRAME_HEIGHT};
+    size = section.read("frame-size", size, text -> Measures.pixels(text, "1920x1080"));
     return new Film(
         known,
         section.read(
             "first-frame", hourOne, text -> rate.isEmpty() ? hourOne : Timecode.parse(known, text)),
         section.read("music-starts", Seconds.ZERO, text -> Measures.time(text, known, false)),
-        section.read("music-from", Film.MusicFrom.TICK_0, WordChoice.of(Film.MusicFrom.values())),
-        section.read("pictures", 2, WordChoice.SHOWN),
-        section.read("picture-lead", 0, text -> Measures.frames(text, true)),
+        section.read("music-from", Film.MusicFrom.START_OF_FILE, WordChoice.of(Film.MusicFrom.values())),
+        section.read("shown", 2, WordChoice.SHOWN),
+        section.read("lead", 0, text -> Measures.frames(text, true)),
         section.read("closed-hold", CLOSED_HOLD, text -> Measures.frames(text, false)),
         section.read("tail", Seconds.ZERO, text -> Measures.time(text, known, false)),
         size[0],

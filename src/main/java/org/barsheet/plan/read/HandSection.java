@@ -16,8 +16,8 @@ final class HandSection {
   private static Hand hand(PlanSection section) {
     return new Hand(
         section.read("angle", Hand.DEFAULT.degrees(), Measures::degrees),
-        section.read("way", Hand.DEFAULT.millimetres(), Measures::millimetres),
+        section.read("step", Hand.DEFAULT.millimeters(), Measures::millimeters),
         section.read("light", Hand.DEFAULT.percent(), Measures::percent),
-        section.read("largest-step", Measures::millimetres));
+        section.read("largest-step", Measures::millimeters));
   }
 }

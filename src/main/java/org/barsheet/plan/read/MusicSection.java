@@ -107,7 +107,7 @@ final class MusicSection {
 
   private static BigFraction beatsPerMinute(String text) {
     TextCursor cursor = new TextCursor(text);
-    String remedy = "write felt beats a minute, 10 to 999: 96";
+    String remedy = "write felt bpm, 10 to 999: 96";
     BigFraction beats = cursor.takeNumber("a number", remedy);
     cursor.expectEnd(remedy);
     if (beats.doubleValue() < 10 || beats.doubleValue() > 999) {

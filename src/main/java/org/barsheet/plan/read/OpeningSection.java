@@ -51,20 +51,20 @@ final class OpeningSection {
         new Rect(
             section.need("left", 0.0, remedy, Measures::number),
             section.need("top", 0.0, remedy, Measures::number),
-            section.need("wide", 1.0, remedy, Measures::positive),
-            section.need("high", 1.0, remedy, Measures::positive));
+            section.need("width", 1.0, remedy, Measures::positive),
+            section.need("height", 1.0, remedy, Measures::positive));
     boolean inside =
-        rect.left() + rect.wide() <= artwork.squaresWide() + EDGE
-            && rect.top() + rect.high() <= artwork.squaresHigh() + EDGE;
-    boolean read = List.of("left", "top", "wide", "high").stream().allMatch(section::isRead);
+        rect.left() + rect.width() <= artwork.squaresWide() + EDGE
+            && rect.top() + rect.height() <= artwork.squaresHigh() + EDGE;
+    boolean read = List.of("left", "top", "width", "height").stream().allMatch(section::isRead);
     if (read && !inside) {
       section.problem(
           "left",
           section.title()
               + " reaches to "
-              + Measures.plain(rect.left() + rect.wide())
+              + Measures.plain(rect.left() + rect.width())
               + " across and "
-              + Measures.plain(rect.top() + rect.high())
+              + Measures.plain(rect.top() + rect.height())
               + " down; the artwork has "
               + Measures.plain(artwork.squaresWide())
               + "x"
@@ -121,8 +121,8 @@ final class OpeningSection {
       case "slides" ->
           new Opening.Slides(
               section.read("slides", Opening.Side.LEFT, SIDES),
-              section.read("by", 0.0, Measures::millimetres));
-      case "lifts" -> new Opening.LiftsOff(section.read("lifts", 1.0, Measures::millimetres));
+              section.read("by", 0.0, Measures::millimeters));
+      case "lifts" -> new Opening.LiftsOff(section.read("lifts", 1.0, Measures::millimeters));
       case "brightens" ->
           new Opening.Brightens(section.read("brightens", 100.0, Measures::percent));
       case "iris" -> new Opening.Iris(section.read("iris", 100.0, Measures::percent));

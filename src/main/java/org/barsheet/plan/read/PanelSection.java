@@ -67,15 +67,15 @@ public final class PanelSection {
         section.read("cut", new Panel.AutoCut(), this::cut),
         section.read("length", PanelSection::length),
         fields.read(section),
-        section.read("picture", Texts::file).map(this::resolve),
+        section.read("drawing", Texts::file).map(this::resolve),
         reveals.read(section, cue, names),
         appears(section),
         section.read("locked", false, WordChoice.YES_OR_NO),
         section.where());
   }
 
-  private Path resolve(Path picture) {
-    return reading.resolve(picture);
+  private Path resolve(Path photograph) {
+    return reading.resolve(photograph);
   }
 
   private void checkUnique(PlanSection section, String name) {

@@ -35,7 +35,7 @@ final class PerformerSection {
         Optional.empty(),
         size[0],
         size[1],
-        section.readAll("clothes", Measures::colour),
+        section.readAll("clothes", Measures::color),
         where);
   }
 

@@ -88,7 +88,7 @@ public final class PlanReader {
             openings.stream().map(Opening::name).toList(),
             performers.stream().map(Performer::name).toList());
     RevealSection reveals =
-        new RevealSection(filmSection, film.framesPerPicture(), openings, known);
+        new RevealSection(filmSection, film.framesPerPhotograph(), openings, known);
     FieldSection fields = new FieldSection(artwork, film);
     SentClips clips = new ClipSection(reading, filmSection, film, known).read(root);
     List<Panel> panels = new PanelSection(reading, filmSection, fields, reveals, known).read(root);

@@ -16,20 +16,20 @@ import org.barsheet.plan.source.PlanKeys;
 /** Reads the reveals of a panel. */
 final class RevealSection {
 
-  /** Pictures of one movement; nobody photographs more. */
-  private static final int MOST_PICTURES = 9999;
+  /** Photographs of one movement; nobody photographs more. */
+  private static final int MOST_PHOTOGRAPHS = 9999;
 
   private static final WordChoice<Reveal.Lands> LANDS =
       WordChoice.of(Arrays.asList(Reveal.Lands.values()), Reveal.Lands::words);
 
   private final FilmSection film;
-  private final int framesPerPicture;
+  private final int framesPerPhotograph;
   private final List<Opening> openings;
   private final Known known;
 
-  RevealSection(FilmSection film, int framesPerPicture, List<Opening> openings, Known known) {
+  RevealSection(FilmSection film, int framesPerPhotograph, List<Opening> openings, Known known) {
     this.film = film;
-    this.framesPerPicture = framesPerPicture;
+    this.framesPerPhotograph = framesPerPhotograph;
     this.openings = openings;
     this.known = known;
   }
@@ -50,17 +50,17 @@ final class RevealSection {
       known.checkMotif(section, "lands-on", on.place());
       PanelSection.checkIntoPanel(section, "lands-on", on.place(), panelsSoFar);
     }
-    int pictures = pictures(section, opening);
+    int photographs = photographs(section, opening);
     return new Reveal(
         opening,
         section.read("moves", Reveal.Way.OPENS, WordChoice.of(Reveal.Way.values())),
-        pictures,
-        section.read("shown", framesPerPicture, WordChoice.SHOWN),
+        photographs,
+        section.read("shown", framesPerPhotograph, WordChoice.SHOWN),
         section.read("slow", Slow.NONE, PanelSection.SLOW),
         section.read("even-in", Reveal.EvenIn.ANGLE, WordChoice.of(Reveal.EvenIn.values())),
         section.read("lands", Reveal.Lands.FULLY_OPEN, LANDS),
         landsOn,
-        section.read("cycle", text -> cycle(text, pictures)),
+        section.read("cycle", text -> cycle(text, photographs)),
         section.read("photographed", false, WordChoice.YES_OR_NO),
         section.where());
   }
@@ -106,14 +106,14 @@ final class RevealSection {
       if (isFree && section.has(key)) {
         section.problem(
             key,
-            "opening " + opening + " has a value for each picture, which leaves no room for " + key,
+            "opening " + opening + " has a value for each photograph, which leaves no room for " + key,
             "delete it, or change the values");
       }
     }
   }
 
   /** As many as asked for, or one for each value of an opening that has a value for each. */
-  private int pictures(PlanSection section, String opening) {
+  private int photographs(PlanSection section, String opening) {
     Optional<Integer> values =
         openings.stream()
             .filter(one -> one.name().equals(opening) && one.motion() instanceof Opening.Values)
@@ -121,31 +121,31 @@ final class RevealSection {
             .filter(count -> count > 0)
             .findFirst();
     if (values.isEmpty()) {
-      String remedy = "say how many moved pictures there are: pictures: 30";
-      return section.need("pictures", 1, remedy, RevealSection::pictureCount);
+      String remedy = "say how many moved photographs there are: photographs: 30";
+      return section.need("photographs", 1, remedy, RevealSection::photographCount);
     }
-    int pictures = section.read("pictures", values.get(), RevealSection::pictureCount);
-    if (pictures != values.get()) {
+    int photographs = section.read("photographs", values.get(), RevealSection::photographCount);
+    if (photographs != values.get()) {
       section.problem(
-          "pictures",
-          "opening " + opening + " has " + values.get() + " values, not " + pictures,
-          "give a value for each picture, or leave pictures out");
+          "photographs",
+          "opening " + opening + " has " + values.get() + " values, not " + photographs,
+          "give a value for each photograph, or leave photographs out");
     }
-    return pictures;
+    return photographs;
   }
 
   /** {@code 25-30}, {@code 25-30 to and fro}. */
-  private static Reveal.Cycle cycle(String text, int pictures) {
-    String remedy = "write the first and the last picture: 25-30, or 25-30 to and fro";
+  private static Reveal.Cycle cycle(String text, int photographs) {
+    String remedy = "write the first and the last photograph: 25-30, or 25-30 to and fro";
     TextCursor cursor = new TextCursor(text);
-    int first = cursor.takeWhole("a picture", remedy);
+    int first = cursor.takeWhole("a photograph", remedy);
     if (!cursor.take("-") && !cursor.take("–")) {
       throw cursor.faultHere("'-' is expected here", remedy);
     }
     int start = cursor.offset();
-    int last = cursor.takeWhole("a picture", remedy);
-    if (first < 0 || last <= first || last > pictures) {
-      String sentence = "a later picture is expected here, up to " + pictures;
+    int last = cursor.takeWhole("a photograph", remedy);
+    if (first < 0 || last <= first || last > photographs) {
+      String sentence = "a later photograph is expected here, up to " + photographs;
       throw cursor.fault(start, sentence, remedy);
     }
     boolean toAndFro = cursor.takeWord("to");
@@ -156,7 +156,7 @@ final class RevealSection {
     return new Reveal.Cycle(first, last, toAndFro);
   }
 
-  private static int pictureCount(String text) {
-    return Measures.whole(text, 1, MOST_PICTURES);
+  private static int photographCount(String text) {
+    return Measures.whole(text, 1, MOST_PHOTOGRAPHS);
   }
 }

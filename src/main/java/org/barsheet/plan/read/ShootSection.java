@@ -21,17 +21,17 @@ final class ShootSection {
   }
 
   private static Camera cameraOf(PlanSection section) {
-    int[] picture =
+    int[] pixels =
         section.need(
-            "picture",
+            "pixels",
             new int[] {1, 1},
-            "write its pictures' size: picture: 6000x4000",
+            "write its size: pixels: 6000x4000",
             text -> Measures.pixels(text, "6000x4000"));
     return new Camera(
-        section.need("lens", 1.0, "write its focal length: lens: 50 mm", Measures::millimetres),
-        section.need("sensor", 1.0, "write the sensor's width: 36 mm", Measures::millimetres),
-        picture[0],
-        picture[1]);
+        section.need("lens", 1.0, "write its focal length: lens: 50 mm", Measures::millimeters),
+        section.need("sensor", 1.0, "write the sensor's width: 36 mm", Measures::millimeters),
+        pixels[0],
+        pixels[1]);
   }
 
   static Optional<Shoot> shoot(PlanSection plan) {
@@ -40,10 +40,10 @@ final class ShootSection {
 
   private static Shoot rates(PlanSection section) {
     return new Shoot(
-        section.need("pictures-an-hour", 1.0, "say how many pictures you take", Measures::positive),
-        section.need("minutes-a-set-up", 0.0, "say how long you set up", Measures::number),
+        section.need("photographs-per-hour", 1.0, "say how many photographs you take", Measures::positive),
+        section.need("minutes-per-setup", 0.0, "say how long you set up", Measures::number),
         section.read("starts", ShootSection::day),
-        section.read("hours-a-day", ShootSection::hours));
+        section.read("hours-per-day", ShootSection::hours));
   }
 
   private static LocalDate day(String text) {

@@ -38,7 +38,7 @@ final class Supports {
       return Optional.empty();
     }
     expectWords(cursor, words, remedy);
-    return Optional.of(Measures.takeMillimetres(cursor));
+    return Optional.of(Measures.takeMillimeters(cursor));
   }
 
   private static void expectWords(TextCursor cursor, String[] words, String remedy) {

@@ -13,7 +13,7 @@ public final class PlanKeys {
           key("film", "Settings of the film as a whole.", ""),
           key("music", "What is asked about tempo and bars.", ""),
           key("motifs", "Short figures whose returns the panels sit on.", ""),
-          key("artwork", "The whole physical picture.", ""),
+          key("artwork", "The artwork: its paper, squares and models.", ""),
           key("camera", "The camera that photographs it.", ""),
           key("shoot", "Your own rates of work.", ""),
           key("hand", "What the animator's hand can set.", ""),
@@ -26,12 +26,12 @@ public final class PlanKeys {
           key("frame-rate", "Frames per second; 29.97df and 59.94df count drop-frame.", "24"),
           key("first-frame", "Timecode of the film's first frame.", "01:00:00:00"),
           key("music-starts", "From the first frame to the music's start.", "0 s"),
-          key("music-from", "What counts as that start: tick 0 or first note.", "tick 0"),
-          key("pictures", "How long a picture is shown: on ones, on twos …", "on twos"),
-          key("picture-lead", "Frames a reveal goes before its accent; less than 0: after.", "0 f"),
-          key("closed-hold", "Frames the closed picture holds before a movement.", "12 f"),
+          key("music-from", "What counts as that start: start of file or first note.", "start of file"),
+          key("shown", "How long a photograph is shown: on ones, on twos …", "on twos"),
+          key("lead", "Frames a reveal goes before its accent; less than 0: after.", "0 f"),
+          key("closed-hold", "Frames the closed photograph holds before a movement.", "12 f"),
           key("tail", "From the end of the last bar to the end of the film.", "0 s"),
-          key("size", "The film's picture in pixels.", "1920x1080"),
+          key("frame-size", "The frame in pixels.", "1920x1080"),
           key("paper", "What the sheets are printed on: A4 or letter.", "A4"),
           key("pop", "How long before the first frame a one-frame pop sounds, or none.", "2 s"));
 
@@ -43,7 +43,7 @@ public final class PlanKeys {
           key("played-order", "Printed bar numbers in the order played.", "1-16, 9-15, 17-40"),
           key("pins", "Bars that begin at known seconds of the recording.", ""),
           key("meter", "A meter to expect in playing.", "6/8"),
-          key("bpm", "Felt beats a minute to expect in playing.", "96"),
+          key("bpm", "Felt bpm to expect in playing.", "96"),
           key("felt-beat", "Length of the felt beat as a share of a whole note.", "3/8"),
           key("recording", "The production's own sound file, played by the page.", "mix.wav"),
           key(
@@ -61,7 +61,7 @@ public final class PlanKeys {
           key("heard-at", "Where it is heard: place, length and part.", ""),
           key("notes", "Its notes, written out.", "A3/4 C4/8 E4/8 D4/2"),
           key("also", "Further shapes of it: where they are heard.", ""),
-          key("accent", "The note the picture lands on: first, last or note 3.", "first"),
+          key("accent", "The note a reveal lands on: first, last or note 3.", "first"),
           key("match", "How near a return must be: exact, transposed, tonal or free.", "tonal"),
           key("forms", "Forms looked for besides as given.", "inverted; augmented"));
 
@@ -82,42 +82,42 @@ public final class PlanKeys {
       List.of(
           key("square", "Side of one square of the graph paper.", "1 in"),
           key("squares", "Squares across and down.", "24x13.5"),
-          key("palette", "Its colours.", "#28786E; #C8963C"),
+          key("palette", "Its colors.", "#28786E; #C8963C"),
           key("smallest-workable", "The smallest opening a hand can work.", "40 mm"),
           key("models", "What is put under the camera.", ""));
 
   public static final List<PlanKey> MODEL =
       List.of(
           key("enlarged", "How many times larger than in the artwork.", "3"),
-          key("backing", "Colour behind its openings.", "green"),
+          key("backing", "Color behind its openings.", "green"),
           key("light", "A word for how it is lit.", "night"));
 
   public static final List<PlanKey> CAMERA =
       List.of(
           key("lens", "Focal length.", "50 mm"),
           key("sensor", "Width of the sensor.", "36 mm"),
-          key("picture", "Its pictures in pixels.", "6000x4000"));
+          key("pixels", "Its photographs in pixels.", "6000x4000"));
 
   public static final List<PlanKey> SHOOT =
       List.of(
-          key("pictures-an-hour", "Photographs you take in an hour.", "30"),
-          key("minutes-a-set-up", "Minutes to set up model, light and camera.", "45"),
+          key("photographs-per-hour", "Photographs you take in an hour.", "30"),
+          key("minutes-per-setup", "Minutes to set up model, light and camera.", "45"),
           key("starts", "First day, year-month-day.", "2026-03-02"),
-          key("hours-a-day", "Working hours a day.", "6"));
+          key("hours-per-day", "Working hours a day.", "6"));
 
   public static final List<PlanKey> HAND =
       List.of(
           key("angle", "The smallest angle it can set.", "0.5 deg"),
-          key("way", "The smallest way it can set.", "0.5 mm"),
+          key("step", "The smallest step it can set.", "0.5 mm"),
           key("light", "The smallest change of light it can set.", "1 %"),
-          key("largest-step", "The most an edge may go between two pictures.", "6 mm"));
+          key("largest-step", "The most an edge may go between two photographs.", "6 mm"));
 
   public static final List<PlanKey> OPENING =
       List.of(
           key("left", "Squares from the artwork's left edge.", "3"),
           key("top", "Squares from its top edge.", "7"),
-          key("wide", "Squares wide.", "2"),
-          key("high", "Squares high.", "4"),
+          key("width", "Its width in squares.", "2"),
+          key("height", "Its height in squares.", "4"),
           key("model", "The model photographed for it.", "small-lamp"),
           key("hinge", "The edge a flap turns about: left, right, top or bottom.", "left"),
           key("to", "How far the flap opens.", "90 deg"),
@@ -126,7 +126,7 @@ public final class PlanKeys {
           key("lifts", "How high a piece is lifted off.", "30 mm"),
           key("brightens", "How far a lamp brightens.", "100 %"),
           key("iris", "How far a hole grows from its middle.", "100 %"),
-          key("values", "A value for each picture.", "0.5; 1; 2"),
+          key("values", "A value for each photograph.", "0.5; 1; 2"),
           key("unit", "What those values count.", "mm"),
           key("held-by", "What holds it while it is open.", "putty up to 25 mm"));
 
@@ -135,9 +135,9 @@ public final class PlanKeys {
           key("part", "The part they play, as named in the MIDI file.", "Cello"),
           key("clip", "The file they deliver.", "cello.mov"),
           key("clip-rate", "Its frame rate.", "29.97"),
-          key("clip-size", "Its picture in pixels.", "1080x1920"),
+          key("clip-size", "Its width and height in pixels.", "1080x1920"),
           key("clap", "The clap that ties clip and music.", ""),
-          key("clothes", "Colours they wear.", "#28786E"));
+          key("clothes", "Colors they wear.", "#28786E"));
 
   public static final List<PlanKey> CLIP =
       List.of(
@@ -158,8 +158,8 @@ public final class PlanKeys {
           key("cue", "Where it sits: glimmer 3, bar 12, mark Chorus, a timecode.", "glimmer 3"),
           key("cut", "Where its shot begins: auto, on cue, 1 beat before, bar 12.", "auto"),
           key("length", "How long it is: 4 bars, 2..4 bars, 2.5 s.", "4 bars"),
-          key("field", "What the camera sees, in squares.", "left 1 top 4.6 wide 6"),
-          key("picture", "Its drawing, seen from the plan's folder.", "panels/07.png"),
+          key("field", "What the camera sees, in squares.", "left 1 top 4.6 width 6"),
+          key("drawing", "Its drawing, seen from the plan's folder.", "panels/07.png"),
           key("reveals", "Movements in it.", ""),
           key("appears", "Performers seen in it.", ""),
           key("locked", "yes where it must not move any more.", "no"));
@@ -168,27 +168,27 @@ public final class PlanKeys {
       List.of(
           key("left", "Squares from the artwork's left edge.", "1"),
           key("top", "Squares from its top edge.", "4.6"),
-          key("wide", "Squares wide.", "6"),
-          key("high", "Squares high; follows from the film's picture.", "3.375"),
+          key("width", "Its width in squares.", "6"),
+          key("height", "Height in squares; follows from the frame size.", "3.375"),
           key("from", "The field at the shot's first frame.", "whole"),
-          key("to", "The field at its last frame.", "left 1 top 4.6 wide 6"),
+          key("to", "The field at its last frame.", "left 1 top 4.6 width 6"),
           key("slow", "Where a moving camera is slow: start, end, both or none.", "none"));
 
   public static final List<PlanKey> REVEAL =
       List.of(
           key("opening", "The opening that moves.", "lamp-1"),
           key("moves", "Whether it opens or closes.", "opens"),
-          key("pictures", "How many moved pictures.", "30"),
+          key("photographs", "How many moved photographs.", "30"),
           key("shown", "How long each is shown: on ones, on twos …", "on twos"),
           key("slow", "Where the movement is slow: start, end, both or none.", "none"),
-          key("even-in", "What grows evenly: angle or aperture.", "angle"),
+          key("even-in", "What grows evenly: angle or opening.", "angle"),
           key(
               "lands",
               "What the accent frame shows: fully open, half open, first gap.",
               "fully open"),
           key("lands-on", "The moment it lands on: accent, notes or a place.", "accent"),
-          key("cycle", "Pictures repeated once it has landed: 25-30, 25-30 to and fro.", "25-30"),
-          key("photographed", "yes where its pictures are taken and must not change.", "no"));
+          key("cycle", "Photographs repeated once it has landed: 25-30, 25-30 to and fro.", "25-30"),
+          key("photographed", "yes where its photographs are taken and must not change.", "no"));
 
   public static final List<PlanKey> APPEARS =
       List.of(

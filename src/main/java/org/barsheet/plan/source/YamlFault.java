@@ -78,7 +78,7 @@ final class YamlFault {
         : Optional.empty();
   }
 
-  /** A colour without quotes hides the rest of its line, so that a bracket stays open. */
+  /** A color without quotes hides the rest of its line, so that a bracket stays open. */
   private Optional<Problem> lostHash() {
     int from = Math.max(0, context.map(Mark::getLine).orElse(line) - 2);
     for (int i = line; i >= from && problem.contains("expected"); i--) {

@@ -201,7 +201,7 @@ public final class YamlSource {
     return PlainText.shortened(text, 40);
   }
 
-  /** Whether the line goes on with {@code #} and no space, as a colour does. */
+  /** Whether the line goes on with {@code #} and no space, as a color does. */
   private boolean hashFollows(ScalarEvent scalar) {
     Mark mark = scalar.getStartMark().orElseThrow();
     String line = mark.getLine() < lines.length ? lines[mark.getLine()] : "";

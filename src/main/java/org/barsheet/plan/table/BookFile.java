@@ -85,7 +85,7 @@ public final class BookFile implements AutoCloseable {
           throw tooLarge("the workbook unpacks to more than " + MOST_UNPACKED / 1_000_000 + " MB");
         }
       }
-    } catch (IOException wrong) {
+    } catch (IOException | IllegalArgumentException wrong) {
       throw damaged(entry.getName());
     }
     return unpacked;
@@ -115,7 +115,10 @@ public final class BookFile implements AutoCloseable {
       reader.setContentHandler(handler);
       reader.setErrorHandler(handler);
       reader.parse(new InputSource(in));
-    } catch (IOException | SAXException | ParserConfigurationException wrong) {
+    } catch (IOException
+        | IllegalArgumentException
+        | SAXException
+        | ParserConfigurationException wrong) {
       throw damaged(part);
     }
   }

@@ -106,7 +106,7 @@ public final class TableRows {
     return field((Entry.Keyed) entry);
   }
 
-  /** A field in keys as a field in words: {@code whole to left 1 top 4.6 wide 6 slow both}. */
+  /** A field in keys as a field in words: {@code whole to left 1 top 4.6 width 6 slow both}. */
   private static String field(Entry.Keyed field) {
     StringBuilder words = new StringBuilder();
     for (Entry.Member member : field.members()) {

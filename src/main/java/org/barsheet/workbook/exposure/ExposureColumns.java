@@ -25,18 +25,18 @@ public final class ExposureColumns {
   /** Columns wider than the page by more than this are printed across the longer side. */
   private static final double MOST_SHRINKING = 1.06;
 
-  private static final double LEAST_PICTURE_POINTS = 52;
-  private static final double MOST_PICTURE_POINTS = 110;
+  private static final double LEAST_PHOTOGRAPH_POINTS = 52;
+  private static final double MOST_PHOTOGRAPH_POINTS = 110;
 
   private final int layers;
-  private final double picturePoints;
+  private final double photographPoints;
 
   public ExposureColumns(FilmIndex index, List<Movement> movements) {
     this.layers = index.layers();
-    this.picturePoints = picturePoints(movements);
+    this.photographPoints = photographPoints(movements);
   }
 
-  private static double picturePoints(List<Movement> movements) {
+  private static double photographPoints(List<Movement> movements) {
     double widest =
         movements.stream()
             .mapToDouble(
@@ -44,7 +44,7 @@ public final class ExposureColumns {
             .max()
             .orElse(0);
     double wanted = widest + TextWidth.PADDING + 1;
-    return Math.min(MOST_PICTURE_POINTS, Math.max(LEAST_PICTURE_POINTS, wanted));
+    return Math.min(MOST_PHOTOGRAPH_POINTS, Math.max(LEAST_PHOTOGRAPH_POINTS, wanted));
   }
 
   /** The page they fit on: upright unless they are too many or too wide for it. */
@@ -58,13 +58,13 @@ public final class ExposureColumns {
     return layers;
   }
 
-  /** The column of a layer's pictures; its percent stand in the next one. */
-  int picture(int layer) {
+  /** The column of a layer's photographs; its percent stand in the next one. */
+  int photograph(int layer) {
     return FIRST_LAYER + 2 * layer;
   }
 
   int tick() {
-    return picture(layers);
+    return photograph(layers);
   }
 
   int notes() {
@@ -90,7 +90,7 @@ public final class ExposureColumns {
     columns.add(Column.words("sounds", 54, 2));
     columns.add(Column.words("action", 74, 6));
     for (int layer = 1; layer <= layers; layer++) {
-      columns.add(Column.words("layer " + layer, picturePoints));
+      columns.add(Column.words("layer " + layer, photographPoints));
       columns.add(Column.numbers("%", 26));
     }
     columns.add(Column.toFillIn("taken", Signs.DONE, 13, 0));

@@ -27,7 +27,7 @@ final class ExposureLooks {
   private ExposureLooks() {}
 
   /**
-   * The line down a hold. Its letters are as high as the row, so that the lines of neighbouring
+   * The line down a hold. Its letters are as high as the row, so that the lines of neighboring
    * rows meet.
    */
   static Look hold(Ground ground) {
@@ -35,7 +35,7 @@ final class ExposureLooks {
   }
 
   private static Look holdLine(Look look) {
-    return look.size(10).inBold().in(Ink.INK).centred();
+    return look.size(10).inBold().in(Ink.INK).centered();
   }
 
   /** A cell beside a frame that people fill in. */

@@ -60,7 +60,7 @@ public final class ExposureWorksheet {
       row = writePage(page, row);
     }
     nameRanges(row - 1);
-    frame.finish("shot frames count from 1, film frames from 0; a held picture is written once");
+    frame.finish("shot frames count from 1, film frames from 0; a held photograph is written once");
   }
 
   private int writePage(List<ExposureRow> page, int firstRow) {
@@ -104,7 +104,7 @@ public final class ExposureWorksheet {
         look);
     for (int layer = 0; layer < tracks.size(); layer++) {
       if (!tracks.get(layer).isEmpty()) {
-        pen.text(columns.picture(layer), Signs.HOLD, ExposureLooks.SUMMARY_HOLD);
+        pen.text(columns.photograph(layer), Signs.HOLD, ExposureLooks.SUMMARY_HOLD);
       }
     }
     pen.rowName(

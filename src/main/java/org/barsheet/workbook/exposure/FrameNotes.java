@@ -56,7 +56,7 @@ public final class FrameNotes {
   private static Map<Long, Severity> worst(FilmSheet film) {
     Map<Long, Severity> worst = new TreeMap<>();
     for (Finding finding : film.findings()) {
-      if (finding.concerns() == Concerns.ANIMATOR && finding.severity() != Severity.NOTE) {
+      if (finding.concerns() == Concerns.ANIMATOR && finding.severity() != Severity.REMARK) {
         frame(film, finding)
             .ifPresent(frame -> worst.merge(frame, finding.severity(), FrameNotes::worse));
       }
@@ -101,7 +101,7 @@ public final class FrameNotes {
     return motifs.getOrDefault(frame, "");
   }
 
-  /** The words of a cell, with the sign of the accent where a picture lands. */
+  /** The words of a cell, with the sign of the accent where a reveal lands. */
   public String text(long frame, Column column) {
     List<String> said = words.getOrDefault(new Cell(frame, column), List.of());
     String text = String.join(separator(column), said);

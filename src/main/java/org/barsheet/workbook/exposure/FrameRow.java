@@ -39,10 +39,10 @@ final class FrameRow {
     pen.text(
         ExposureColumns.TIMECODE,
         timecode.toString(),
-        (timecode.frames() == 0 ? letters : quiet).centred());
+        (timecode.frames() == 0 ? letters : quiet).centered());
     words(frame, ground);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      picture(columns.picture(layer), tracks.get(layer), frame, ground);
+      photograph(columns.photograph(layer), tracks.get(layer), frame, ground);
     }
     pen.toFillIn(columns.tick(), ExposureLooks.toFillIn(ground));
     pen.toFillIn(columns.notes(), ExposureLooks.toFillIn(ground));
@@ -71,7 +71,7 @@ final class FrameRow {
     pen.text(column, notes.text(frame, words), ground.look(letters).wrapped());
   }
 
-  private void picture(int column, LayerTrack track, long frame, Ground ground) {
+  private void photograph(int column, LayerTrack track, long frame, Ground ground) {
     Look letters = ground.look(ExposureLooks.LETTERS);
     if (track.isEmpty()) {
       pen.blank(column, letters).blank(column + 1, letters);
@@ -83,7 +83,7 @@ final class FrameRow {
       pen.blank(column + 1, letters);
       return;
     }
-    pen.text(column, exposure.picture().name(), letters);
+    pen.text(column, exposure.photograph().name(), letters);
     pen.number(column + 1, 100 * exposure.progress(), letters.number(Look.TENTHS));
   }
 }

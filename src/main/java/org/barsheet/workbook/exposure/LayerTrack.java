@@ -10,7 +10,7 @@ import org.barsheet.timing.Shot;
 import org.barsheet.workbook.pen.FilmIndex;
 
 /**
- * One layer of one shot: its pictures in order, without gaps or repeats. Where reveals follow one
+ * One layer of one shot: its photographs in order, without gaps or repeats. Where reveals follow one
  * another on a layer, each gives way to the next on the next one's first gap.
  */
 final class LayerTrack {
@@ -50,12 +50,12 @@ final class LayerTrack {
       return;
     }
     Exposure last = exposures.isEmpty() ? null : exposures.get(exposures.size() - 1);
-    if (last != null && last.picture().equals(exposure.picture())) {
+    if (last != null && last.photograph().equals(exposure.photograph())) {
       FrameSpan both = new FrameSpan(last.frames().start(), end);
-      exposures.set(exposures.size() - 1, new Exposure(both, last.picture(), last.progress()));
+      exposures.set(exposures.size() - 1, new Exposure(both, last.photograph(), last.progress()));
     } else {
       exposures.add(
-          new Exposure(new FrameSpan(start, end), exposure.picture(), exposure.progress()));
+          new Exposure(new FrameSpan(start, end), exposure.photograph(), exposure.progress()));
     }
   }
 

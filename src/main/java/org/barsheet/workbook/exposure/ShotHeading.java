@@ -52,9 +52,9 @@ final class ShotHeading {
   double nameHeight(Columns widths) {
     double height =
         lineHeight(
-            name(), NAME, widths.points(ExposureColumns.TIMECODE, columns.picture(0)), NAME_POINTS);
+            name(), NAME, widths.points(ExposureColumns.TIMECODE, columns.photograph(0)), NAME_POINTS);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      double room = widths.points(columns.picture(layer), columns.picture(layer) + 2);
+      double room = widths.points(columns.photograph(layer), columns.photograph(layer) + 2);
       height = Math.max(height, lineHeight(openings(layer), OPENINGS, room, NAME_POINTS));
     }
     return height;
@@ -62,10 +62,10 @@ final class ShotHeading {
 
   /** Height of the second line in points. */
   double detailsHeight(Columns widths) {
-    double room = widths.points(0, columns.picture(0));
+    double room = widths.points(0, columns.photograph(0));
     double height = lineHeight(details(), DETAILS, room, DETAILS_POINTS);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      double layerRoom = widths.points(columns.picture(layer), columns.picture(layer) + 2);
+      double layerRoom = widths.points(columns.photograph(layer), columns.photograph(layer) + 2);
       height = Math.max(height, lineHeight(movement(layer), DETAILS, layerRoom, DETAILS_POINTS));
     }
     return height;
@@ -81,9 +81,9 @@ final class ShotHeading {
     pen.blanks(0, columns.panel(), ExposureLooks.SHOT);
     pen.text(0, "Shot " + shot.panel().name(), NAME.unwrapped().in(Ink.QUAY));
     pen.link(0, SheetPlaces.ofShot(shot));
-    pen.joined(ExposureColumns.TIMECODE, columns.picture(0) - 1, name(), NAME);
+    pen.joined(ExposureColumns.TIMECODE, columns.photograph(0) - 1, name(), NAME);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      pen.joined(columns.picture(layer), columns.picture(layer) + 1, openings(layer), OPENINGS);
+      pen.joined(columns.photograph(layer), columns.photograph(layer) + 1, openings(layer), OPENINGS);
     }
     pen.rowName(columns.rowName(), rowName("heading"));
   }
@@ -97,9 +97,9 @@ final class ShotHeading {
   /** Writes the second line into the pen's row. */
   void writeDetails(SheetPen pen) {
     pen.blanks(0, columns.panel(), ExposureLooks.DETAILS);
-    pen.joined(0, columns.picture(0) - 1, details(), DETAILS);
+    pen.joined(0, columns.photograph(0) - 1, details(), DETAILS);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      pen.joined(columns.picture(layer), columns.picture(layer) + 1, movement(layer), DETAILS);
+      pen.joined(columns.photograph(layer), columns.photograph(layer) + 1, movement(layer), DETAILS);
     }
     pen.rowName(columns.rowName(), rowName("details"));
   }
@@ -137,7 +137,7 @@ final class ShotHeading {
     if (goesOn() && !track.isEmpty()) {
       Exposure exposure = track.at(firstFrame);
       if (exposure.frames().start() < firstFrame) {
-        return "on from " + exposure.picture().name();
+        return "on from " + exposure.photograph().name();
       }
     }
     return track.reveals().stream()
@@ -147,13 +147,13 @@ final class ShotHeading {
   }
 
   private static String movement(PlannedReveal reveal) {
-    int framesPerPicture =
+    int framesPerPhotograph =
         reveal
             .squeeze()
-            .map(PlannedReveal.Squeeze::framesPerPicture)
-            .orElse(reveal.reveal().framesPerPicture());
+            .map(PlannedReveal.Squeeze::framesPerPhotograph)
+            .orElse(reveal.reveal().framesPerPhotograph());
     boolean whole = reveal.reveal().lands() == Reveal.Lands.FULLY_OPEN;
     String how = whole ? "lands " : reveal.landing() + " on ";
-    return SheetWords.shown(framesPerPicture) + ", " + how + reveal.landsFrame();
+    return SheetWords.shown(framesPerPhotograph) + ", " + how + reveal.landsFrame();
   }
 }

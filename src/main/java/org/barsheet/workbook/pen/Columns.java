@@ -65,7 +65,7 @@ public final class Columns {
     return points[index];
   }
 
-  /** Width in points of neighbouring columns together. */
+  /** Width in points of neighboring columns together. */
   public double points(int from, int toExclusive) {
     double sum = 0;
     for (int index = from; index < toExclusive; index++) {

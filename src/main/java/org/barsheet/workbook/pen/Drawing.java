@@ -9,9 +9,9 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.Optional;
 import javax.imageio.ImageIO;
-import org.barsheet.input.GivenPicture;
+import org.barsheet.input.GivenImage;
 
-/** A panel's drawing as the workbook holds it: a PNG picture that is not too large. */
+/** A panel's drawing as the workbook holds it: a PNG drawing that is not too large. */
 public final class Drawing {
 
   /** Larger files are made smaller, so that a workbook stays light enough to send. */
@@ -37,7 +37,7 @@ public final class Drawing {
     this.height = height;
   }
 
-  /** The drawing in a picture file, or nothing where the file is no picture Java can read. */
+  /** The drawing in a drawing file, or nothing where the file is no drawing Java can read. */
   public static Optional<Drawing> read(byte[] file) {
     ByteBuffer header = ByteBuffer.wrap(file);
     boolean png = file.length >= PNG_HEADER_END && header.getLong(0) == PNG_SIGNATURE;
@@ -45,7 +45,7 @@ public final class Drawing {
       Drawing drawing = new Drawing(file, header.getInt(PNG_WIDTH), header.getInt(PNG_HEIGHT));
       return drawing.width > 0 && drawing.height > 0 ? Optional.of(drawing) : Optional.empty();
     }
-    return GivenPicture.decode(file).map(Drawing::small);
+    return GivenImage.decode(file).map(Drawing::small);
   }
 
   private static Drawing small(BufferedImage large) {

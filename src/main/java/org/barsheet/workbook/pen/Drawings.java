@@ -20,7 +20,7 @@ public final class Drawings {
   /** Free space around a drawing, in points. */
   private static final double GAP = 3;
 
-  private record Stored(int picture, Drawing drawing) {}
+  private record Stored(int index, Drawing drawing) {}
 
   private final Book book;
   private final SheetFrame frame;
@@ -39,7 +39,7 @@ public final class Drawings {
   }
 
   private Optional<Stored> of(Shot shot) {
-    return shot.panel().picture().flatMap(path -> stored.computeIfAbsent(path, this::store));
+    return shot.panel().drawing().flatMap(path -> stored.computeIfAbsent(path, this::store));
   }
 
   private Optional<Stored> store(Path path) {
@@ -63,20 +63,20 @@ public final class Drawings {
     double room = frame.columns().points(column) - 2 * GAP;
     double scale =
         Math.min(room / one.drawing().width(), (rowPoints - 2 * GAP) / one.drawing().height());
-    double wide = one.drawing().width() * scale;
-    double high = one.drawing().height() * scale;
-    double top = (rowPoints - high) / 2;
+    double width = one.drawing().width() * scale;
+    double height = one.drawing().height() * scale;
+    double top = (rowPoints - height) / 2;
     XSSFClientAnchor anchor =
         new XSSFClientAnchor(
             Units.toEMU(GAP),
             Units.toEMU(top),
-            Units.toEMU(GAP + wide),
-            Units.toEMU(top + high),
+            Units.toEMU(GAP + width),
+            Units.toEMU(top + height),
             column,
             row,
             column,
             row);
     anchor.setAnchorType(AnchorType.MOVE_DONT_RESIZE);
-    canvas.createPicture(anchor, one.picture());
+    canvas.createPicture(anchor, one.index());
   }
 }

@@ -1,8 +1,8 @@
 package org.barsheet.workbook.pen;
 
 /**
- * The colours of the sheets. Lamp, quay, tide and rust are Okabe and Ito's colours, told apart with
- * any colour vision (jfly.uni-koeln.de/color); black text stands on all of them but quay. None
+ * The colors of the sheets. Lamp, quay, tide and rust are Okabe and Ito's colors, told apart with
+ * any color vision (jfly.uni-koeln.de/color); black text stands on all of them but quay. None
  * means anything alone: a sign or a word always stands beside it.
  */
 public enum Ink {

@@ -9,8 +9,8 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
  *
  * @param points size of its letters
  * @param bold whether they are bold
- * @param ink their colour
- * @param fill colour of the cell, where it is not paper
+ * @param ink their color
+ * @param fill color of the cell, where it is not paper
  * @param across where the text stands between left and right
  * @param upright where it stands between top and bottom
  * @param wraps whether long text goes on in further lines
@@ -88,12 +88,12 @@ public record Look(
     return new Look(points, true, ink, fill, across, upright, wraps, edges, format, quoted);
   }
 
-  public Look in(Ink colour) {
-    return new Look(points, bold, colour, fill, across, upright, wraps, edges, format, quoted);
+  public Look in(Ink color) {
+    return new Look(points, bold, color, fill, across, upright, wraps, edges, format, quoted);
   }
 
-  public Look on(Ink colour) {
-    Optional<Ink> filled = colour == Ink.PAPER ? Optional.empty() : Optional.of(colour);
+  public Look on(Ink color) {
+    Optional<Ink> filled = color == Ink.PAPER ? Optional.empty() : Optional.of(color);
     return new Look(points, bold, ink, filled, across, upright, wraps, edges, format, quoted);
   }
 
@@ -105,7 +105,7 @@ public record Look(
     return across(HorizontalAlignment.RIGHT);
   }
 
-  public Look centred() {
+  public Look centered() {
     return across(HorizontalAlignment.CENTER);
   }
 

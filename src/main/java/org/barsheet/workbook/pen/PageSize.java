@@ -11,13 +11,13 @@ import org.barsheet.plan.Film;
  */
 public record PageSize(Film.Paper paper, boolean landscape) {
 
-  private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
-  static final double MARGIN_MILLIMETRES = 12;
+  private static final double POINTS_PER_MILLIMETER = 72 / 25.4;
+  static final double MARGIN_MILLIMETERS = 12;
 
   /** The lower margin holds the footer. */
-  static final double LOWER_MARGIN_MILLIMETRES = 15;
+  static final double LOWER_MARGIN_MILLIMETERS = 15;
 
-  static final double FOOTER_MILLIMETRES = 8;
+  static final double FOOTER_MILLIMETERS = 8;
 
   /** What programs lose to rounding of widths and heights. */
   private static final double SLACK_POINTS = 6;
@@ -25,14 +25,14 @@ public record PageSize(Film.Paper paper, boolean landscape) {
   /** Width in points between the margins. */
   public double width() {
     double paperWidth = landscape ? longSide() : shortSide();
-    return (paperWidth - 2 * MARGIN_MILLIMETRES) * POINTS_PER_MILLIMETRE - SLACK_POINTS;
+    return (paperWidth - 2 * MARGIN_MILLIMETERS) * POINTS_PER_MILLIMETER - SLACK_POINTS;
   }
 
   /** Height in points between the margins. */
   public double height() {
     double paperHeight = landscape ? shortSide() : longSide();
-    double margins = MARGIN_MILLIMETRES + LOWER_MARGIN_MILLIMETRES;
-    return (paperHeight - margins) * POINTS_PER_MILLIMETRE - SLACK_POINTS;
+    double margins = MARGIN_MILLIMETERS + LOWER_MARGIN_MILLIMETERS;
+    return (paperHeight - margins) * POINTS_PER_MILLIMETER - SLACK_POINTS;
   }
 
   /** The paper as the file format numbers it. */

@@ -28,7 +28,7 @@ public final class SheetFrame {
 
   private static final String FOOTER_LETTERS = "&\"Arial,Regular\"&8 ";
 
-  private static final double MILLIMETRES_PER_INCH = 25.4;
+  private static final double MILLIMETERS_PER_INCH = 25.4;
 
   private final SXSSFSheet sheet;
   private final SheetPen pen;
@@ -42,7 +42,7 @@ public final class SheetFrame {
     this.columns = new Columns(columns, page.width());
     this.pen = new SheetPen(sheet, styles, carrying, this.columns, page.height(), TITLE_POINTS);
     this.columns.applyTo(sheet);
-    setUpPrint();
+    setupPrint();
   }
 
   public SheetPen pen() {
@@ -57,23 +57,23 @@ public final class SheetFrame {
     return sheet;
   }
 
-  private void setUpPrint() {
+  private void setupPrint() {
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitWidth((short) 1);
     sheet.getPrintSetup().setFitHeight((short) 0);
     sheet.getPrintSetup().setLandscape(page.landscape());
     sheet.getPrintSetup().setPaperSize(page.code());
-    sheet.setMargin(PageMargin.LEFT, inches(PageSize.MARGIN_MILLIMETRES));
-    sheet.setMargin(PageMargin.RIGHT, inches(PageSize.MARGIN_MILLIMETRES));
-    sheet.setMargin(PageMargin.TOP, inches(PageSize.MARGIN_MILLIMETRES));
-    sheet.setMargin(PageMargin.BOTTOM, inches(PageSize.LOWER_MARGIN_MILLIMETRES));
-    sheet.setMargin(PageMargin.HEADER, inches(PageSize.MARGIN_MILLIMETRES / 2));
-    sheet.setMargin(PageMargin.FOOTER, inches(PageSize.FOOTER_MILLIMETRES));
+    sheet.setMargin(PageMargin.LEFT, inches(PageSize.MARGIN_MILLIMETERS));
+    sheet.setMargin(PageMargin.RIGHT, inches(PageSize.MARGIN_MILLIMETERS));
+    sheet.setMargin(PageMargin.TOP, inches(PageSize.MARGIN_MILLIMETERS));
+    sheet.setMargin(PageMargin.BOTTOM, inches(PageSize.LOWER_MARGIN_MILLIMETERS));
+    sheet.setMargin(PageMargin.HEADER, inches(PageSize.MARGIN_MILLIMETERS / 2));
+    sheet.setMargin(PageMargin.FOOTER, inches(PageSize.FOOTER_MILLIMETERS));
     sheet.setDisplayGridlines(false);
   }
 
-  private static double inches(double millimetres) {
-    return millimetres / MILLIMETRES_PER_INCH;
+  private static double inches(double millimeters) {
+    return millimeters / MILLIMETERS_PER_INCH;
   }
 
   /**

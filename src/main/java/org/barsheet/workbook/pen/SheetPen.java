@@ -207,14 +207,14 @@ public final class SheetPen {
     return this;
   }
 
-  /** Text across neighbouring cells, joined to one. */
+  /** Text across neighboring cells, joined to one. */
   public SheetPen joined(int from, int to, String text, Look look) {
     return text(from, text, look, columns.points(from, to + 1))
         .blanks(from + 1, to + 1, look)
         .join(from, to);
   }
 
-  /** Joins neighbouring cells of the row; what stands in the first one is shown. */
+  /** Joins neighboring cells of the row; what stands in the first one is shown. */
   public SheetPen join(int from, int to) {
     if (to > from) {
       sheet.addMergedRegionUnsafe(new CellRangeAddress(rowIndex(), rowIndex(), from, to));

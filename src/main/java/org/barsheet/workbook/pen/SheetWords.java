@@ -34,8 +34,8 @@ public final class SheetWords {
     return rate(film.rate())
         + "   first frame "
         + film.firstFrame()
-        + "   picture lead "
-        + film.pictureLead()
+        + "   lead "
+        + film.lead()
         + " f";
   }
 
@@ -59,16 +59,16 @@ public final class SheetWords {
   }
 
   /** {@code on ones}, {@code on twos}, {@code on 5s}. */
-  public static String shown(int framesPerPicture) {
+  public static String shown(int framesPerPhotograph) {
     List<String> words =
         List.of("ones", "twos", "threes", "fours", "fives", "sixes", "sevens", "eights");
     return "on "
-        + (framesPerPicture <= words.size()
-            ? words.get(framesPerPicture - 1)
-            : framesPerPicture + "s");
+        + (framesPerPhotograph <= words.size()
+            ? words.get(framesPerPhotograph - 1)
+            : framesPerPhotograph + "s");
   }
 
-  /** {@code lamp-1 opens, 30 pictures on twos}; where it is squeezed, as it is shown. */
+  /** {@code lamp-1 opens, 30 photographs on twos}; where it is squeezed, as it is shown. */
   public static String reveal(PlannedReveal planned) {
     Reveal reveal = planned.reveal();
     String way = reveal.opening() + (reveal.way() == Reveal.Way.OPENS ? " opens, " : " closes, ");
@@ -77,13 +77,13 @@ public final class SheetWords {
             .squeeze()
             .map(squeeze -> squeezed(reveal, squeeze))
             .orElseGet(
-                () -> count(reveal.pictures(), "picture") + " " + shown(reveal.framesPerPicture()));
+                () -> count(reveal.photographs(), "photograph") + " " + shown(reveal.framesPerPhotograph()));
   }
 
-  /** {@code 48 pictures on ones instead of twos}, {@code 21 of 30 pictures, on ones}. */
+  /** {@code 48 photographs on ones instead of twos}, {@code 21 of 30 photographs, on ones}. */
   private static String squeezed(Reveal reveal, PlannedReveal.Squeeze squeeze) {
-    boolean all = squeeze.pictures() >= reveal.pictures();
-    return (all ? count(reveal.pictures(), "picture") + " " : "") + squeeze.sentence();
+    boolean all = squeeze.photographs() >= reveal.photographs();
+    return (all ? count(reveal.photographs(), "photograph") + " " : "") + squeeze.sentence();
   }
 
   /** A sentence as it stands in running text: a capital first, a full stop last. */

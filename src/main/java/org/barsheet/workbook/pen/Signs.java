@@ -22,7 +22,7 @@ public final class Signs {
     return switch (severity) {
       case ERROR -> "×";
       case WARNING -> "!";
-      case NOTE -> "·";
+      case REMARK -> "·";
     };
   }
 }

@@ -40,7 +40,7 @@ public final class Styles {
     look.fill()
         .ifPresent(
             ink -> {
-              style.setFillForegroundColor(colour(ink));
+              style.setFillForegroundColor(color(ink));
               style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
             });
     style.setAlignment(look.across());
@@ -55,19 +55,19 @@ public final class Styles {
   private static void drawEdges(XSSFCellStyle style, Edges edges) {
     if (edges.top() != Line.NONE) {
       style.setBorderTop(edges.top().style());
-      style.setBorderColor(BorderSide.TOP, colour(edges.top().ink()));
+      style.setBorderColor(BorderSide.TOP, color(edges.top().ink()));
     }
     if (edges.right() != Line.NONE) {
       style.setBorderRight(edges.right().style());
-      style.setBorderColor(BorderSide.RIGHT, colour(edges.right().ink()));
+      style.setBorderColor(BorderSide.RIGHT, color(edges.right().ink()));
     }
     if (edges.bottom() != Line.NONE) {
       style.setBorderBottom(edges.bottom().style());
-      style.setBorderColor(BorderSide.BOTTOM, colour(edges.bottom().ink()));
+      style.setBorderColor(BorderSide.BOTTOM, color(edges.bottom().ink()));
     }
     if (edges.left() != Line.NONE) {
       style.setBorderLeft(edges.left().style());
-      style.setBorderColor(BorderSide.LEFT, colour(edges.left().ink()));
+      style.setBorderColor(BorderSide.LEFT, color(edges.left().ink()));
     }
   }
 
@@ -76,11 +76,11 @@ public final class Styles {
     font.setFontName(TYPEFACE);
     font.setFontHeight(letters.points());
     font.setBold(letters.bold());
-    font.setColor(colour(letters.ink()));
+    font.setColor(color(letters.ink()));
     return font;
   }
 
-  private static XSSFColor colour(Ink ink) {
+  private static XSSFColor color(Ink ink) {
     return new XSSFColor(ink.rgb(), new DefaultIndexedColorMap());
   }
 }

@@ -17,23 +17,23 @@ public enum Flap {
 
   final double left;
   final double top;
-  final double wide;
-  final double high;
+  final double width;
+  final double height;
   final Way way;
   final int ink;
 
-  Flap(double left, double top, double wide, double high, Way way, int ink) {
+  Flap(double left, double top, double width, double height, Way way, int ink) {
     this.left = left;
     this.top = top;
-    this.wide = wide;
-    this.high = high;
+    this.width = width;
+    this.height = height;
     this.way = way;
     this.ink = ink;
   }
 
   /** Left edge, top edge, width and height, in squares. */
   public double[] rectangle() {
-    return new double[] {left, top, wide, high};
+    return new double[] {left, top, width, height};
   }
 
   /** The edge of the hinge, or where it slides. */

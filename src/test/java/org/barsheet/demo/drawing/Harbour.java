@@ -93,7 +93,7 @@ final class Harbour {
       boolean door = flap.top > 7 && flap.top < 10;
       double open = scene.openness(flap);
       if (door && open > 0.2 && scene.isLit(flap)) {
-        double right = flap.left + flap.wide;
+        double right = flap.left + flap.width;
         paper.sheer(
             polygon(
                 flap.left,
@@ -127,10 +127,10 @@ final class Harbour {
       double open = scene.openness(flap);
       if (open > 0.2 && flap != Flap.HATCH && scene.isLit(flap)) {
         for (int strip = 0; strip < 3; strip++) {
-          double wide = flap.wide * (0.9 - 0.2 * strip);
-          double left = flap.left + (flap.wide - wide) / 2 + (strip % 2 == 0 ? 0.12 : -0.12);
+          double width = flap.width * (0.9 - 0.2 * strip);
+          double left = flap.left + (flap.width - width) / 2 + (strip % 2 == 0 ? 0.12 : -0.12);
           paper.sheer(
-              Shapes.cloud(left, level + 0.02 + 0.12 * strip, wide, 0.09), Ink.GLOW, 0.75 * open);
+              Shapes.cloud(left, level + 0.02 + 0.12 * strip, width, 0.09), Ink.GLOW, 0.75 * open);
         }
       }
     }

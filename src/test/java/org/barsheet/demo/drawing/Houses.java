@@ -106,17 +106,17 @@ final class Houses {
   }
 
   /** A little window that never opens. */
-  private void pane(double left, double top, double wide, double high) {
-    paper.cut(box(left, top, wide, high), Ink.PAPER);
-    paper.flat(box(left + 0.08, top + 0.08, wide - 0.16, high - 0.16), Ink.NIGHT);
-    double middle = left + wide / 2;
-    paper.thread(new Line2D.Double(middle, top, middle, top + high), Ink.PAPER, 0.05);
+  private void pane(double left, double top, double width, double height) {
+    paper.cut(box(left, top, width, height), Ink.PAPER);
+    paper.flat(box(left + 0.08, top + 0.08, width - 0.16, height - 0.16), Ink.NIGHT);
+    double middle = left + width / 2;
+    paper.thread(new Line2D.Double(middle, top, middle, top + height), Ink.PAPER, 0.05);
     paper.thread(
-        new Line2D.Double(left, top + high / 2, left + wide, top + high / 2), Ink.PAPER, 0.05);
+        new Line2D.Double(left, top + height / 2, left + width, top + height / 2), Ink.PAPER, 0.05);
   }
 
-  private void step(double left, double wide) {
-    paper.cut(box(left, GROUND - 0.22, wide, 0.24), Ink.STONE);
+  private void step(double left, double width) {
+    paper.cut(box(left, GROUND - 0.22, width, 0.24), Ink.STONE);
   }
 
   private void anchor(double x, double y) {

@@ -1,6 +1,6 @@
 package org.barsheet.demo.drawing;
 
-/** The few coloured papers the quay is cut from, RRGGBB. */
+/** The few colored papers the quay is cut from, RRGGBB. */
 public final class Ink {
 
   static final int TEAL = 0x28786E;

@@ -27,7 +27,7 @@ enum Light {
     this.lowSky = lowSky;
   }
 
-  /** A paper's colour as it looks in this light. */
+  /** A paper's color as it looks in this light. */
   Color on(int paper) {
     return mix(new Color(paper), veil, share);
   }

@@ -31,53 +31,53 @@ final class Openings {
     }
     switch (flap.way) {
       case LEFT -> sideways(flap, flap.left, 1, open);
-      case RIGHT -> sideways(flap, flap.left + flap.wide, -1, open);
+      case RIGHT -> sideways(flap, flap.left + flap.width, -1, open);
       case TOP -> upwards(flap, flap.top, 1, open);
-      case BOTTOM -> upwards(flap, flap.top + flap.high, -1, open);
-      case SLIDES_RIGHT -> slid(flap, flap.wide * open, 0);
-      case SLIDES_UP -> slid(flap, 0, -flap.high * open);
+      case BOTTOM -> upwards(flap, flap.top + flap.height, -1, open);
+      case SLIDES_RIGHT -> slid(flap, flap.width * open, 0);
+      case SLIDES_UP -> slid(flap, 0, -flap.height * open);
     }
   }
 
   private void frame(Flap flap) {
     double rim = 0.12;
     paper.cut(
-        box(flap.left - rim, flap.top - rim, flap.wide + 2 * rim, flap.high + 2 * rim), Ink.PAPER);
+        box(flap.left - rim, flap.top - rim, flap.width + 2 * rim, flap.height + 2 * rim), Ink.PAPER);
   }
 
   private void hole(Flap flap) {
-    Shape hole = box(flap.left, flap.top, flap.wide, flap.high);
+    Shape hole = box(flap.left, flap.top, flap.width, flap.height);
     if (scene.isLit(flap)) {
       paper.bare(hole, Ink.GLOW);
-      paper.sheer(box(flap.left, flap.top, flap.wide, flap.high * 0.3), Ink.PALE_AMBER, 0.55);
+      paper.sheer(box(flap.left, flap.top, flap.width, flap.height * 0.3), Ink.PALE_AMBER, 0.55);
     } else {
       paper.bare(hole, 0x1A1D26);
     }
     // The thickness of the card along the upper and left edge.
-    paper.sheer(box(flap.left, flap.top, flap.wide, 0.07), Ink.SHADE, 0.45);
-    paper.sheer(box(flap.left, flap.top, 0.07, flap.high), Ink.SHADE, 0.3);
+    paper.sheer(box(flap.left, flap.top, flap.width, 0.07), Ink.SHADE, 0.45);
+    paper.sheer(box(flap.left, flap.top, 0.07, flap.height), Ink.SHADE, 0.3);
     Instrument instrument = scene.players().get(flap);
     if (instrument != null) {
-      player(flap, instrument);
+      performer(flap, instrument);
     } else if (scene.isLit(flap)) {
       lamp(flap);
     }
   }
 
   private void lamp(Flap flap) {
-    double x = flap.left + flap.wide / 2;
-    double foot = flap.top + flap.high;
-    double size = Math.min(flap.wide, flap.high);
+    double x = flap.left + flap.width / 2;
+    double foot = flap.top + flap.height;
+    double size = Math.min(flap.width, flap.height);
     paper.bare(box(x - size * 0.14, foot - size * 0.3, size * 0.28, size * 0.3), Ink.AMBER);
     paper.bare(disc(x, foot - size * 0.46, size * 0.17), 0xFFF6DA);
     paper.sheer(disc(x, foot - size * 0.46, size * 0.3), 0xFFF6DA, 0.45);
   }
 
   /** A head, shoulders and an instrument against the light, within the hole's lower part. */
-  private void player(Flap flap, Instrument instrument) {
-    double x = flap.left + flap.wide / 2;
-    double foot = flap.top + flap.high;
-    double unit = Math.min(flap.wide, flap.high * 0.75);
+  private void performer(Flap flap, Instrument instrument) {
+    double x = flap.left + flap.width / 2;
+    double foot = flap.top + flap.height;
+    double unit = Math.min(flap.width, flap.height * 0.75);
     double head = foot - unit * 0.78;
     int ink = scene.isLit(flap) ? Ink.NIGHT : 0x0D1018;
     paper.bare(disc(x, head, unit * 0.16), ink);
@@ -153,35 +153,35 @@ final class Openings {
     }
   }
 
-  /** A flap on an upright hinge: the far edge comes towards us and grows taller. */
-  private void sideways(Flap flap, double hinge, int towards, double open) {
+  /** A flap on an upright hinge: the far edge comes toward us and grows taller. */
+  private void sideways(Flap flap, double hinge, int toward, double open) {
     double angle = open * WIDEST_RADIANS;
-    double far = hinge + towards * flap.wide * Math.cos(angle);
-    double lean = flap.high * 0.1 * Math.sin(angle);
-    double foot = flap.top + flap.high;
+    double far = hinge + toward * flap.width * Math.cos(angle);
+    double lean = flap.height * 0.1 * Math.sin(angle);
+    double foot = flap.top + flap.height;
     Shape leaf = polygon(hinge, flap.top, far, flap.top - lean, far, foot + lean, hinge, foot);
     paper.cut(leaf, flap.ink);
     boards(flap, hinge, far, lean);
     double knob = hinge + (far - hinge) * 0.84;
-    paper.flat(disc(knob, flap.top + flap.high * 0.55, 0.07), Ink.PALE_AMBER);
+    paper.flat(disc(knob, flap.top + flap.height * 0.55, 0.07), Ink.PALE_AMBER);
   }
 
   private void boards(Flap flap, double hinge, double far, double lean) {
     for (double part : new double[] {0.34, 0.67}) {
       double x = hinge + (far - hinge) * part;
       paper.thread(
-          new Line2D.Double(x, flap.top - lean * part, x, flap.top + flap.high + lean * part),
+          new Line2D.Double(x, flap.top - lean * part, x, flap.top + flap.height + lean * part),
           Ink.SHADE,
           0.025);
     }
   }
 
-  /** A flap on a level hinge: the free edge comes towards us and grows wider. */
-  private void upwards(Flap flap, double hinge, int towards, double open) {
+  /** A flap on a level hinge: the free edge comes toward us and grows wider. */
+  private void upwards(Flap flap, double hinge, int toward, double open) {
     double angle = open * Math.toRadians(75);
-    double free = hinge + towards * flap.high * Math.cos(angle);
-    double lean = flap.wide * 0.1 * Math.sin(angle);
-    double right = flap.left + flap.wide;
+    double free = hinge + toward * flap.height * Math.cos(angle);
+    double lean = flap.width * 0.1 * Math.sin(angle);
+    double right = flap.left + flap.width;
     paper.cut(
         polygon(flap.left, hinge, right, hinge, right + lean, free, flap.left - lean, free),
         flap.ink);
@@ -195,14 +195,14 @@ final class Openings {
   private void slid(Flap flap, double across, double down) {
     double left = flap.left + across;
     double top = flap.top + down;
-    paper.cut(box(left, top, flap.wide, flap.high), flap.ink);
+    paper.cut(box(left, top, flap.width, flap.height), flap.ink);
     for (int bar = 1; bar < 4; bar++) {
-      double x = left + flap.wide * bar / 4;
-      paper.thread(new Line2D.Double(x, top, x, top + flap.high), Ink.SHADE, 0.03);
+      double x = left + flap.width * bar / 4;
+      paper.thread(new Line2D.Double(x, top, x, top + flap.height), Ink.SHADE, 0.03);
     }
     for (double part : new double[] {0.22, 0.78}) {
-      double y = top + flap.high * part;
-      paper.thread(new Line2D.Double(left, y, left + flap.wide, y), Ink.SHADE, 0.03);
+      double y = top + flap.height * part;
+      paper.thread(new Line2D.Double(left, y, left + flap.width, y), Ink.SHADE, 0.03);
     }
   }
 }

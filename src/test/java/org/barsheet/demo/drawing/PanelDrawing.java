@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * One panel: what the camera sees of a scene.
  *
- * @param view where the camera looks, in squares; its height follows from the picture's shape
+ * @param view where the camera looks, in squares; its height follows from the drawing's shape
  * @param scene how things stand
  * @param gulls x, y and half the wing span of each gull, in squares
  * @param extras what only this panel has
@@ -24,7 +24,7 @@ record PanelDrawing(View view, Scene scene, List<double[]> gulls, List<Extra> ex
   }
 
   /** Where the camera looks, in squares. */
-  record View(double left, double top, double wide) {}
+  record View(double left, double top, double width) {}
 
   /** What only some panels have. */
   enum Extra {
@@ -32,22 +32,22 @@ record PanelDrawing(View view, Scene scene, List<double[]> gulls, List<Extra> ex
     WIND
   }
 
-  /** The panel as a picture of 640 × 360 pixels. */
-  BufferedImage picture() {
+  /** The panel as a drawing of 640 × 360 pixels. */
+  BufferedImage drawing() {
     BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
     Graphics2D graphics = image.createGraphics();
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    double pixelsPerSquare = WIDTH / view.wide();
+    double pixelsPerSquare = WIDTH / view.width();
     graphics.scale(pixelsPerSquare, pixelsPerSquare);
     graphics.translate(-view.left(), -view.top());
     draw(new Paper(graphics, scene.light()));
     graphics.dispose();
-    return inFewColours(image);
+    return inFewColors(image);
   }
 
-  /** Keeps six bits of each colour: paper is flat anyway, and the files stay small. */
-  private static BufferedImage inFewColours(BufferedImage image) {
+  /** Keeps six bits of each color: paper is flat anyway, and the files stay small. */
+  private static BufferedImage inFewColors(BufferedImage image) {
     for (int y = 0; y < HEIGHT; y++) {
       for (int x = 0; x < WIDTH; x++) {
         int few = image.getRGB(x, y) & 0xFCFCFC;

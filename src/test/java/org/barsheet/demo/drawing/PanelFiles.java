@@ -40,7 +40,7 @@ public final class PanelFiles {
       smallest.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
       smallest.setCompressionQuality(0);
       writer.setOutput(stream);
-      writer.write(null, new IIOImage(panel.picture(), null, null), smallest);
+      writer.write(null, new IIOImage(panel.drawing(), null, null), smallest);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } finally {

@@ -7,7 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 
-/** Lays cut paper on the picture, each piece with the shadow it casts; measured in squares. */
+/** Lays cut paper on the drawing, each piece with the shadow it casts; measured in squares. */
 final class Paper {
 
   private static final double[] SHADOWS = {0.035, 0.065, 0.095};
@@ -21,7 +21,7 @@ final class Paper {
     this.light = light;
   }
 
-  /** A piece of coloured paper, a little above what lies below it. */
+  /** A piece of colored paper, a little above what lies below it. */
   void cut(Shape shape, int ink) {
     lay(shape, light.on(ink));
   }
@@ -37,7 +37,7 @@ final class Paper {
     graphics.fill(shape);
   }
 
-  /** A piece glued flat in exactly this colour. */
+  /** A piece glued flat in exactly this color. */
   void bare(Shape shape, int ink) {
     graphics.setColor(new Color(ink));
     graphics.fill(shape);
@@ -59,16 +59,16 @@ final class Paper {
     graphics.draw(path);
   }
 
-  private void lay(Shape shape, Color colour) {
+  private void lay(Shape shape, Color color) {
     for (double offset : SHADOWS) {
       Shape shadow =
           AffineTransform.getTranslateInstance(offset * 0.7, offset).createTransformedShape(shape);
       sheer(shadow, 0x05080F, SHADOW_STRENGTH);
     }
-    graphics.setColor(colour);
+    graphics.setColor(color);
     graphics.fill(shape);
     graphics.setStroke(new BasicStroke(0.022f));
-    graphics.setColor(Light.mix(colour, Color.WHITE, 0.22));
+    graphics.setColor(Light.mix(color, Color.WHITE, 0.22));
     graphics.draw(shape);
   }
 }

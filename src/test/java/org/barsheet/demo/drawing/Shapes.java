@@ -11,8 +11,8 @@ final class Shapes {
 
   private Shapes() {}
 
-  static Shape box(double left, double top, double wide, double high) {
-    return new Rectangle2D.Double(left, top, wide, high);
+  static Shape box(double left, double top, double width, double height) {
+    return new Rectangle2D.Double(left, top, width, height);
   }
 
   static Shape disc(double x, double y, double radius) {
@@ -53,8 +53,8 @@ final class Shapes {
   }
 
   /** A long cloud: a strip with round ends. */
-  static Shape cloud(double left, double top, double wide, double high) {
-    return new RoundRectangle2D.Double(left, top, wide, high, high, high);
+  static Shape cloud(double left, double top, double width, double height) {
+    return new RoundRectangle2D.Double(left, top, width, height, height, height);
   }
 
   /** A gull seen from afar: two wings cut in one piece. */
@@ -71,11 +71,11 @@ final class Shapes {
   }
 
   /** A curled slip of paper, pointed at both ends. */
-  static Shape slip(double x, double y, double wide) {
+  static Shape slip(double x, double y, double width) {
     Path2D.Double path = new Path2D.Double();
     path.moveTo(x, y);
-    path.curveTo(x + wide * 0.3, y - wide * 0.28, x + wide * 0.6, y + 0.12, x + wide, y - 0.12);
-    path.curveTo(x + wide * 0.6, y + 0.3, x + wide * 0.35, y - wide * 0.14, x, y);
+    path.curveTo(x + width * 0.3, y - width * 0.28, x + width * 0.6, y + 0.12, x + width, y - 0.12);
+    path.curveTo(x + width * 0.6, y + 0.3, x + width * 0.35, y - width * 0.14, x, y);
     path.closePath();
     return path;
   }

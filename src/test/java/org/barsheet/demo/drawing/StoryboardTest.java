@@ -33,14 +33,14 @@ class StoryboardTest {
   @MethodSource("numbers")
   void a_committed_drawing_is_what_the_program_draws(int number) throws Exception {
     BufferedImage committed = ImageIO.read(FOLDER.resolve(PanelFiles.name(number)).toFile());
-    BufferedImage drawn = Storyboard.panels().get(number - 1).picture();
+    BufferedImage drawn = Storyboard.panels().get(number - 1).drawing();
     int[] differences = differences(pixels(committed), pixels(drawn));
     assertThat(IntStream.of(differences).filter(difference -> difference > 0).count())
         .isLessThan(100);
     assertThat(IntStream.of(differences).max().orElseThrow()).isLessThan(16);
   }
 
-  /** By how much the colours of each pixel differ, in the channel where they differ most. */
+  /** By how much the colors of each pixel differ, in the channel where they differ most. */
   private static int[] differences(int[] some, int[] others) {
     assertThat(others).hasSameSizeAs(some);
     return IntStream.range(0, some.length)
@@ -60,8 +60,8 @@ class StoryboardTest {
   void a_drawing_is_wide_and_its_file_small(int number) throws Exception {
     Path file = FOLDER.resolve(PanelFiles.name(number));
     assertThat(Files.size(file)).isLessThan(40_000);
-    BufferedImage picture = ImageIO.read(file.toFile());
-    assertThat(picture.getWidth() * 9).isEqualTo(picture.getHeight() * 16);
+    BufferedImage drawing = ImageIO.read(file.toFile());
+    assertThat(drawing.getWidth() * 9).isEqualTo(drawing.getHeight() * 16);
   }
 
   private static int[] pixels(BufferedImage image) {

@@ -12,8 +12,8 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
-import org.barsheet.exposure.PictureMeasures;
+import org.barsheet.exposure.Movement.MovedPhotograph;
+import org.barsheet.exposure.PhotographMeasures;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
@@ -35,7 +35,7 @@ class GaugeTest {
   private static final Support THREAD =
       new Support("thread", Optional.empty(), Optional.of(200.0), "thread from 200 mm above");
 
-  private static Movement movement(Opening.Motion motion, double squares, Slow slow, int pictures) {
+  private static Movement movement(Opening.Motion motion, double squares, Slow slow, int photographs) {
     Artwork artwork =
         new Artwork(
             10, 24, 13.5, List.of(), 0, List.of(new Artwork.Model("small-lamp", 4, "green", "")));
@@ -55,7 +55,7 @@ class GaugeTest {
         Hand.DEFAULT,
         slow,
         EvenIn.ANGLE,
-        pictures);
+        photographs);
   }
 
   private static List<PrintedPage> drawn(Movement movement) {
@@ -76,7 +76,7 @@ class GaugeTest {
     return lines;
   }
 
-  /** Where the marks of a strip lie, in millimetres from its end, by picture. */
+  /** Where the marks of a strip lie, in millimeters from its end, by photograph. */
   private static Map<Integer, Double> strip(List<PrintedPage> pages, String measure) {
     Map<Integer, Double> marks = new TreeMap<>();
     double left = PrintedPage.number(lines(pages, "check").get(0), "x1");
@@ -91,7 +91,7 @@ class GaugeTest {
   }
 
   private static void put(Map<Integer, Double> marks, Element tick, double at) {
-    String[] numbers = tick.getAttribute("data-picture").split("-", -1);
+    String[] numbers = tick.getAttribute("data-photograph").split("-", -1);
     int last = Integer.parseInt(numbers[numbers.length - 1]);
     for (int number = Integer.parseInt(numbers[0]); number <= last; number++) {
       marks.put(number, at);
@@ -114,23 +114,23 @@ class GaugeTest {
   private static void agrees(
       Movement movement,
       Map<Integer, Double> marks,
-      Function<PictureMeasures, Optional<BigDecimal>> measure,
+      Function<PhotographMeasures, Optional<BigDecimal>> measure,
       double close) {
     BigDecimal before = BigDecimal.ZERO;
-    for (MovedPicture picture : movement.pictures()) {
-      BigDecimal onCard = measure.apply(picture.measures()).orElseThrow();
+    for (MovedPhotograph photograph : movement.photographs()) {
+      BigDecimal onCard = measure.apply(photograph.measures()).orElseThrow();
       if (onCard.compareTo(before) < 0) {
         break;
       }
-      assertThat(marks.get(picture.picture().number()))
-          .as(picture.picture().name())
+      assertThat(marks.get(photograph.photograph().number()))
+          .as(photograph.photograph().name())
           .isCloseTo(onCard.doubleValue(), within(close));
       before = onCard;
     }
   }
 
   @Test
-  void a_drawing_is_as_large_in_millimetres_as_in_its_own_units() {
+  void a_drawing_is_as_large_in_millimeters_as_in_its_own_units() {
     Element svg =
         drawn(movement(new Opening.Hinged(Side.LEFT, 90), 1.5, Slow.END, 30)).get(0).root();
     assertThat(svg.getAttribute("width")).isEqualTo("210mm");
@@ -155,8 +155,8 @@ class GaugeTest {
     Movement flap = movement(new Opening.Hinged(Side.LEFT, 90), 1.5, Slow.END, 30);
     List<PrintedPage> pages = drawn(flap);
     agrees(flap, protractor(pages), measures -> Optional.of(measures.set()), 0.02);
-    agrees(flap, strip(pages, "height"), PictureMeasures::height, CLOSE);
-    agrees(flap, strip(pages, "thread"), PictureMeasures::pull, CLOSE);
+    agrees(flap, strip(pages, "height"), PhotographMeasures::height, CLOSE);
+    agrees(flap, strip(pages, "thread"), PhotographMeasures::pull, CLOSE);
   }
 
   /** The rim of a tick is where the hand reads it. */
@@ -166,9 +166,9 @@ class GaugeTest {
     List<Element> ticks = lines(drawn(flap), "tick").subList(0, 19);
     double x = PrintedPage.number(ticks.get(18), "x2");
     double y = PrintedPage.number(ticks.get(0), "y2");
-    for (int picture = 0; picture <= 18; picture++) {
-      double angle = Math.toRadians(5.0 * picture);
-      Element tick = ticks.get(picture);
+    for (int photograph = 0; photograph <= 18; photograph++) {
+      double angle = Math.toRadians(5.0 * photograph);
+      Element tick = ticks.get(photograph);
       assertThat(PrintedPage.number(tick, "x2")).isCloseTo(x + 80 * Math.cos(angle), within(CLOSE));
       assertThat(PrintedPage.number(tick, "y2")).isCloseTo(y - 80 * Math.sin(angle), within(CLOSE));
     }
@@ -213,7 +213,7 @@ class GaugeTest {
         }
       }
       if (motion instanceof Opening.Hinged) {
-        agrees(movement, strip(drawn(movement), "height"), PictureMeasures::height, CLOSE);
+        agrees(movement, strip(drawn(movement), "height"), PhotographMeasures::height, CLOSE);
       }
     }
   }

@@ -13,7 +13,7 @@ import org.assertj.core.data.Offset;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
@@ -21,7 +21,7 @@ import org.barsheet.handoff.DemoFilm;
 import org.barsheet.handoff.SampleFilm;
 import org.barsheet.input.InputException;
 import org.barsheet.plan.Film;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.timing.PlanBuilder;
 import org.barsheet.timing.RandomPlans;
 import org.junit.jupiter.api.Test;
@@ -39,7 +39,7 @@ class ShootingCardsTest {
     return PrintedPage.of(ShootingCards.page(film).replace("<!DOCTYPE html>\n", ""));
   }
 
-  /** The rows of pictures, by the permanent names they bear. */
+  /** The rows of photographs, by the permanent names they bear. */
   private static List<Element> rows(PrintedPage page) {
     return page.all("tr").stream().filter(row -> row.hasAttribute("id")).toList();
   }
@@ -48,13 +48,13 @@ class ShootingCardsTest {
     return PrintedPage.all(row, "td").stream().map(Element::getTextContent).toList();
   }
 
-  /** The pictures of the artwork at rest come last, on a card of their own. */
+  /** The photographs of the artwork at rest come last, on a card of their own. */
   @Test
-  void every_picture_of_every_movement_has_one_row_in_the_order_of_work() {
+  void every_photograph_of_every_movement_has_one_row_in_the_order_of_work() {
     List<String> wanted = new ArrayList<>();
-    for (SetUp setUp : DEMO.shooting().setUps()) {
-      for (SetUp.Run run : setUp.runs()) {
-        run.movement().pictures().forEach(picture -> wanted.add(picture.picture().name()));
+    for (Setup setup : DEMO.shooting().setups()) {
+      for (Setup.Run run : setup.runs()) {
+        run.movement().photographs().forEach(photograph -> wanted.add(photograph.photograph().name()));
       }
     }
     DEMO.shooting().atRest().forEach(plate -> wanted.add(plate.name()));
@@ -62,22 +62,22 @@ class ShootingCardsTest {
     assertThat(wanted).doesNotHaveDuplicates().hasSizeGreaterThan(200);
   }
 
-  /** Set-up 6 takes three movements; its hours are theirs and the setting up, said once. */
+  /** Setup 6 takes three movements; its hours are theirs and the setting up, said once. */
   @Test
-  void the_cards_of_one_set_up_are_told_apart_and_share_its_hours() {
-    SetUp setUp =
-        DEMO.shooting().setUps().stream().filter(one -> one.runs().size() == 3).findFirst().get();
-    double minutes = DEMO.plan().workshop().shoot().orElseThrow().minutesASetUp();
-    double taking = setUp.runs().stream().mapToDouble(run -> run.hours().orElseThrow()).sum();
+  void the_cards_of_one_setup_are_told_apart_and_share_its_hours() {
+    Setup setup =
+        DEMO.shooting().setups().stream().filter(one -> one.runs().size() == 3).findFirst().get();
+    double minutes = DEMO.plan().workshop().shoot().orElseThrow().minutesPerSetup();
+    double taking = setup.runs().stream().mapToDouble(run -> run.hours().orElseThrow()).sum();
     assertThat(taking + minutes / 60)
-        .isCloseTo(setUp.time().orElseThrow().hours(), Offset.offset(1e-9));
+        .isCloseTo(setup.time().orElseThrow().hours(), Offset.offset(1e-9));
     assertThat(CARDS.all("h1"))
         .extracting(Element::getTextContent)
         .contains("Card 6a · office-shutter", "Card 6b · hatch", "Card 6c · quay-gate")
         .noneMatch(heading -> heading.startsWith("Card 6 "));
     assertThat(CARDS.all("p"))
         .extracting(Element::getTextContent)
-        .anyMatch(line -> line.contains("· 0.8 h of the set-up's 4.8 h, "));
+        .anyMatch(line -> line.contains("· 0.8 h of the setup's 4.8 h, "));
   }
 
   @Test
@@ -91,19 +91,19 @@ class ShootingCardsTest {
   void rows_and_plates_together_are_all_the_photographs_of_the_shooting_plan() {
     long plates =
         CARDS.all("tr").stream().filter(r -> r.getAttribute("class").equals("plate")).count();
-    assertThat(rows(CARDS).size() + plates).isEqualTo(DEMO.shooting().pictures());
+    assertThat(rows(CARDS).size() + plates).isEqualTo(DEMO.shooting().photographs());
   }
 
   @Test
   void a_row_says_what_the_film_sheet_says() {
     Movement lamp = DEMO.movement("bakers-lamp");
     for (Element row : rows(CARDS)) {
-      for (MovedPicture picture : lamp.pictures()) {
-        if (picture.picture().name().equals(row.getAttribute("id"))) {
+      for (MovedPhotograph photograph : lamp.photographs()) {
+        if (photograph.photograph().name().equals(row.getAttribute("id"))) {
           List<String> cells = cells(row);
-          assertThat(new BigDecimal(cells.get(2))).isEqualByComparingTo(picture.measures().set());
-          assertThat(cells.get(4)).isEqualTo(picture.measures().height().orElseThrow().toString());
-          assertThat(cells.get(5)).isEqualTo(picture.measures().pull().orElseThrow().toString());
+          assertThat(new BigDecimal(cells.get(2))).isEqualByComparingTo(photograph.measures().set());
+          assertThat(cells.get(4)).isEqualTo(photograph.measures().height().orElseThrow().toString());
+          assertThat(cells.get(5)).isEqualTo(photograph.measures().pull().orElseThrow().toString());
         }
       }
     }
@@ -111,12 +111,12 @@ class ShootingCardsTest {
 
   /** What the exposure sheet shows stands on a card, with the same percent. */
   @Test
-  void every_picture_that_is_shown_has_been_photographed() {
+  void every_photograph_that_is_shown_has_been_photographed() {
     for (PlannedReveal reveal : DEMO.reveals()) {
       Movement movement = DEMO.movement(reveal.movement());
       for (Exposure exposure : reveal.exposures()) {
-        MovedPicture photographed = movement.pictures().get(exposure.picture().number());
-        assertThat(photographed.picture()).isEqualTo(exposure.picture());
+        MovedPhotograph photographed = movement.photographs().get(exposure.photograph().number());
+        assertThat(photographed.photograph()).isEqualTo(exposure.photograph());
         assertThat(photographed.progress()).isEqualTo(exposure.progress());
       }
     }
@@ -124,7 +124,7 @@ class ShootingCardsTest {
 
   /** Card, gauge and exposure sheet agree on films nobody laid out by hand. */
   @Test
-  void cards_and_gauges_hold_every_picture_that_random_films_show() {
+  void cards_and_gauges_hold_every_photograph_that_random_films_show() {
     int films = 0;
     for (long seed = 1; seed <= 12; seed++) {
       Optional<FilmSheet> film = random(seed);
@@ -151,15 +151,15 @@ class ShootingCardsTest {
     for (PlannedReveal reveal : film.reveals()) {
       for (Exposure exposure : reveal.exposures()) {
         String percent = String.format(Locale.ROOT, "%.1f", 100 * exposure.progress());
-        assertThat(percents.get(exposure.picture().name()))
-            .as("seed %d, %s", seed, exposure.picture().name())
+        assertThat(percents.get(exposure.photograph().name()))
+            .as("seed %d, %s", seed, exposure.photograph().name())
             .isEqualTo(percent);
       }
     }
     for (Movement movement : film.movements()) {
       String gauge = String.join("", Gauge.pages(movement, "Quay", Film.Paper.LETTER));
-      for (MovedPicture picture : movement.moved()) {
-        String set = picture.measures().set().toPlainString();
+      for (MovedPhotograph photograph : movement.moved()) {
+        String set = photograph.measures().set().toPlainString();
         assertThat(gauge).as("seed %d", seed).contains("data-degrees=\"" + set + "\"");
       }
     }
@@ -177,7 +177,7 @@ class ShootingCardsTest {
   }
 
   @Test
-  void a_picture_that_looks_like_the_one_before_says_so() {
+  void a_photograph_that_looks_like_the_one_before_says_so() {
     Element last =
         rows(CARDS).stream()
             .filter(row -> row.getAttribute("id").equals("bakers-lamp 030"))
@@ -186,7 +186,7 @@ class ShootingCardsTest {
     assertThat(cells(last)).contains("as 029");
   }
 
-  /** The loft's right shutter closes in panel 20: the same pictures, shown backwards. */
+  /** The loft's right shutter closes in panel 20: the same photographs, shown backwards. */
   @Test
   void a_card_says_which_panels_show_it_backwards() {
     assertThat(CARDS.all("p").stream().map(Element::getTextContent))
@@ -198,11 +198,11 @@ class ShootingCardsTest {
   void a_card_names_the_largest_step_and_where_half_is_done() {
     assertThat(CARDS.all("p").stream().map(Element::getTextContent))
         .contains("Held by putty, from 003 thread. Largest step 12.0 mm, to 001.")
-        .contains("Half the pictures at 015 of 030, half the movement at 009.");
+        .contains("Half the photographs at 015 of 030, half the movement at 009.");
   }
 
   @Test
-  void a_card_reminds_of_what_fits_its_set_up_and_defers_to_local_codes() {
+  void a_card_reminds_of_what_fits_its_setup_and_defers_to_local_codes() {
     assertThat(CARDS.all("p").stream().map(Element::getTextContent))
         .anyMatch(text -> text.contains("Thread and wire under tension"))
         .anyMatch(text -> text.contains("local codes"));

@@ -1,4 +1,4 @@
-/** Tests of the drawings for pictures still to take. */
+/** Tests of the drawings for photographs still to take. */
 @NullMarked
 package org.barsheet.handoff.drawing;
 

@@ -76,7 +76,7 @@ class PlanReaderTest {
                 FrameRate.FPS_24,
                 new Timecode(FrameRate.FPS_24, 1, 0, 0, 0),
                 Seconds.ZERO,
-                Film.MusicFrom.TICK_0,
+                Film.MusicFrom.START_OF_FILE,
                 2,
                 0,
                 12,
@@ -101,8 +101,8 @@ class PlanReaderTest {
             LEAST
                 + """
                 motifs: {glimmer: {notes: C5/4 E5/4}}
-                openings: {lamp: {left: 1, top: 1, wide: 2, high: 2, iris: 100 %}}
-                panels: [{panel: 1, cue: glimmer, reveals: [{opening: lamp, pictures: 9}]}]
+                openings: {lamp: {left: 1, top: 1, width: 2, height: 2, iris: 100 %}}
+                panels: [{panel: 1, cue: glimmer, reveals: [{opening: lamp, photographs: 9}]}]
                 """);
     assertThat(plan.motifs().get(0).match()).isEqualTo(Match.TONAL);
     assertThat(plan.motifs().get(0).accent()).isEqualTo(Accent.FIRST);
@@ -112,12 +112,12 @@ class PlanReaderTest {
     assertThat(panel.cut()).isEqualTo(new Panel.AutoCut());
     assertThat(panel.length()).isEmpty();
     Reveal reveal = panel.reveals().get(0);
-    assertThat(reveal.framesPerPicture()).isEqualTo(2);
+    assertThat(reveal.framesPerPhotograph()).isEqualTo(2);
     assertThat(reveal.slow()).isEqualTo(Slow.NONE);
     assertThat(reveal.lands()).isEqualTo(Reveal.Lands.FULLY_OPEN);
     assertThat(reveal.landsOn()).isEqualTo(new Reveal.OnAccent());
     assertThat(plan.text().given())
-        .contains("panels.1.cue", "panels.1.reveals.1.pictures", "motifs.glimmer.notes")
+        .contains("panels.1.cue", "panels.1.reveals.1.photographs", "motifs.glimmer.notes")
         .doesNotContain("panels.1.cut", "panels.1.reveals.1.slow");
   }
 
@@ -251,7 +251,7 @@ class PlanReaderTest {
   void artwork_camera_rates_of_work_and_performers_are_kept() throws IOException {
     Plan plan = wholeSchema();
     assertThat(plan.workshop().artwork().palette()).containsExactly("28786E", "C8963C", "142850");
-    assertThat(plan.workshop().artwork().smallestWorkableMillimetres()).isEqualTo(40);
+    assertThat(plan.workshop().artwork().smallestWorkableMillimeters()).isEqualTo(40);
     assertThat(plan.workshop().artwork().model("small-lamp"))
         .contains(new Artwork.Model("small-lamp", 3, "green", "night"));
     assertThat(plan.workshop().openings().get(1).model()).isEqualTo("quay");
@@ -265,7 +265,7 @@ class PlanReaderTest {
                 "thread from 200 mm above the hinge"),
             new Opening.Support("tweezers", Optional.empty(), Optional.empty(), "tweezers"));
     assertThat(plan.workshop().camera()).contains(new Camera(50, 36, 6000, 4000));
-    assertThat(plan.workshop().shoot().orElseThrow().hoursADay()).contains(6.5);
+    assertThat(plan.workshop().shoot().orElseThrow().hoursPerDay()).contains(6.5);
     assertThat(plan.workshop().hand()).isEqualTo(new Hand(1, 0.25, 2, Optional.of(6.0)));
     Performer cello = plan.performers().get(0);
     assertThat(cello.clap()).contains(new Performer.Clap(Seconds.of(-5), 143));
@@ -284,22 +284,22 @@ class PlanReaderTest {
     assertThat(second.locked()).isTrue();
     Reveal first = second.reveals().get(0);
     assertThat(first.landsOn()).isEqualTo(new Reveal.OnNotes());
-    assertThat(first.evenIn()).isEqualTo(Reveal.EvenIn.APERTURE);
+    assertThat(first.evenIn()).isEqualTo(Reveal.EvenIn.OPENING);
     assertThat(first.photographed()).isTrue();
     assertThat(second.appears())
         .containsExactly(new Panel.Appears("cello", "lamp-1"), new Panel.Appears("no", "door"));
-    assertThat(panels.get(0).picture()).contains(folder.resolve("panels/01.png"));
+    assertThat(panels.get(0).drawing()).contains(folder.resolve("panels/01.png"));
     assertThat(panels.get(2).cue()).hasToString("2 bars into panel 1.10");
     assertThat(panels.get(3).cut()).isInstanceOf(Panel.AtPlace.class);
   }
 
   @Test
-  void an_opening_with_values_has_a_picture_for_each() throws IOException {
-    assertThat(wholeSchema().panels().get(1).reveals().get(1).pictures()).isEqualTo(3);
+  void an_opening_with_values_has_a_photograph_for_each() throws IOException {
+    assertThat(wholeSchema().panels().get(1).reveals().get(1).photographs()).isEqualTo(3);
   }
 
   @Test
-  void the_height_of_a_field_follows_from_the_films_picture() throws IOException {
+  void the_height_of_a_field_follows_from_the_films_photograph() throws IOException {
     List<Panel> panels = wholeSchema().panels();
     Rect whole = new Rect(0, 0, 24, 13.5);
     Rect near = new Rect(1, 4.6, 6, 3.375);
@@ -355,7 +355,7 @@ class PlanReaderTest {
             LEAST
                 + """
                 openings:
-                  lamp-1: &lamp {left: 1, top: 1, wide: 2, high: 2, iris: 100 %}
+                  lamp-1: &lamp {left: 1, top: 1, width: 2, height: 2, iris: 100 %}
                   lamp-2: *lamp
                 """);
     assertThat(plan.workshop().openings().get(1).rect())
@@ -364,8 +364,8 @@ class PlanReaderTest {
 
   @Test
   void folders_in_file_names_may_be_parted_either_way() throws IOException {
-    Plan plan = read(LEAST + "panels: [{panel: 1, picture: panels\\01.png}]\n");
-    assertThat(plan.panels().get(0).picture()).contains(folder.resolve("panels/01.png"));
+    Plan plan = read(LEAST + "panels: [{panel: 1, drawing: panels\\01.png}]\n");
+    assertThat(plan.panels().get(0).drawing()).contains(folder.resolve("panels/01.png"));
   }
 
   @Test

@@ -31,7 +31,7 @@ class SheetNamesTest {
         "",
         " ",
         "History",
-        "Players",
+        "Performers",
         "a/b\\c?d*e[f]g:h",
         "'quoted'",
         "o'clock",

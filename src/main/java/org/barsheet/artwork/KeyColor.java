@@ -5,24 +5,24 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A colour that may stand behind an opening, to be keyed out afterwards, and how it lies to the
- * artwork's palette. It keys the better, the farther its colour differences lie from those of every
- * colour that has to stay.
+ * A color that may stand behind an opening, to be keyed out afterwards, and how it lies to the
+ * artwork's palette. It keys the better, the farther its color differences lie from those of every
+ * color that has to stay.
  *
  * @param word what people call it
  * @param hex RRGGBB
- * @param distance from the nearest colour of the palette, in 8-bit steps of Cb and Cr
- * @param nearest that colour, RRGGBB
+ * @param distance from the nearest color of the palette, in 8-bit steps of Cb and Cr
+ * @param nearest that color, RRGGBB
  */
-public record KeyColour(String word, String hex, double distance, String nearest) {
+public record KeyColor(String word, String hex, double distance, String nearest) {
 
   /**
-   * Nearer than this, a colour goes with the backing when it is keyed (common practice, no source:
+   * Nearer than this, a color goes with the backing when it is keyed (common practice, no source:
    * a seventh of the whole range).
    */
   public static final double TOO_NEAR = 32;
 
-  /** A colour of card or cloth that is sold for keying, at the levels a camera may give it. */
+  /** A color of card or cloth that is sold for keying, at the levels a camera may give it. */
   private record Candidate(String word, String hex) {}
 
   /** In the order people try them; levels are examples (common practice, no source). */
@@ -33,19 +33,19 @@ public record KeyColour(String word, String hex, double distance, String nearest
           new Candidate("magenta", "C80078"));
 
   /** Every candidate, the one that keys best first; none without a palette. */
-  public static List<KeyColour> candidates(List<String> palette) {
+  public static List<KeyColor> candidates(List<String> palette) {
     return CANDIDATES.stream()
         .flatMap(candidate -> against(candidate.word(), candidate.hex(), palette).stream())
-        .sorted(Comparator.comparingDouble(KeyColour::distance).reversed())
+        .sorted(Comparator.comparingDouble(KeyColor::distance).reversed())
         .toList();
   }
 
   /**
-   * A backing as a plan names it: a candidate's word, or a colour as {@code #00A03C}.
+   * A backing as a plan names it: a candidate's word, or a color as {@code #00A03C}.
    *
    * @return empty where the word is none of these, or there is nothing to lie near to
    */
-  public static Optional<KeyColour> backing(String backing, List<String> others) {
+  public static Optional<KeyColor> backing(String backing, List<String> others) {
     return hexOf(backing).flatMap(hex -> against(backing, hex, others));
   }
 
@@ -59,11 +59,11 @@ public record KeyColour(String word, String hex, double distance, String nearest
         .findFirst();
   }
 
-  private static Optional<KeyColour> against(String word, String hex, List<String> others) {
+  private static Optional<KeyColor> against(String word, String hex, List<String> others) {
     Chroma key = Chroma.of(hex);
     return others.stream()
-        .map(other -> new KeyColour(word, hex, key.distance(Chroma.of(other)), other))
-        .min(Comparator.comparingDouble(KeyColour::distance));
+        .map(other -> new KeyColor(word, hex, key.distance(Chroma.of(other)), other))
+        .min(Comparator.comparingDouble(KeyColor::distance));
   }
 
   public boolean isTooNear() {

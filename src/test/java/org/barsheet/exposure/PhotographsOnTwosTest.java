@@ -7,7 +7,7 @@ import static org.barsheet.timing.Reveals.reveal;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.align.PictureRun;
+import org.barsheet.align.PhotographRun;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FramesPerBeat;
 import org.barsheet.clock.Seconds;
@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Pictures on ones, twos and threes, as animators count them at 24 frames a second. */
-class PicturesOnTwosTest {
+/** Photographs on ones, twos and threes, as animators count them at 24 fps. */
+class PhotographsOnTwosTest {
 
   private static final FrameRate RATE = FrameRate.FPS_24;
 
@@ -26,8 +26,8 @@ class PicturesOnTwosTest {
    */
   @ParameterizedTest
   @CsvSource({"1, 24", "2, 12", "3, 8"})
-  void a_second_holds_so_many_pictures(int framesPerPicture, int pictures) {
-    long frames = PictureRun.asAsked(reveal("lamp-1", pictures, framesPerPicture)).frames();
+  void a_second_holds_so_many_photographs(int framesPerPhotograph, int photographs) {
+    long frames = PhotographRun.asAsked(reveal("lamp-1", photographs, framesPerPhotograph)).frames();
     assertThat(RATE.startOf(frames)).isEqualTo(Seconds.of(1));
   }
 
@@ -36,17 +36,17 @@ class PicturesOnTwosTest {
    */
   @ParameterizedTest
   @CsvSource({"3, 6", "5, 10", "7, 14"})
-  void drawings_on_twos_take_twice_as_many_frames(int drawings, long frames) {
-    assertThat(PictureRun.asAsked(reveal("lamp-1", drawings, 2)).frames()).isEqualTo(frames);
+  void photographs_on_twos_take_twice_as_many_frames(int photographs, long frames) {
+    assertThat(PhotographRun.asAsked(reveal("lamp-1", photographs, 2)).frames()).isEqualTo(frames);
   }
 
   /**
    * Published as kinds of spacing: brianlemay.com, readingtimingcharts.html (even, slow out, slow
-   * in, both ends cushioned). Half of the pictures leave half the way undone where the end is slow.
+   * in, both ends cushioned). Half of the photographs leave half the way undone where the end is slow.
    */
   @ParameterizedTest
   @CsvSource({"NONE, 0.5", "START, 0.25", "END, 0.75", "BOTH, 0.5"})
-  void the_middle_picture_of_a_spacing(Slow slow, double done) {
+  void the_middle_photograph_of_a_spacing(Slow slow, double done) {
     assertThat(slow.progress(0.5)).isCloseTo(done, within(1e-12));
     assertThat(slow.progress(0)).isZero();
     assertThat(slow.progress(1)).isEqualTo(1);
@@ -87,7 +87,7 @@ class PicturesOnTwosTest {
   }
 
   /**
-   * Plain arithmetic: 30 pictures on twos begin 58 frames before the accent, cut 4 beats before.
+   * Plain arithmetic: 30 photographs on twos begin 58 frames before the accent, cut 4 beats before.
    */
   @ParameterizedTest
   @CsvSource({"80, 14", "96, 2", "120, -10"})
@@ -98,8 +98,8 @@ class PicturesOnTwosTest {
 
   /** Index round-half-up(k × 30 / 20), worked by hand. */
   @Test
-  void twenty_pictures_out_of_thirty() {
-    assertThat(IntStream.rangeClosed(1, 20).map(k -> PictureRun.picture(30, 20, k)))
+  void twenty_photographs_out_of_thirty() {
+    assertThat(IntStream.rangeClosed(1, 20).map(k -> PhotographRun.photograph(30, 20, k)))
         .containsExactly(2, 3, 5, 6, 8, 9, 11, 12, 14, 15, 17, 18, 20, 21, 23, 24, 26, 27, 29, 30);
   }
 }

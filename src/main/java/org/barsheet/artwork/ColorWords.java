@@ -2,8 +2,8 @@ package org.barsheet.artwork;
 
 import java.util.List;
 
-/** Names colours in everyday words: by their hue on the colour circle, and light or dark. */
-public final class ColourWords {
+/** Names colors in everyday words: by their hue on the color circle, and light or dark. */
+public final class ColorWords {
 
   /** The hues at every 30 degrees of the circle of red, green and blue, from red. */
   private static final List<String> HUES =
@@ -21,14 +21,14 @@ public final class ColourWords {
           "magenta",
           "crimson");
 
-  private static final double GREYISH = 0.12;
+  private static final double GRAYISH = 0.12;
   private static final double DARK = 0.35;
   private static final double LIGHT = 0.7;
 
-  private ColourWords() {}
+  private ColorWords() {}
 
   /**
-   * A name for RRGGBB: {@code dark blue}, {@code orange}, {@code light grey}.
+   * A name for RRGGBB: {@code dark blue}, {@code orange}, {@code light gray}.
    *
    * @param hex six hexadecimal digits
    */
@@ -41,8 +41,8 @@ public final class ColourWords {
     double least = Math.min(red, Math.min(green, blue));
     double lightness = (most + least) / 2;
     String shade = lightness < DARK ? "dark " : lightness > LIGHT ? "light " : "";
-    if (most - least < GREYISH) {
-      return most < GREYISH ? "black" : least > 1 - GREYISH ? "white" : shade + "grey";
+    if (most - least < GRAYISH) {
+      return most < GRAYISH ? "black" : least > 1 - GRAYISH ? "white" : shade + "gray";
     }
     return shade + HUES.get((int) Math.round(hue(red, green, blue, most, most - least) / 30) % 12);
   }

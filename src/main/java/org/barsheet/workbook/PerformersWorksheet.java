@@ -26,16 +26,16 @@ import org.barsheet.workbook.pen.SheetWords;
 import org.barsheet.workbook.pen.Signs;
 
 /** Every appearance in the order of the film, and what has come of the clip it needs. */
-final class PlayersWorksheet {
+final class PerformersWorksheet {
 
-  static final String NAME = "Players";
+  static final String NAME = "Performers";
 
   private static final int PANEL = 0;
   private static final int STARTS = 1;
   private static final int FRAMES = 2;
   private static final int SECONDS = 3;
   private static final int BARS = 4;
-  private static final int PLAYER = 5;
+  private static final int PERFORMER = 5;
   private static final int PART = 6;
   private static final int OPENING = 7;
   private static final int CLIP = 8;
@@ -53,7 +53,7 @@ final class PlayersWorksheet {
           Column.numbers("frames", 38),
           Column.numbers("seconds", 40),
           Column.words("  bars", 44),
-          Column.words("player", 48, 1),
+          Column.words("performer", 48, 1),
           Column.words("part, share\nthat sounds", 74, 1),
           Column.words("in", 72, 1),
           Column.words("clip", 60, 1),
@@ -78,7 +78,7 @@ final class PlayersWorksheet {
   private final MusicRuler ruler;
   private final List<Appearance> seen;
 
-  private PlayersWorksheet(Book book, CallWorksheets calls) {
+  private PerformersWorksheet(Book book, CallWorksheets calls) {
     this.book = book;
     this.calls = calls;
     this.film = book.film().plan().film();
@@ -94,7 +94,7 @@ final class PlayersWorksheet {
   }
 
   static void write(Book book, CallWorksheets calls) {
-    new PlayersWorksheet(book, calls).write();
+    new PerformersWorksheet(book, calls).write();
   }
 
   private void write() {
@@ -109,9 +109,9 @@ final class PlayersWorksheet {
       }
     }
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
-    book.name("Players_table", new Address(NAME, SheetFrame.HEADING_ROW, PANEL), last, ROW_NAME);
+    book.name("Performers_table", new Address(NAME, SheetFrame.HEADING_ROW, PANEL), last, ROW_NAME);
     frame.finish(
-        "tick what was called, received and found usable: the ticks stay; a player's name leads to their call");
+        "tick what was called, received and found usable: the ticks stay; a performer's name leads to their call");
   }
 
   private void line(int row, Appearance appearance) {
@@ -124,7 +124,7 @@ final class PlayersWorksheet {
     double seconds = film.rate().startOf(frames.length()).toDecimal(2).doubleValue();
     pen.number(SECONDS, seconds, WORDS.number(Look.HUNDREDTHS));
     pen.text(BARS, "  " + bars(frames), WORDS);
-    player(appearance.performer());
+    performer(appearance.performer());
     pen.text(PART, part(appearance), WORDS);
     pen.text(OPENING, appearance.opening().name(), WORDS);
     pen.text(CLIP, appearance.performer().clip(), WORDS);
@@ -138,15 +138,15 @@ final class PlayersWorksheet {
   }
 
   /** Their name, which leads to their call. */
-  private void player(Performer performer) {
-    pen.text(PLAYER, performer.name(), WORDS.inBold().in(Ink.QUAY));
-    pen.link(PLAYER, calls.addressOf(performer.name()));
+  private void performer(Performer performer) {
+    pen.text(PERFORMER, performer.name(), WORDS.inBold().in(Ink.QUAY));
+    pen.link(PERFORMER, calls.addressOf(performer.name()));
   }
 
   private void notSeen(int row, Performer performer) {
     pen.row(row, ROW_POINTS);
     pen.blanks(PANEL, CALLED, WORDS);
-    player(performer);
+    performer(performer);
     pen.text(OPENING, "not seen yet", WORDS);
     pen.text(CLIP, performer.clip(), WORDS);
     clip(performer, List.of());
@@ -181,9 +181,9 @@ final class PlayersWorksheet {
   }
 
   /**
-   * What has come of a player's clip.
+   * What has come of a performer's clip.
    *
-   * @param inRow the appearance it is held against; none for a player who is only heard
+   * @param inRow the appearance it is held against; none for a performer who is only heard
    */
   private void clip(Performer performer, List<Appearance> inRow) {
     Optional<ClipVerdict> verdict = book.film().verdictOn(performer, inRow);

@@ -4,13 +4,13 @@ package org.barsheet.exposure;
  * One photograph.
  *
  * @param movement permanent name of the movement it belongs to
- * @param number 0 for the model at rest, 1 for the first moved picture …
+ * @param number 0 for the model at rest, 1 for the first moved photograph …
  */
-public record Picture(String movement, int number) {
+public record Photograph(String movement, int number) {
 
-  public Picture {
+  public Photograph {
     if (number < 0) {
-      throw new IllegalArgumentException("pictures count from 0");
+      throw new IllegalArgumentException("photographs count from 0");
     }
   }
 

@@ -13,18 +13,18 @@ import org.barsheet.handoff.drawing.PixelRect;
 
 /**
  * Which part of the frame the placeholders of each movement are drawn in, so that all layers of a
- * frame can be seen together. A picture is one file, whichever layers show it, so its part cannot
+ * frame can be seen together. A photograph is one file, whichever layers show it, so its part cannot
  * follow the layer: movements that are ever seen together have parts of their own, and where two
- * layers show one movement at once each of its pictures has a place of its own within the part.
+ * layers show one movement at once each of its photographs has a place of its own within the part.
  */
-final class PictureParts {
+final class PhotographParts {
 
   private final Map<String, Integer> parts = new LinkedHashMap<>();
   private final Set<String> onTwoLayers = new HashSet<>();
   private final int count;
 
   /** Gives each movement, in story order, the first part that none seen with it has. */
-  PictureParts(FilmSheet sheet) {
+  PhotographParts(FilmSheet sheet) {
     Map<String, Set<String>> together = together(sheet);
     for (Movement movement : sheet.movements()) {
       Set<Integer> taken = new HashSet<>();
@@ -68,7 +68,7 @@ final class PictureParts {
     int part = Objects.requireNonNull(parts.get(movement.name()), "a movement of another film");
     int more = (int) Math.ceil(Math.sqrt(count));
     int fewer = (count + more - 1) / more;
-    boolean upright = whole.high() > whole.wide();
+    boolean upright = whole.height() > whole.width();
     return cell(whole, part, upright ? fewer : more, upright ? more : fewer);
   }
 

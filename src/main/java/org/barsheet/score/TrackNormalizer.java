@@ -13,7 +13,7 @@ import org.barsheet.score.ChunkWalker.TrackChunk;
  * <p>Running status is kept across meta events although the standard cancels it there: many files
  * rely on that, and nothing else such a byte could mean.
  */
-final class TrackNormaliser {
+final class TrackNormalizer {
 
   /** Most events that are read in one file. */
   static final int MOST_EVENTS = 4_000_000;
@@ -59,7 +59,7 @@ final class TrackNormaliser {
     }
   }
 
-  private TrackNormaliser(ScoreFile file, TrackChunk chunk, ReadingNotes notes, int eventsLeft) {
+  private TrackNormalizer(ScoreFile file, TrackChunk chunk, ReadingNotes notes, int eventsLeft) {
     this.file = file;
     this.chunk = chunk;
     this.notes = notes;
@@ -68,25 +68,25 @@ final class TrackNormaliser {
   }
 
   /** Writes every track of a file anew. */
-  static List<Track> normaliseAll(ScoreFile file, List<TrackChunk> chunks, ReadingNotes notes) {
+  static List<Track> normalizeAll(ScoreFile file, List<TrackChunk> chunks, ReadingNotes notes) {
     List<Track> tracks = new ArrayList<>(chunks.size());
     int eventsLeft = MOST_EVENTS;
     for (TrackChunk chunk : chunks) {
-      Track track = normalise(file, chunk, notes, eventsLeft);
+      Track track = normalize(file, chunk, notes, eventsLeft);
       eventsLeft -= track.offsets().length;
       tracks.add(track);
     }
     return tracks;
   }
 
-  private static Track normalise(
+  private static Track normalize(
       ScoreFile file, TrackChunk chunk, ReadingNotes notes, int eventsLeft) {
-    TrackNormaliser normaliser = new TrackNormaliser(file, chunk, notes, eventsLeft);
-    normaliser.readAll();
+    TrackNormalizer normalizer = new TrackNormalizer(file, chunk, notes, eventsLeft);
+    normalizer.readAll();
     return new Track(
         chunk.number(),
-        normaliser.out.toByteArray(),
-        Arrays.copyOf(normaliser.offsets, normaliser.count));
+        normalizer.out.toByteArray(),
+        Arrays.copyOf(normalizer.offsets, normalizer.count));
   }
 
   private void readAll() {

@@ -3,10 +3,10 @@ package org.barsheet.cli;
 import picocli.CommandLine.Option;
 
 /** The option every command that prints a result understands. */
-final class AsOption {
+final class FormatOption {
 
   @Option(
-      names = "--as",
+      names = "--format",
       paramLabel = "FORM",
       defaultValue = "text",
       converter = As.Converter.class,

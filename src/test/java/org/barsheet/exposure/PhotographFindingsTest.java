@@ -26,9 +26,9 @@ import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;
 
 /**
- * What is found about pictures: their backing, sameness, framing and flashing. A bar has 60 frames.
+ * What is found about photographs: their backing, sameness, framing and flashing. A bar has 60 frames.
  */
-class PictureFindingsTest {
+class PhotographFindingsTest {
 
   private static PlanBuilder plan() {
     MusicBuilder music = new MusicBuilder().tempo(96).bars(40);
@@ -54,8 +54,8 @@ class PictureFindingsTest {
         .toList();
   }
 
-  private static Reveal evenly(String opening, int pictures) {
-    return reveal(opening, pictures, 2, Lands.FULLY_OPEN, Slow.NONE);
+  private static Reveal evenly(String opening, int photographs) {
+    return reveal(opening, photographs, 2, Lands.FULLY_OPEN, Slow.NONE);
   }
 
   @Test
@@ -79,7 +79,7 @@ class PictureFindingsTest {
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20)))
             .appears("celesta", "lamp-1");
     assertThat(told(plan, Severity.WARNING)).noneMatch(words -> words.contains("wears"));
-    plan.performersWith(PictureFindingsTest::inGreen);
+    plan.performersWith(PhotographFindingsTest::inGreen);
     assertThat(told(plan, Severity.WARNING))
         .anyMatch(words -> words.startsWith("celesta wears #0A9646, dark green, near the green"));
   }
@@ -98,20 +98,20 @@ class PictureFindingsTest {
         p.where());
   }
 
-  /** Glimmer comes every 2 bars, 120 frames: 5 s at 24 frames a second. */
+  /** Glimmer comes every 2 bars, 120 frames: 5 s at 24 fps. */
   @Test
-  void the_same_pictures_for_another_opening_soon_after_are_told() {
+  void the_same_photographs_for_another_opening_soon_after_are_told() {
     PlanBuilder soon =
         plan()
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20)))
             .panel("glimmer 3", "", List.of(evenly("lamp-2", 20)));
-    assertThat(told(soon, Severity.NOTE))
-        .contains("lamp-2 shows the pictures of small-lamp 5.0 s after lamp-1 did");
+    assertThat(told(soon, Severity.REMARK))
+        .contains("lamp-2 shows the photographs of small-lamp 5.0 s after lamp-1 did");
     PlanBuilder later =
         plan()
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20)))
             .panel("glimmer 8", "", List.of(evenly("lamp-2", 20)));
-    assertThat(told(later, Severity.NOTE)).noneMatch(words -> words.contains("shows the pictures"));
+    assertThat(told(later, Severity.REMARK)).noneMatch(words -> words.contains("shows the photographs"));
   }
 
   @Test
@@ -120,25 +120,25 @@ class PictureFindingsTest {
         plan()
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20)))
             .panel("glimmer 4", "", List.of(evenly("lamp-3", 20)));
-    assertThat(told(plan, Severity.NOTE))
+    assertThat(told(plan, Severity.REMARK))
         .contains(
-            "lamp-3 is lamp-1 seen in a mirror: flipped left to right its pictures would serve, 20"
-                + " pictures fewer to take");
+            "lamp-3 is lamp-1 seen in a mirror: flipped left to right its photographs would serve, 20"
+                + " photographs fewer to take");
     PlanBuilder slower =
         plan()
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20)))
             .panel("glimmer 4", "", List.of(reveal("lamp-3", 20, 2)));
-    assertThat(told(slower, Severity.NOTE)).noneMatch(words -> words.contains("mirror"));
+    assertThat(told(slower, Severity.REMARK)).noneMatch(words -> words.contains("mirror"));
   }
 
   /** The gate is 2 squares wide; the field ends in its middle. */
   @Test
-  void a_reveal_that_the_picture_cuts_off_is_told() {
+  void a_reveal_that_the_photograph_cuts_off_is_told() {
     PlanBuilder cut = plan().panel("glimmer 2", "", List.of(evenly("gate", 20))).field(3, 3, 8);
-    assertThat(told(cut, Severity.NOTE))
-        .contains("the picture cuts off part of gate as it moves: 50 % is seen");
+    assertThat(told(cut, Severity.REMARK))
+        .contains("the frame cuts off part of gate as it moves: 50 % is seen");
     PlanBuilder outside = plan().panel("glimmer 2", "", List.of(evenly("gate", 20))).field(0, 0, 8);
-    assertThat(told(outside, Severity.WARNING)).contains("gate moves outside the picture");
+    assertThat(told(outside, Severity.WARNING)).contains("gate moves outside the photograph");
   }
 
   /** A push-in that loses the gate on the way: the worst frame of the movement counts. */
@@ -150,7 +150,7 @@ class PictureFindingsTest {
             .panel("glimmer 2", "", List.of(evenly("gate", 20)))
             .field(pushIn)
             .panel("glimmer 3", "");
-    assertThat(told(plan, Severity.WARNING)).contains("gate goes out of the picture as it moves");
+    assertThat(told(plan, Severity.WARNING)).contains("gate goes out of the frame as it moves");
   }
 
   /** Two squares of 24 across 1080 lines are 160 pixels; of 90 they are 43, under a twentieth. */
@@ -160,13 +160,13 @@ class PictureFindingsTest {
         plan()
             .panel("glimmer 2", "", List.of(evenly("gate", 20)))
             .field(new Field(new Rect(0, 0, 90, 50.625), new Rect(0, 0, 90, 50.625), Slow.NONE));
-    assertThat(told(plan, Severity.NOTE))
-        .contains("gate is only 43 pixels of the picture across as it moves: hard to see");
+    assertThat(told(plan, Severity.REMARK))
+        .contains("gate is only 43 pixels of the frame across as it moves: hard to see");
   }
 
   /** 3840 pixels are two to one of the film's: no field narrower than half the view stays sharp. */
   @Test
-  void a_panel_that_blows_the_picture_up_is_told() {
+  void a_panel_that_blows_the_photograph_up_is_told() {
     PlanBuilder plan =
         plan()
             .camera(3840, 2160)
@@ -176,7 +176,7 @@ class PictureFindingsTest {
             .field(2, 6, 6);
     assertThat(told(plan, Severity.WARNING))
         .contains(
-            "set-up 1, small-lamp: its narrowest panel blows the camera's picture up to 133 %");
+            "setup 1, small-lamp: its narrowest panel enlarges the camera's photograph to 133 %");
   }
 
   /** A flap of 152.4 mm under a camera 896.7 mm away: 896.7/744.3 is 1.205. */
@@ -187,13 +187,13 @@ class PictureFindingsTest {
             .camera(6000, 4000)
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20)))
             .field(2, 6, 8);
-    assertThat(told(plan, Severity.NOTE))
+    assertThat(told(plan, Severity.REMARK))
         .contains(
             "small-lamp looms: at its highest its free edge looks 20 % larger than its hinge (thin lens,"
                 + " nominal)");
   }
 
-  /** Four openings of a picture each within a second, in one shot. */
+  /** Four openings of a photograph each within a second, in one shot. */
   @Test
   void openings_of_the_whole_film_are_counted_together_for_flashes() {
     PlanBuilder plan =
@@ -213,12 +213,12 @@ class PictureFindingsTest {
             .filter(finding -> finding.sentence().contains("WCAG"))
             .findFirst()
             .orElseThrow();
-    // 8 + 8 + 4 + 1 of 324 squares are 6.5 % of the picture, more than the 2.8 % of WCAG.
+    // 8 + 8 + 4 + 1 of 324 squares are 6.5 % of the frame, more than the 2.8 % of WCAG.
     assertThat(flash.severity()).isEqualTo(Severity.WARNING);
     assertThat(flash.sentence())
         .startsWith("4 openings follow one another in 23 frames, 4 in less than a second")
-        .contains("6.5 % of the picture, over the 2.8 %");
-    assertThat(flash.remedy()).contains("analysed");
+        .contains("6.5 % of the frame, over the 2.8 %");
+    assertThat(flash.remedy()).contains("analyzed");
   }
 
   /** Bar 9 is on frame 480: it opens, closes, opens and closes again, 4 frames apart. */
@@ -231,7 +231,7 @@ class PictureFindingsTest {
       again.add(at("lamp-1", place, i % 2 == 0 ? Way.OPENS : Way.CLOSES));
     }
     PlanBuilder plan = plan().panel("glimmer 4", "", again).field(0, 0, 24);
-    assertThat(told(plan, Severity.NOTE))
+    assertThat(told(plan, Severity.REMARK))
         .anyMatch(told -> told.startsWith("4 openings and 4 closings follow one another in 28"));
   }
 
@@ -250,7 +250,7 @@ class PictureFindingsTest {
         plan()
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20), evenly("gate", 20)))
             .field(0, 0, 24);
-    assertThat(told(plan, Severity.NOTE))
+    assertThat(told(plan, Severity.REMARK))
         .anyMatch(w -> w.startsWith("no second holds more than 2"));
   }
 }

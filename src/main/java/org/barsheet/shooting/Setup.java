@@ -11,15 +11,15 @@ import org.barsheet.plan.Artwork;
  * again.
  *
  * @param number place in the order of work, from 1
- * @param model what is under the camera; its light and backing are the set-up's
+ * @param model what is under the camera; its light and backing are the setup's
  * @param openBefore openings that stand further open on the piece used before than is wanted now:
  *     paper rarely closes cleanly, so a fresh piece is wanted; none where the same piece serves
  * @param view what the camera is to see; empty where no panel gives a field
  * @param runs the movements, in the order they are taken, at least one
- * @param cautions what to mind in this set-up, in sentences
+ * @param cautions what to mind in this setup, in sentences
  * @param time how long it takes and when, where the plan gives rates of work
  */
-public record SetUp(
+public record Setup(
     int number,
     Artwork.Model model,
     List<String> openBefore,
@@ -30,7 +30,7 @@ public record SetUp(
 
   private static final int LETTERS = 26;
 
-  public SetUp {
+  public Setup {
     openBefore = List.copyOf(openBefore);
     runs = List.copyOf(runs);
     cautions = List.copyOf(cautions);
@@ -55,18 +55,18 @@ public record SetUp(
   }
 
   /** Photographs taken in it, plates with them. */
-  public int pictures() {
-    return runs.stream().mapToInt(Run::pictures).sum();
+  public int photographs() {
+    return runs.stream().mapToInt(Run::photographs).sum();
   }
 
   /**
-   * A movement photographed from its first picture to its last.
+   * A movement photographed from its first photograph to its last.
    *
    * @param movement what is moved
-   * @param panels panels that show its pictures, in story order
+   * @param panels panels that show its photographs, in story order
    * @param standing how far other openings that can be seen stand open meanwhile
-   * @param plates pictures without a movement, in the order they are taken
-   * @param hours how long its pictures take, the setting up left out, where the plan gives rates
+   * @param plates photographs without a movement, in the order they are taken
+   * @param hours how long its photographs take, the setting up left out, where the plan gives rates
    */
   public record Run(
       Movement movement,
@@ -81,13 +81,13 @@ public record SetUp(
       plates = List.copyOf(plates);
     }
 
-    /** Pictures that show a step of the movement: all but the closed one. */
+    /** Photographs that show a step of the movement: all but the closed one. */
     public int moved() {
-      return movement.pictures().size() - 1;
+      return movement.photographs().size() - 1;
     }
 
     /** All its photographs. */
-    public int pictures() {
+    public int photographs() {
       return moved() + plates.size();
     }
   }
@@ -101,24 +101,24 @@ public record SetUp(
   public record Standing(String opening, double open) {}
 
   /**
-   * A picture of the model without a movement.
+   * A photograph of the model without a movement.
    *
    * @param kind what it is
-   * @param name permanent: the closed one is the movement's picture 000
+   * @param name permanent: the closed one is the movement's photograph 000
    */
   public record Plate(Kind kind, String name) {
 
     /** The plates there are, in the order they are taken. */
     public enum Kind {
       /** The model at rest, before anything moves. */
-      CLOSED("closed", "the model at rest, before anything moves: picture 000"),
+      CLOSED("closed", "the model at rest, before anything moves: photograph 000"),
       /** The movement done. */
-      OPEN("open", "after the last picture, nothing touched: holds and later panels stand on it"),
+      OPEN("open", "after the last photograph, nothing touched: holds and later panels stand on it"),
       /** Without what holds the movement. */
       CLEAN(
-          "clean", "putty, thread and gauge out of the picture: supports are painted out with it"),
-      /** Without the lamps that belong to the picture. */
-      LAMP_OFF("lamp off", "the lamps seen in the picture switched off, all else as it was");
+          "clean", "putty, thread and gauge out of frame: supports are painted out with it"),
+      /** Without the lamps that belong to the photograph. */
+      LAMP_OFF("lamp off", "the lamps in frame switched off, all else as it was");
 
       private final String words;
       private final String purpose;

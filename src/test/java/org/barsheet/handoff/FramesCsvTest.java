@@ -16,24 +16,24 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.core.data.Offset;
 import org.barsheet.artwork.Framing;
-import org.barsheet.artwork.PictureRect;
+import org.barsheet.artwork.FrameRect;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Rect;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
 
-class PicturesCsvTest {
+class FramesCsvTest {
 
   private static final Offset<Double> HALF_PIXEL = Offset.offset(0.5);
 
   private static List<CSVRecord> rows(FilmSheet sheet) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
-      PicturesCsv.write(sheet, bytes);
+      FramesCsv.write(sheet, bytes);
       String text = bytes.toString(StandardCharsets.UTF_8);
       CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
       try (CSVParser parser = format.parse(new StringReader(text))) {
@@ -45,7 +45,7 @@ class PicturesCsvTest {
   }
 
   @Test
-  void a_row_says_which_picture_each_layer_shows() {
+  void a_row_says_which_photograph_each_layer_shows() {
     List<CSVRecord> rows = rows(SampleFilm.at(FrameRate.FPS_24).sheet());
     CSVRecord accent = rows.get(183);
     assertThat(accent.get("frame")).isEqualTo("183");
@@ -58,14 +58,14 @@ class PicturesCsvTest {
   }
 
   @Test
-  void every_frame_of_the_demo_shows_exactly_one_picture_on_each_layer_of_its_shot() {
+  void every_frame_of_the_demo_shows_exactly_one_photograph_on_each_layer_of_its_shot() {
     FilmSheet sheet = DemoFilm.sheet();
     List<CSVRecord> rows = rows(sheet);
     assertThat(rows).hasSize((int) sheet.timing().lengthFrames());
     for (int frame = 0; frame < rows.size(); frame++) {
       assertThat(rows.get(frame).get("frame")).isEqualTo(Integer.toString(frame));
       Shot shot = shotAt(sheet, frame);
-      for (int layer = 1; layer <= PicturesCsv.layers(sheet); layer++) {
+      for (int layer = 1; layer <= FramesCsv.layers(sheet); layer++) {
         List<String> shown = shown(sheet, shot, layer, frame);
         boolean empty = revealsOn(sheet, shot, layer) == 0;
         assertThat(shown).hasSize(empty ? 0 : 1);
@@ -84,11 +84,11 @@ class PicturesCsvTest {
   }
 
   /**
-   * Cut out as the row says and enlarged to the film's picture, an opening lies where the framing
-   * of its shot puts it: on the photograph it lies where the set-up's view shows it.
+   * Cut out as the row says and enlarged to the frame, an opening lies where the framing
+   * of its shot puts it: on the photograph it lies where the setup's view shows it.
    */
   @Test
-  void the_part_of_each_picture_puts_its_opening_where_the_camera_of_the_film_sees_it() {
+  void the_part_of_each_photograph_puts_its_opening_where_the_camera_of_the_film_sees_it() {
     FilmSheet sheet = DemoFilm.sheet();
     List<CSVRecord> rows = rows(sheet);
     int checked = 0;
@@ -99,28 +99,28 @@ class PicturesCsvTest {
         long frame = exposure.frames().start();
         CSVRecord row = rows.get((int) frame);
         Rect onPhotograph = onPhotograph(sheet, reveal);
-        double wide = number(row, reveal, "wide");
-        double left = (onPhotograph.left() - number(row, reveal, "left")) / wide;
+        double width = number(row, reveal, "width");
+        double left = (onPhotograph.left() - number(row, reveal, "left")) / width;
         double top =
-            (onPhotograph.top() - number(row, reveal, "top")) / number(row, reveal, "high");
-        PictureRect seen = framing.orElseThrow().inPicture(reveal.opening().rect(), frame);
+            (onPhotograph.top() - number(row, reveal, "top")) / number(row, reveal, "height");
+        FrameRect seen = framing.orElseThrow().inFrame(reveal.opening().rect(), frame);
         assertThat(left * sheet.plan().film().width()).isCloseTo(seen.left(), HALF_PIXEL);
         assertThat(top * sheet.plan().film().height()).isCloseTo(seen.top(), HALF_PIXEL);
-        assertThat(wide).isBetween(0.01, 1.000001);
+        assertThat(width).isBetween(0.01, 1.000001);
         checked++;
       }
     }
     assertThat(checked).isGreaterThan(400);
   }
 
-  /** Where a reveal's opening lies on its photographs, in shares of them, by the set-up's view. */
+  /** Where a reveal's opening lies on its photographs, in shares of them, by the setup's view. */
   private static Rect onPhotograph(FilmSheet sheet, PlannedReveal reveal) {
-    SetUp setUp =
-        sheet.shooting().setUps().stream()
+    Setup setup =
+        sheet.shooting().setups().stream()
             .filter(one -> one.runs().stream().anyMatch(run -> shows(run, reveal)))
             .findFirst()
             .orElseThrow();
-    Rect view = setUp.view().orElseThrow().field();
+    Rect view = setup.view().orElseThrow().field();
     Rect first =
         sheet.reveals().stream()
             .filter(one -> one.movement().equals(reveal.movement()))
@@ -129,13 +129,13 @@ class PicturesCsvTest {
             .opening()
             .rect();
     return new Rect(
-        (first.left() - view.left()) / view.wide(),
-        (first.top() - view.top()) / view.high(),
-        first.wide() / view.wide(),
-        first.high() / view.high());
+        (first.left() - view.left()) / view.width(),
+        (first.top() - view.top()) / view.height(),
+        first.width() / view.width(),
+        first.height() / view.height());
   }
 
-  private static boolean shows(SetUp.Run run, PlannedReveal reveal) {
+  private static boolean shows(Setup.Run run, PlannedReveal reveal) {
     return run.movement().name().equals(reveal.movement());
   }
 
@@ -146,10 +146,10 @@ class PicturesCsvTest {
   @Test
   void every_part_lies_on_its_photograph() {
     for (CSVRecord row : rows(DemoFilm.sheet())) {
-      for (String picture : List.of("plate", "layer_1", "layer_2")) {
-        if (!row.get(picture + "_wide").isEmpty()) {
-          assertLies(row, picture + "_left", picture + "_wide");
-          assertLies(row, picture + "_top", picture + "_high");
+      for (String photograph : List.of("plate", "layer_1", "layer_2")) {
+        if (!row.get(photograph + "_width").isEmpty()) {
+          assertLies(row, photograph + "_left", photograph + "_width");
+          assertLies(row, photograph + "_top", photograph + "_height");
         }
       }
     }
@@ -169,8 +169,8 @@ class PicturesCsvTest {
     Set<String> taken = new HashSet<>();
     sheet.shooting().atRest().forEach(plate -> taken.add(plate.name()));
     sheet.movements().stream()
-        .flatMap(movement -> movement.pictures().stream())
-        .forEach(moved -> taken.add(moved.picture().name()));
+        .flatMap(movement -> movement.photographs().stream())
+        .forEach(moved -> taken.add(moved.photograph().name()));
     assertThat(rows(sheet)).allMatch(row -> taken.contains(row.get("plate_cut_from")));
     CSVRecord thirteenth = rows(sheet).get(2133);
     assertThat(thirteenth.get("plate_cut_from")).isEqualTo("office-shutter 000");
@@ -195,8 +195,8 @@ class PicturesCsvTest {
         .map(PlannedReveal::exposures)
         .flatMap(List::stream)
         .filter(exposure -> exposure.frames().contains(frame))
-        .map(Exposure::picture)
-        .map(picture -> picture.name())
+        .map(Exposure::photograph)
+        .map(photograph -> photograph.name())
         .toList();
   }
 }

@@ -1,34 +1,34 @@
 package org.barsheet.findings;
 
 import java.util.List;
-import org.barsheet.shooting.SetUp;
+import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
 import org.barsheet.timing.Findings;
 
-/** What cannot be photographed as the set-ups stand. */
-public final class SetUpFindings {
+/** What cannot be photographed as the setups stand. */
+public final class SetupFindings {
 
-  private SetUpFindings() {}
+  private SetupFindings() {}
 
   /** Flaps and pieces that would stand in the lens. */
   public static List<Finding> of(ShootingPlan shooting) {
     Findings findings = new Findings();
-    for (SetUp setUp : shooting.setUps()) {
-      setUp
+    for (Setup setup : shooting.setups()) {
+      setup
           .view()
           .ifPresent(
               view ->
-                  view.distanceMillimetres()
+                  view.distanceMillimeters()
                       .ifPresent(
-                          distance -> setUp.runs().forEach(run -> add(findings, run, distance))));
+                          distance -> setup.runs().forEach(run -> add(findings, run, distance))));
     }
     return findings.worstFirst();
   }
 
-  private static void add(Findings findings, SetUp.Run run, double distance) {
+  private static void add(Findings findings, Setup.Run run, double distance) {
     double highest = run.movement().highest();
     if (highest >= distance) {
       findings.add(

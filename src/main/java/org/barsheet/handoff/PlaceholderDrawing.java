@@ -1,7 +1,7 @@
 package org.barsheet.handoff;
 
 import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.Movement.MovedPicture;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.drawing.Canvas;
 import org.barsheet.handoff.drawing.OpeningDrawing;
@@ -10,44 +10,44 @@ import org.barsheet.handoff.drawing.PixelRect;
 import org.barsheet.plan.Opening;
 
 /**
- * The pictures of a movement: its name, the number, how far it has gone, and its opening at that
+ * The photographs of a movement: its name, the number, how far it has gone, and its opening at that
  * step. They stand in the movement's own part of the frame and are clear around it.
  */
-final class PictureDrawing {
+final class PlaceholderDrawing {
 
   private final Movement movement;
   private final Opening opening;
-  private final PictureParts parts;
+  private final PhotographParts parts;
 
-  PictureDrawing(FilmSheet sheet, Movement movement, PictureParts parts) {
+  PlaceholderDrawing(FilmSheet sheet, Movement movement, PhotographParts parts) {
     this.movement = movement;
     this.opening = sheet.plan().workshop().opening(movement.openings().get(0)).orElseThrow();
     this.parts = parts;
   }
 
-  void draw(Canvas canvas, MovedPicture picture) {
-    int line = Math.max(1, canvas.whole().high() / 270);
+  void draw(Canvas canvas, MovedPhotograph photograph) {
+    int line = Math.max(1, canvas.whole().height() / 270);
     PixelRect part = parts.of(movement, canvas.whole()).part(0.04, 0.3, 0.96, 0.94);
     if (parts.isOnTwoLayers(movement)) {
-      amongItsFellows(canvas, part, line, picture);
+      amongItsFellows(canvas, part, line, photograph);
     } else {
-      alone(canvas, part, line, picture);
+      alone(canvas, part, line, photograph);
     }
   }
 
-  private void alone(Canvas canvas, PixelRect card, int line, MovedPicture picture) {
+  private void alone(Canvas canvas, PixelRect card, int line, MovedPhotograph photograph) {
     paper(canvas, card, line);
     PixelRect words = card.part(0.05, 0.06, 0.55, 0.94);
-    int number = picture.picture().number();
+    int number = photograph.photograph().number();
     canvas.text(movement.name(), words.part(0, 0, 1, 0.14), PaperColor.INK);
-    canvas.text(picture.picture().digits(), words.part(0, 0.2, 1, 0.68), PaperColor.INK);
+    canvas.text(photograph.photograph().digits(), words.part(0, 0.2, 1, 0.68), PaperColor.INK);
     canvas.text(number + " of " + last(), words.part(0, 0.74, 1, 0.84), PaperColor.PENCIL);
-    canvas.text(measure(picture), words.part(0, 0.88, 1, 1), PaperColor.INK);
-    opening(canvas, room(card), line, picture);
+    canvas.text(measure(photograph), words.part(0, 0.88, 1, 1), PaperColor.INK);
+    opening(canvas, room(card), line, photograph);
   }
 
-  /** The name above, and below it the picture in its own cell: two pictures can be seen at once. */
-  private void amongItsFellows(Canvas canvas, PixelRect part, int line, MovedPicture picture) {
+  /** The name above, and below it the photograph in its own cell: two photographs can be seen at once. */
+  private void amongItsFellows(Canvas canvas, PixelRect part, int line, MovedPhotograph photograph) {
     PixelRect name = part.part(0, 0, 1, 0.1);
     paper(canvas, name, line);
     canvas.text(
@@ -55,10 +55,10 @@ final class PictureDrawing {
     int columns = (int) Math.ceil(Math.sqrt(last() + 1));
     int rows = (last() + columns) / columns;
     PixelRect cell =
-        PictureParts.cell(part.part(0, 0.12, 1, 1), picture.picture().number(), columns, rows);
+        PhotographParts.cell(part.part(0, 0.12, 1, 1), photograph.photograph().number(), columns, rows);
     paper(canvas, cell, line);
-    canvas.text(picture.picture().digits(), cell.part(0.12, 0.08, 0.88, 0.4), PaperColor.INK);
-    opening(canvas, cell.part(0.35, 0.5, 0.65, 0.9), line, picture);
+    canvas.text(photograph.photograph().digits(), cell.part(0.12, 0.08, 0.88, 0.4), PaperColor.INK);
+    opening(canvas, cell.part(0.35, 0.5, 0.65, 0.9), line, photograph);
   }
 
   private static void paper(Canvas canvas, PixelRect box, int line) {
@@ -67,13 +67,13 @@ final class PictureDrawing {
   }
 
   private int last() {
-    return movement.pictures().size() - 1;
+    return movement.photographs().size() - 1;
   }
 
-  private void opening(Canvas canvas, PixelRect room, int line, MovedPicture picture) {
-    PixelRect hole = room.fitted(opening.rect().wide(), opening.rect().high());
+  private void opening(Canvas canvas, PixelRect room, int line, MovedPhotograph photograph) {
+    PixelRect hole = room.fitted(opening.rect().width(), opening.rect().height());
     new OpeningDrawing(canvas, hole, line)
-        .draw(opening.motion(), share(picture), picture.measures().amount());
+        .draw(opening.motion(), share(photograph), photograph.measures().amount());
   }
 
   /** A piece that leaves its hole has room beside it on the card. */
@@ -85,16 +85,16 @@ final class PictureDrawing {
   }
 
   /** Share of the way gone; of its own size for a piece that slides. */
-  private double share(MovedPicture picture) {
+  private double share(MovedPhotograph photograph) {
     return opening.motion() instanceof Opening.Slides
-        ? picture.measures().uncovered()
-        : picture.measures().amount() / movement.measure().whole();
+        ? photograph.measures().uncovered()
+        : photograph.measures().amount() / movement.measure().whole();
   }
 
-  private String measure(MovedPicture picture) {
-    String percent = Math.round(100 * picture.progress()) + " %";
+  private String measure(MovedPhotograph photograph) {
+    String percent = Math.round(100 * photograph.progress()) + " %";
     String unit = movement.measure().unit();
-    String amount = picture.measures().set().toPlainString() + " " + unit;
+    String amount = photograph.measures().set().toPlainString() + " " + unit;
     return unit.equals("%") ? percent : percent + ", " + amount;
   }
 }

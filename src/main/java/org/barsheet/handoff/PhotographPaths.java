@@ -1,22 +1,22 @@
 package org.barsheet.handoff;
 
 import org.barsheet.exposure.FileNames;
-import org.barsheet.exposure.Picture;
+import org.barsheet.exposure.Photograph;
 import org.barsheet.timing.Shot;
 
-/** Where the film's pictures are kept, seen from the folder of the sheets. */
-final class PicturePaths {
+/** Where the frames are kept, seen from the folder of the sheets. */
+final class PhotographPaths {
 
-  private static final String FOLDER = "pictures/";
+  private static final String FOLDER = "photographs/";
 
-  private PicturePaths() {}
+  private PhotographPaths() {}
 
-  /** {@code pictures/small-lamp 014.png}. */
-  static String of(Picture picture) {
-    return FOLDER + FileNames.ofPicture(picture);
+  /** {@code photographs/small-lamp 014.png}. */
+  static String of(Photograph photograph) {
+    return FOLDER + FileNames.ofPhotograph(photograph);
   }
 
-  /** The plate of a shot: {@code pictures/panel 7 plate.png}. */
+  /** The plate of a shot: {@code photographs/panel 7 plate.png}. */
   static String ofPlate(Shot shot) {
     return FOLDER + FileNames.safe(plate(shot)) + ".png";
   }

@@ -5,7 +5,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.artwork.PictureCrop;
+import org.barsheet.artwork.PhotographCrop;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
@@ -14,13 +14,13 @@ import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
 /**
- * Every film frame as a row: the shot's plate, the photograph it is cut from, and the picture shown
+ * Every film frame as a row: the shot's plate, the photograph it is cut from, and the photograph shown
  * on each layer over it. A layer is empty where the shot has nothing on it: the plate is held. Of
- * every photograph the row says which part fills the film's picture.
+ * every photograph the row says which part fills the frame.
  */
-final class PicturesCsv {
+final class FramesCsv {
 
-  private PicturesCsv() {}
+  private FramesCsv() {}
 
   static void write(FilmSheet sheet, OutputStream out) throws IOException {
     Film film = sheet.plan().film();
@@ -29,7 +29,7 @@ final class PicturesCsv {
     try (CsvFile table = new CsvFile(out, film.rate(), columns(layers))) {
       for (Shot shot : sheet.timing().shots()) {
         List<Layer> shown = layers(sheet, photographs, shot, layers);
-        String plate = PicturePaths.plate(shot);
+        String plate = PhotographPaths.plate(shot);
         String photograph = photographs.ofPlate(shot);
         for (long frame = shot.frames().start(); frame < shot.frames().endExclusive(); frame++) {
           List<Object> row = new ArrayList<>();
@@ -49,11 +49,11 @@ final class PicturesCsv {
     }
   }
 
-  private static void addPart(List<Object> row, Optional<PictureCrop> part) {
+  private static void addPart(List<Object> row, Optional<PhotographCrop> part) {
     row.add(part.<Object>map(crop -> FilmWords.decimal(crop.left())).orElse(""));
     row.add(part.<Object>map(crop -> FilmWords.decimal(crop.top())).orElse(""));
-    row.add(part.<Object>map(crop -> FilmWords.decimal(crop.wide())).orElse(""));
-    row.add(part.<Object>map(crop -> FilmWords.decimal(crop.high())).orElse(""));
+    row.add(part.<Object>map(crop -> FilmWords.decimal(crop.width())).orElse(""));
+    row.add(part.<Object>map(crop -> FilmWords.decimal(crop.height())).orElse(""));
   }
 
   /** What one layer shows in one shot, asked frame by frame in order. */
@@ -66,12 +66,12 @@ final class PicturesCsv {
       this.reveals = reveals;
     }
 
-    /** Adds the picture's name and part, or blanks where there is none. */
+    /** Adds the photograph's name and part, or blanks where there is none. */
     void addTo(List<Object> row, long frame) {
       for (PlannedReveal reveal : reveals) {
         Optional<Exposure> shown = on(reveal, frame);
         if (shown.isPresent()) {
-          row.add(shown.get().picture().name());
+          row.add(shown.get().photograph().name());
           addPart(row, photographs.crop(reveal, frame));
           return;
         }
@@ -113,9 +113,9 @@ final class PicturesCsv {
     return columns;
   }
 
-  /** Columns of the part of a photograph that fills the film's picture, in shares of it. */
-  private static void addPart(List<String> columns, String picture) {
-    List.of("left", "top", "wide", "high").forEach(edge -> columns.add(picture + "_" + edge));
+  /** Columns of the part of a photograph that fills the frame, in shares of it. */
+  private static void addPart(List<String> columns, String photograph) {
+    List.of("left", "top", "width", "height").forEach(edge -> columns.add(photograph + "_" + edge));
   }
 
   private static List<Layer> layers(

@@ -9,7 +9,7 @@ import org.barsheet.timing.Shot;
 import org.junit.jupiter.api.Test;
 
 /** What the camera sees: the panel's drawing, and openings over it where they move. */
-class ReviewPagePictureTest {
+class ReviewPageStageTest {
 
   private final DemoPage demo = DemoPage.open();
   private final Browser browser = demo.browser();

@@ -6,15 +6,15 @@ import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Brightens;
 import org.barsheet.plan.Opening.LiftsOff;
 
-/** What to mind in a set-up: the usual reminders that fit its work. They allow nothing. */
-final class SetUpCautions {
+/** What to mind in a setup: the usual reminders that fit its work. They allow nothing. */
+final class SetupCautions {
 
-  /** A run of so many pictures without a rest is long for eyes and back. */
+  /** A run of so many photographs without a rest is long for eyes and back. */
   private static final int LONG_RUN = 40;
 
-  private SetUpCautions() {}
+  private SetupCautions() {}
 
-  static List<String> of(List<MovementWork> works, int pictures) {
+  static List<String> of(List<MovementWork> works, int photographs) {
     List<String> cautions = new ArrayList<>();
     boolean brightens = works.stream().anyMatch(w -> w.opening().motion() instanceof Brightens);
     boolean lifts = works.stream().anyMatch(w -> w.opening().motion() instanceof LiftsOff);
@@ -28,7 +28,7 @@ final class SetUpCautions {
     if (lifts) {
       cautions.add("Blades and glue for fresh pieces: cut away from the hand, air the room.");
     }
-    if (pictures > LONG_RUN) {
+    if (photographs > LONG_RUN) {
       cautions.add("A long run: rest eyes and back; leave no lamp on unattended while you do.");
     }
     cautions.add("Cables taped down, ways out clear; local codes and licensed trades come first.");

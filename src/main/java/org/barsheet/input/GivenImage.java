@@ -9,13 +9,13 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 
-/** Reads pictures that people give us; a small file may say that it unpacks to a huge one. */
-public final class GivenPicture {
+/** Reads drawings that people give us; a small file may say that it unpacks to a huge one. */
+public final class GivenImage {
 
-  private GivenPicture() {}
+  private GivenImage() {}
 
   /**
-   * The picture in a file, or nothing where the file is no picture that Java reads, is damaged, or
+   * The drawing in a file, or nothing where the file is no drawing that Java reads, is damaged, or
    * has more than {@link Limit#DRAWING_PIXELS}.
    */
   public static Optional<BufferedImage> decode(byte[] file) {
