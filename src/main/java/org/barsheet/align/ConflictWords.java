@@ -103,7 +103,8 @@ final class ConflictWords {
   }
 
   private String reveal(Reveal reveal) {
-    String photographs = Prose.count(reveal.photographs(), "photograph") + " of " + reveal.opening();
+    String photographs =
+        Prose.count(reveal.photographs(), "photograph") + " of " + reveal.opening();
     return reveal.photographed() ? photographs + ", photographed already" : photographs;
   }
 

@@ -176,7 +176,9 @@ final class Fixes {
       Reveal reveal = panel.reveals().get(r);
       OptionalInt most =
           largest(
-              1, reveal.photographs() - 1, n -> frees(p, withPhotographs(panel, index, n), conflict));
+              1,
+              reveal.photographs() - 1,
+              n -> frees(p, withPhotographs(panel, index, n), conflict));
       if (most.isPresent()) {
         return Optional.of(
             "let "

@@ -16,26 +16,30 @@ import org.barsheet.plan.Reveal.Lands;
 public record PhotographRun(int asked, int shown, int framesPerPhotograph, int landing) {
 
   /**
-   * The least share of its photographs a squeezed reveal is shown with, one in three. Fewer would make
-   * its steps more than three times as large: another movement. Our own choice, no source.
+   * The least share of its photographs a squeezed reveal is shown with, one in three. Fewer would
+   * make its steps more than three times as large: another movement. Our own choice, no source.
    */
   static final int LEAST_SHARE = 3;
 
   public PhotographRun {
     if (shown < 1 || shown > asked || framesPerPhotograph < 1 || landing < 1 || landing > shown) {
-      throw new IllegalArgumentException("a run shows some of its photographs, one of them landing");
+      throw new IllegalArgumentException(
+          "a run shows some of its photographs, one of them landing");
     }
   }
 
   /** The reveal as the plan asks for it. */
   public static PhotographRun asAsked(Reveal reveal) {
     return new PhotographRun(
-        reveal.photographs(), reveal.photographs(), reveal.framesPerPhotograph(), reveal.landingPhotograph());
+        reveal.photographs(),
+        reveal.photographs(),
+        reveal.framesPerPhotograph(),
+        reveal.landingPhotograph());
   }
 
   /**
-   * Every way of showing a reveal, the one asked first: then each photograph for fewer frames, then on
-   * ones with fewer photographs, down to one in three.
+   * Every way of showing a reveal, the one asked first: then each photograph for fewer frames, then
+   * on ones with fewer photographs, down to one in three.
    */
   public static List<PhotographRun> waysToShow(Reveal reveal) {
     List<PhotographRun> ways = new ArrayList<>();

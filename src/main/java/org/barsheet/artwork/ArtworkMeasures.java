@@ -14,8 +14,7 @@ import org.barsheet.plan.Plan;
  * How large everything is: in squares, on the model, and in the frame.
  *
  * @param wholeWide width in squares of the field that shows the whole artwork
- * @param pixelsPerSquare pixels of the frame to one square while the whole artwork is
- *     shown
+ * @param pixelsPerSquare pixels of the frame to one square while the whole artwork is shown
  * @param headroom the camera's pixels to one of the film's, where the camera is known
  * @param narrowestField width in squares of the narrowest part of a photograph of the whole artwork
  *     that fills the frame without being blown up, where the camera is known

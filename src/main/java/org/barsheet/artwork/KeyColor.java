@@ -17,8 +17,8 @@ import java.util.Optional;
 public record KeyColor(String word, String hex, double distance, String nearest) {
 
   /**
-   * Nearer than this, a color goes with the backing when it is keyed (common practice, no source:
-   * a seventh of the whole range).
+   * Nearer than this, a color goes with the backing when it is keyed (common practice, no source: a
+   * seventh of the whole range).
    */
   public static final double TOO_NEAR = 32;
 

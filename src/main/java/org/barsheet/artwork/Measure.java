@@ -240,8 +240,8 @@ public sealed interface Measure {
   }
 
   /**
-   * A value of its own for each photograph; what it uncovers is not known and counts as the share of
-   * the largest value.
+   * A value of its own for each photograph; what it uncovers is not known and counts as the share
+   * of the largest value.
    *
    * @param values of photographs 1, 2 …; the last one stands for photographs past it
    * @param unit the plan's word

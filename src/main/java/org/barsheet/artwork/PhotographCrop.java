@@ -3,9 +3,9 @@ package org.barsheet.artwork;
 import org.barsheet.plan.Rect;
 
 /**
- * The part of a photograph that fills the frame, in shares of the photograph: 0 is its
- * left and top edge, 1 its right and bottom edge. A photograph of another shape than the film's
- * frame is first cut to that shape about its middle.
+ * The part of a photograph that fills the frame, in shares of the photograph: 0 is its left and top
+ * edge, 1 its right and bottom edge. A photograph of another shape than the film's frame is first
+ * cut to that shape about its middle.
  *
  * @param left of the left edge
  * @param top of the top edge

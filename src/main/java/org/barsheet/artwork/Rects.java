@@ -53,6 +53,9 @@ public final class Rects {
     double width = Math.max(rect.width(), rect.height() / highPerWide);
     double height = width * highPerWide;
     return new Rect(
-        rect.left() + (rect.width() - width) / 2, rect.top() + (rect.height() - height) / 2, width, height);
+        rect.left() + (rect.width() - width) / 2,
+        rect.top() + (rect.height() - height) / 2,
+        width,
+        height);
   }
 }

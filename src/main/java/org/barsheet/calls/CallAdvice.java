@@ -129,9 +129,7 @@ final class CallAdvice {
     return performer
         .clipRate()
         .map(said -> said + " fps, as you said, never variable")
-        .orElse(
-            film.rate()
-                + " fps if the camera has it, else whatever it has, never variable");
+        .orElse(film.rate() + " fps if the camera has it, else whatever it has, never variable");
   }
 
   private String shape(Opening opening) {

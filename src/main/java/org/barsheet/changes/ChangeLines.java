@@ -106,7 +106,8 @@ final class ChangeLines {
             .collect(Collectors.toUnmodifiableSet());
     for (int i = 0; i < photographs.size(); ) {
       int end = i + 1;
-      while (end < photographs.size() && goesOn(photographs.get(end - 1), photographs.get(end), kept)) {
+      while (end < photographs.size()
+          && goesOn(photographs.get(end - 1), photographs.get(end), kept)) {
         end++;
       }
       lines.add(photographs(photographs.subList(i, end), kept));

@@ -66,10 +66,12 @@ public record PhotographChange(
     return List.copyOf(changes);
   }
 
-  private static PhotographChange of(String name, BigDecimal progress, Map<String, BigDecimal> taken) {
+  private static PhotographChange of(
+      String name, BigDecimal progress, Map<String, BigDecimal> taken) {
     BigDecimal own = taken.get(name);
     if (own != null && own.subtract(progress).abs().compareTo(SAME) <= 0) {
-      return new PhotographChange(name, Use.STILL_SERVES, progress, Optional.empty(), BigDecimal.ZERO);
+      return new PhotographChange(
+          name, Use.STILL_SERVES, progress, Optional.empty(), BigDecimal.ZERO);
     }
     Optional<String> nearest = Optional.empty();
     BigDecimal error = NEAR;

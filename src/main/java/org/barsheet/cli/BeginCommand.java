@@ -63,9 +63,7 @@ final class BeginCommand implements Callable<Integer> {
     }
     Production.begin(score, plan, title.orElse(name), rate());
     spec.commandLine().getOut().println(plan);
-    spec.commandLine()
-        .getErr()
-        .println("at " + rate() + " fps; next: barsheet make " + plan);
+    spec.commandLine().getErr().println("at " + rate() + " fps; next: barsheet make " + plan);
     return ExitStatus.DONE;
   }
 

@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 import org.barsheet.input.SyntaxException;
 
 /**
- * A timecode label HH:MM:SS:FF of a 24-hour day. Drop-frame skips labels, never frames: ;00 and
- * ;01 (;00 to ;03 at 59.94) at the start of every minute but each tenth (SMPTE ST 12-1, through
+ * A timecode label HH:MM:SS:FF of a 24-hour day. Drop-frame skips labels, never frames: ;00 and ;01
+ * (;00 to ;03 at 59.94) at the start of every minute but each tenth (SMPTE ST 12-1, through
  * OpenTimelineIO {@code rationalTime.cpp} and ffmpeg {@code timecode.c}).
  *
  * @param rate what is counted

@@ -17,8 +17,8 @@ import org.barsheet.score.BarBeat;
  * @param at its first moment, from tick 0 of the score
  * @param frame film frame of that moment
  * @param place that moment in bars
- * @param accentAt the moment a photograph lands on, from tick 0; {@code at} unless the motif's accent
- *     is another note
+ * @param accentAt the moment a photograph lands on, from tick 0; {@code at} unless the motif's
+ *     accent is another note
  * @param accentFrame film frame of the accent, without lead
  * @param accentPlace the accent in bars
  * @param occurrence the return, for a cue of a motif

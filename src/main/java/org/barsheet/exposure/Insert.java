@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.barsheet.artwork.Framing;
 import org.barsheet.artwork.FrameRect;
+import org.barsheet.artwork.Framing;
 import org.barsheet.timing.TimingSheet;
 
 /**

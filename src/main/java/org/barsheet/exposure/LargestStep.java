@@ -15,7 +15,8 @@ import org.barsheet.plan.Hand;
  * @param unit of both: "mm" at the free edge where the plan gives a limit, else the movement's own
  * @param enough how many moved photographs keep every step within the limit, where some number does
  */
-public record LargestStep(int photograph, double step, double limit, String unit, OptionalInt enough) {
+public record LargestStep(
+    int photograph, double step, double limit, String unit, OptionalInt enough) {
 
   /**
    * A movement of fewer than eight even steps is seen as jumps: the limit where the plan gives

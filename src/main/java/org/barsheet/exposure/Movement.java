@@ -78,7 +78,8 @@ public record Movement(
    * @param progress share of the movement done, 0 to 1
    * @param measures what the hand sets for it
    */
-  public record MovedPhotograph(Photograph photograph, double progress, PhotographMeasures measures) {
+  public record MovedPhotograph(
+      Photograph photograph, double progress, PhotographMeasures measures) {
 
     /** Whether the hand has nothing to move, so that it looks like the photograph before. */
     public boolean isLikeBefore() {

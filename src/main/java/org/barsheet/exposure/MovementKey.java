@@ -9,8 +9,8 @@ import org.barsheet.plan.Slow;
 /**
  * What makes two reveals show the same photographs: the same thing under the camera, moved in the
  * same way. Light and backing are the model's, so they agree where the model does. How many
- * photographs they show makes no difference: the longest is photographed, the others show some of its
- * photographs.
+ * photographs they show makes no difference: the longest is photographed, the others show some of
+ * its photographs.
  *
  * @param model what is under the camera
  * @param opening the opening, where the model is the artwork itself and no two openings are the
@@ -34,7 +34,9 @@ record MovementKey(String model, String opening, Opening.Motion motion, Slow slo
         isEitherWay ? reveal.evenIn() : EvenIn.ANGLE);
   }
 
-  /** A closing shows the photographs of an opening backwards, so its slow end is their slow start. */
+  /**
+   * A closing shows the photographs of an opening backwards, so its slow end is their slow start.
+   */
   private static Slow backwards(Slow slow) {
     return switch (slow) {
       case START -> Slow.END;

@@ -14,8 +14,9 @@ import org.barsheet.plan.Reveal.EvenIn;
 import org.barsheet.plan.Slow;
 
 /**
- * Measures a movement photograph by photograph. Amounts are rounded to what a hand can set, each from the
- * movement's start, so that the steps add up to the whole movement and none goes backwards.
+ * Measures a movement photograph by photograph. Amounts are rounded to what a hand can set, each
+ * from the movement's start, so that the steps add up to the whole movement and none goes
+ * backwards.
  */
 final class MovementMeasures {
 
@@ -98,7 +99,8 @@ final class MovementMeasures {
     return units.min(whole);
   }
 
-  private PhotographMeasures measures(int number, double amount, BigDecimal before, BigDecimal set) {
+  private PhotographMeasures measures(
+      int number, double amount, BigDecimal before, BigDecimal set) {
     double at = set.doubleValue();
     return new PhotographMeasures(
         amount,

@@ -98,8 +98,8 @@ public final class Movements {
 
   /**
    * A name that other reveals do not change: the model where all its openings move alike, else the
-   * opening. Where one thing moves in several ways, the way with most photographs has the plain name
-   * and the others say how they differ.
+   * opening. Where one thing moves in several ways, the way with most photographs has the plain
+   * name and the others say how they differ.
    */
   private String nameOf(Draft draft) {
     boolean shared = draft.key.opening().isEmpty();
@@ -121,7 +121,8 @@ public final class Movements {
   private static boolean isLongest(Draft draft, List<Draft> rivals) {
     for (Draft rival : rivals) {
       boolean earlier = rivals.indexOf(rival) < rivals.indexOf(draft);
-      if (rival.photographs > draft.photographs || (rival.photographs == draft.photographs && earlier)) {
+      if (rival.photographs > draft.photographs
+          || (rival.photographs == draft.photographs && earlier)) {
         return false;
       }
     }

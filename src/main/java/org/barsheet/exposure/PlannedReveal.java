@@ -76,7 +76,9 @@ public record PlannedReveal(
     return turns;
   }
 
-  /** 1 where its first photograph has moved in a way, -1 where in the other, 0 where it is at rest. */
+  /**
+   * 1 where its first photograph has moved in a way, -1 where in the other, 0 where it is at rest.
+   */
   private int directionAtStart(Way way) {
     if (exposures.isEmpty() || exposures.get(0).frames().start() != firstGapFrame) {
       return 0;

@@ -56,7 +56,8 @@ public final class RevealPlanner {
       resting = photograph(step.photograph());
       start = step.frame();
     }
-    long landed = reveal.cycle().isPresent() ? start + way.framesPerPhotograph() : part.endExclusive();
+    long landed =
+        reveal.cycle().isPresent() ? start + way.framesPerPhotograph() : part.endExclusive();
     add(exposures, start, Math.min(landed, part.endExclusive()), resting);
     reveal.cycle().ifPresent(cycle -> addCycle(exposures, cycle, landed, part.endExclusive()));
     return List.copyOf(exposures);

@@ -7,8 +7,8 @@ import org.barsheet.align.PhotographRun;
 import org.barsheet.align.RevealRoom;
 
 /**
- * The steps of a reveal: on which frame which of the photographs asked for begins to show. The grid is
- * anchored on the landing frame and counted backwards, so what is left over goes into the closed
+ * The steps of a reveal: on which frame which of the photographs asked for begins to show. The grid
+ * is anchored on the landing frame and counted backwards, so what is left over goes into the closed
  * hold and never into a single odd exposure inside a movement.
  */
 final class Steps {
@@ -44,7 +44,8 @@ final class Steps {
     int leading = room.stepsToFirstKey(way);
     for (int step = 1; step <= leading; step++) {
       long frame = room.firstFrame(way) + (long) (step - 1) * way.framesPerPhotograph();
-      steps.add(new Step(frame, PhotographRun.photograph(keys.photographs().get(0), leading + 1, step)));
+      steps.add(
+          new Step(frame, PhotographRun.photograph(keys.photographs().get(0), leading + 1, step)));
     }
     int last = keys.frames().size() - 1;
     for (int key = 0; key < last; key++) {

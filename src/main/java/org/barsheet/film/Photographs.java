@@ -17,8 +17,9 @@ import org.barsheet.shooting.Setup;
 import org.barsheet.timing.Shot;
 
 /**
- * Which photographs a film's photographs are parts of, and which part each frame shows: one photograph
- * may serve several panels, and a camera that moves in the film stands still on the copy stand.
+ * Which photographs a film's photographs are parts of, and which part each frame shows: one
+ * photograph may serve several panels, and a camera that moves in the film stands still on the copy
+ * stand.
  */
 public final class Photographs {
 
@@ -95,8 +96,8 @@ public final class Photographs {
   }
 
   /**
-   * The part of a reveal's photographs that a film frame of its shot shows; empty where the panel does
-   * not say what the camera sees.
+   * The part of a reveal's photographs that a film frame of its shot shows; empty where the panel
+   * does not say what the camera sees.
    */
   public Optional<PhotographCrop> crop(PlannedReveal reveal, long frame) {
     List<Shot> shots = sheet.timing().shots();

@@ -71,7 +71,9 @@ public final class FilmFindings {
     }
   }
 
-  /** Whether a movement that found too few frames begins on a moved photograph, as it was bound to. */
+  /**
+   * Whether a movement that found too few frames begins on a moved photograph, as it was bound to.
+   */
   private boolean isUnderWay(OpeningState state, double was) {
     Way way = state.atFirstFrame() > was ? Way.OPENS : Way.CLOSES;
     return OfShot.reveals(reveals, state.shot()).stream()
@@ -146,7 +148,8 @@ public final class FilmFindings {
       findings.add(Severity.WARNING, Concerns.PERFORMERS, "", sentence, remedy);
     }
     if (appearances.stream().noneMatch(a -> a.performer().name().equals(performer.name()))) {
-      findings.add(Severity.REMARK, Concerns.PERFORMERS, "", performer.name() + " is never seen", "");
+      findings.add(
+          Severity.REMARK, Concerns.PERFORMERS, "", performer.name() + " is never seen", "");
     }
   }
 }

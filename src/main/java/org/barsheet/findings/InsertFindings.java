@@ -59,7 +59,11 @@ public final class InsertFindings {
             + (one ? " does" : " do")
             + " not say what the camera sees: where performers are in the frame is not known";
     findings.add(
-        Severity.REMARK, Concerns.EDITOR, "", sentence, "give " + (one ? "it" : "them") + " a field");
+        Severity.REMARK,
+        Concerns.EDITOR,
+        "",
+        sentence,
+        "give " + (one ? "it" : "them") + " a field");
   }
 
   private void add(Severity severity, Appearance appearance, String sentence, String remedy) {
@@ -77,8 +81,7 @@ public final class InsertFindings {
     String name = appearance.performer().name();
     String remedy = "move or widen the field, or take " + name + " out";
     if (shares[shares.length - 1] == 0) {
-      String sentence =
-          opening + " lies outside the frame while " + name + " is to be seen in it";
+      String sentence = opening + " lies outside the frame while " + name + " is to be seen in it";
       add(Severity.WARNING, appearance, sentence, remedy);
     } else if (shares[0] < HALF) {
       String share = Math.round(100 * shares[0]) + " %";

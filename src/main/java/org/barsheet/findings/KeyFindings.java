@@ -42,8 +42,7 @@ public final class KeyFindings {
   }
 
   private void addPalette(Artwork.Model model) {
-    Optional<KeyColor> key =
-        KeyColor.backing(model.backing(), plan.workshop().artwork().palette());
+    Optional<KeyColor> key = KeyColor.backing(model.backing(), plan.workshop().artwork().palette());
     if (key.isEmpty() || !key.get().isTooNear()) {
       return;
     }

@@ -93,7 +93,8 @@ public final class MovementFindings {
     boolean past =
         movement.measure() instanceof Measure.Turn turn
             && turn.whole() > UPRIGHT
-            && movement.moved().stream().anyMatch(photograph -> photograph.measures().pull().isPresent());
+            && movement.moved().stream()
+                .anyMatch(photograph -> photograph.measures().pull().isPresent());
     if (past) {
       add(
           Severity.WARNING,

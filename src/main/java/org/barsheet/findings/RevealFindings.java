@@ -100,7 +100,9 @@ public final class RevealFindings {
         movement.measure().unit());
   }
 
-  /** A movement is photographed once, at its longest; shorter reveals show some of its photographs. */
+  /**
+   * A movement is photographed once, at its longest; shorter reveals show some of its photographs.
+   */
   private void addResampled(Shot shot, PlannedReveal reveal) {
     Movement movement = movements.of(reveal.reveal());
     int photographed = movement.photographs().size() - 1;
@@ -111,7 +113,8 @@ public final class RevealFindings {
     double worst = 0;
     double worstAmount = 0;
     for (int step = 1; step <= asked; step++) {
-      MovedPhotograph shown = movement.photographs().get(PhotographRun.photograph(photographed, asked, step));
+      MovedPhotograph shown =
+          movement.photographs().get(PhotographRun.photograph(photographed, asked, step));
       double wanted = movement.slow().progress((double) step / asked);
       double amount = movement.measure().amount(step, wanted, movement.evenIn());
       worst = Math.max(worst, Math.abs(shown.progress() - wanted));
@@ -144,7 +147,8 @@ public final class RevealFindings {
               + " closes along another curve than it opens: "
               + Prose.count(reveal.reveal().photographs(), "photograph")
               + " to take besides";
-      String remedy = "make it slow where the opening is slow, seen backwards, to use its photographs";
+      String remedy =
+          "make it slow where the opening is slow, seen backwards, to use its photographs";
       findings.add(Severity.REMARK, Concerns.ANIMATOR, shot, sentence, remedy);
     }
   }
@@ -188,8 +192,7 @@ public final class RevealFindings {
   }
 
   private static String tempo(FilmBar bar) {
-    return bar.beatsPerMinute().setScale(1, RoundingMode.HALF_UP).toPlainString()
-        + " bpm";
+    return bar.beatsPerMinute().setScale(1, RoundingMode.HALF_UP).toPlainString() + " bpm";
   }
 
   /** How many bars a reveal of this size fills at the tempo where it lands. */

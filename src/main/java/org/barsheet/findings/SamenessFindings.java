@@ -22,10 +22,14 @@ import org.barsheet.timing.Findings;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
-/** Where the same photographs come again so soon that people notice, and where a mirror would help. */
+/**
+ * Where the same photographs come again so soon that people notice, and where a mirror would help.
+ */
 public final class SamenessFindings {
 
-  /** Photographs seen again within this are likely to be recognized (common practice, no source). */
+  /**
+   * Photographs seen again within this are likely to be recognized (common practice, no source).
+   */
   private static final Seconds SOON = Seconds.of(10);
 
   private final TimingSheet timing;

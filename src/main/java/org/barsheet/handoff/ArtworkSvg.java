@@ -53,7 +53,8 @@ final class ArtworkSvg {
     svg.append(mm(height) + "mm\" viewBox=\"0 0 " + mm(width) + " " + mm(height) + "\"");
     svg.append(" font-family=\"Arial, 'Liberation Sans', sans-serif\" fill=\"#000000\">\n");
     svg.append("<title>" + Html.escaped(sheet.plan().title() + ": artwork") + "</title>\n");
-    svg.append("<rect width=\"" + mm(width) + "\" height=\"" + mm(height) + "\" fill=\"#FFFFFF\"/>\n");
+    svg.append(
+        "<rect width=\"" + mm(width) + "\" height=\"" + mm(height) + "\" fill=\"#FFFFFF\"/>\n");
     heading(artwork, map);
     svg.append("<g transform=\"translate(" + mm((width - map.width()) / 2) + " ");
     svg.append(mm(MARGIN + HEADING) + ")\">\n");

@@ -35,8 +35,8 @@ final class FilmWords {
   }
 
   /**
-   * Pixels of the frame, rounded once, to hundredths: a clip that follows a moving camera
-   * by whole pixels would tremble.
+   * Pixels of the frame, rounded once, to hundredths: a clip that follows a moving camera by whole
+   * pixels would tremble.
    */
   static BigDecimal pixels(double number) {
     return plain(BigDecimal.valueOf(number).setScale(PIXEL_DECIMALS, RoundingMode.HALF_UP));

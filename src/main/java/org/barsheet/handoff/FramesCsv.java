@@ -14,9 +14,9 @@ import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
 /**
- * Every film frame as a row: the shot's plate, the photograph it is cut from, and the photograph shown
- * on each layer over it. A layer is empty where the shot has nothing on it: the plate is held. Of
- * every photograph the row says which part fills the frame.
+ * Every film frame as a row: the shot's plate, the photograph it is cut from, and the photograph
+ * shown on each layer over it. A layer is empty where the shot has nothing on it: the plate is
+ * held. Of every photograph the row says which part fills the frame.
  */
 final class FramesCsv {
 

@@ -16,8 +16,8 @@ import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Film;
 
 /**
- * Every appearance frame by frame: where its opening lies in the frame, in pixels from the
- * top left corner, how much of it is uncovered, and which frame of the clip belongs there.
+ * Every appearance frame by frame: where its opening lies in the frame, in pixels from the top left
+ * corner, how much of it is uncovered, and which frame of the clip belongs there.
  */
 final class InsertsCsv {
 

@@ -16,8 +16,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongFunction;
-import org.barsheet.artwork.PhotographCrop;
 import org.barsheet.artwork.FrameRect;
+import org.barsheet.artwork.PhotographCrop;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
@@ -36,8 +36,9 @@ import org.barsheet.timing.SoundLayout;
 
 /**
  * The film as an OpenTimelineIO timeline: shots, a track for each layer of photographs, tracks of
- * performers, the guide sound. Files are named relative to the timeline: {@code photographs/}, {@code
- * clips/}, and the guide beside it. What is ours stands under the metadata key {@code barsheet}.
+ * performers, the guide sound. Files are named relative to the timeline: {@code photographs/},
+ * {@code clips/}, and the guide beside it. What is ours stands under the metadata key {@code
+ * barsheet}.
  */
 final class OtioTimeline {
 
@@ -142,7 +143,8 @@ final class OtioTimeline {
     for (Shot shot : sheet.timing().shots()) {
       String name = "panel " + shot.panel().name();
       JsonObject clip =
-          Otio.clip(name, frames(0, shot.frames().length()), Otio.file(PhotographPaths.ofPlate(shot)));
+          Otio.clip(
+              name, frames(0, shot.frames().length()), Otio.file(PhotographPaths.ofPlate(shot)));
       JsonObject data = new JsonObject();
       data.addProperty("panel", shot.panel().name());
       data.addProperty("action", shot.panel().action());

@@ -13,9 +13,10 @@ import org.barsheet.handoff.drawing.PixelRect;
 
 /**
  * Which part of the frame the placeholders of each movement are drawn in, so that all layers of a
- * frame can be seen together. A photograph is one file, whichever layers show it, so its part cannot
- * follow the layer: movements that are ever seen together have parts of their own, and where two
- * layers show one movement at once each of its photographs has a place of its own within the part.
+ * frame can be seen together. A photograph is one file, whichever layers show it, so its part
+ * cannot follow the layer: movements that are ever seen together have parts of their own, and where
+ * two layers show one movement at once each of its photographs has a place of its own within the
+ * part.
  */
 final class PhotographParts {
 

@@ -46,8 +46,12 @@ final class PlaceholderDrawing {
     opening(canvas, room(card), line, photograph);
   }
 
-  /** The name above, and below it the photograph in its own cell: two photographs can be seen at once. */
-  private void amongItsFellows(Canvas canvas, PixelRect part, int line, MovedPhotograph photograph) {
+  /**
+   * The name above, and below it the photograph in its own cell: two photographs can be seen at
+   * once.
+   */
+  private void amongItsFellows(
+      Canvas canvas, PixelRect part, int line, MovedPhotograph photograph) {
     PixelRect name = part.part(0, 0, 1, 0.1);
     paper(canvas, name, line);
     canvas.text(
@@ -55,7 +59,8 @@ final class PlaceholderDrawing {
     int columns = (int) Math.ceil(Math.sqrt(last() + 1));
     int rows = (last() + columns) / columns;
     PixelRect cell =
-        PhotographParts.cell(part.part(0, 0.12, 1, 1), photograph.photograph().number(), columns, rows);
+        PhotographParts.cell(
+            part.part(0, 0.12, 1, 1), photograph.photograph().number(), columns, rows);
     paper(canvas, cell, line);
     canvas.text(photograph.photograph().digits(), cell.part(0.12, 0.08, 0.88, 0.4), PaperColor.INK);
     opening(canvas, cell.part(0.35, 0.5, 0.65, 0.9), line, photograph);

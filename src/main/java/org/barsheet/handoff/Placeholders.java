@@ -18,8 +18,8 @@ import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
 /**
- * A drawing in the place of every photograph still to take, under the photograph's final name, so that
- * the whole film can be put together before anything is photographed.
+ * A drawing in the place of every photograph still to take, under the photograph's final name, so
+ * that the whole film can be put together before anything is photographed.
  */
 public final class Placeholders {
 
@@ -51,7 +51,9 @@ public final class Placeholders {
       for (MovedPhotograph photograph : movement.photographs()) {
         files.add(
             file(
-                PhotographPaths.of(photograph.photograph()), film, canvas -> drawing.draw(canvas, photograph)));
+                PhotographPaths.of(photograph.photograph()),
+                film,
+                canvas -> drawing.draw(canvas, photograph)));
       }
     }
     return List.copyOf(files);

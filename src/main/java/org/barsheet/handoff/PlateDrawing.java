@@ -1,8 +1,8 @@
 package org.barsheet.handoff;
 
 import java.util.Optional;
-import org.barsheet.artwork.Framing;
 import org.barsheet.artwork.FrameRect;
+import org.barsheet.artwork.Framing;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.Photographs;

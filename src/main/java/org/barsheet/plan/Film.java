@@ -14,8 +14,7 @@ import org.barsheet.clock.Timecode;
  * @param musicFrom what the music's start is
  * @param framesPerPhotograph how long a frame of a movement is shown: 1 on ones, 2 on twos …
  * @param lead frames a reveal's frame goes before its sounding accent; negative: after
- * @param closedHold frames the closed frame is held before a movement, where a cut is chosen for
- *     it
+ * @param closedHold frames the closed frame is held before a movement, where a cut is chosen for it
  * @param tail from the end of the last sounding bar to the end of the film, 0 s or more
  * @param width of the frame in pixels
  * @param height of the frame in pixels
@@ -40,7 +39,10 @@ public record Film(
   public static final Seconds USUAL_POP = Seconds.of(2);
 
   public Film {
-    if (framesPerPhotograph < 1 || closedHold < 0 || musicStarts.signum() < 0 || tail.signum() < 0) {
+    if (framesPerPhotograph < 1
+        || closedHold < 0
+        || musicStarts.signum() < 0
+        || tail.signum() < 0) {
       throw new IllegalArgumentException("film settings out of range");
     }
   }

@@ -2,8 +2,8 @@ package org.barsheet.received;
 
 import java.util.Optional;
 import org.barsheet.clips.ClipFacts;
-import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clips.ClipFacts.Sound;
+import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.plan.Performer;
 

@@ -87,7 +87,10 @@ final class ArtworkData {
   private void movement(Movement movement) {
     json.text("name", movement.name());
     json.text("unit", movement.measure().unit());
-    json.list("amounts", movement.photographs(), photograph -> json.decimal(photograph.measures().amount()));
+    json.list(
+        "amounts",
+        movement.photographs(),
+        photograph -> json.decimal(photograph.measures().amount()));
     json.texts(
         "sets",
         movement.photographs().stream()
@@ -95,7 +98,9 @@ final class ArtworkData {
             .toList());
     json.texts(
         "holds",
-        movement.photographs().stream().map(photograph -> PageWords.hold(photograph.measures())).toList());
+        movement.photographs().stream()
+            .map(photograph -> PageWords.hold(photograph.measures()))
+            .toList());
   }
 
   static void rect(PageJson json, String name, Rect rect) {

@@ -116,10 +116,7 @@ final class ChunkWalker {
           default ->
               throw file.refused(
                   offset,
-                  "the header counts "
-                      + framesPerSecond
-                      + " fps, known are 24 25 29"
-                      + " 30",
+                  "the header counts " + framesPerSecond + " fps, known are 24 25 29" + " 30",
                   EXPORT_AGAIN);
         };
     if (ticks == 0) {

@@ -14,8 +14,8 @@ import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
 /**
- * The photographs of the artwork at rest that a film needs. Panels share one where nothing that both
- * see stands differently.
+ * The photographs of the artwork at rest that a film needs. Panels share one where nothing that
+ * both see stands differently.
  */
 final class ArtworkPlates {
 

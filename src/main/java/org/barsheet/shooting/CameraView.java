@@ -4,8 +4,7 @@ import java.util.OptionalDouble;
 import org.barsheet.plan.Rect;
 
 /**
- * What the camera is to see in a setup. One view may serve several panels: each shows a part of
- * it.
+ * What the camera is to see in a setup. One view may serve several panels: each shows a part of it.
  *
  * @param field in squares of the artwork, about the opening the movement is first shown for: a
  *     panel that shows another opening sees its own field as it lies about that one

@@ -113,10 +113,10 @@ public record Setup(
       /** The model at rest, before anything moves. */
       CLOSED("closed", "the model at rest, before anything moves: photograph 000"),
       /** The movement done. */
-      OPEN("open", "after the last photograph, nothing touched: holds and later panels stand on it"),
+      OPEN(
+          "open", "after the last photograph, nothing touched: holds and later panels stand on it"),
       /** Without what holds the movement. */
-      CLEAN(
-          "clean", "putty, thread and gauge out of frame: supports are painted out with it"),
+      CLEAN("clean", "putty, thread and gauge out of frame: supports are painted out with it"),
       /** Without the lamps that belong to the photograph. */
       LAMP_OFF("lamp off", "the lamps in frame switched off, all else as it was");
 

@@ -15,9 +15,10 @@ import org.barsheet.timing.TimingSheet;
  * @param setups in the order of work
  * @param fewest whether the number of setups is known to be the smallest: models with very many
  *     movements are ordered by rule instead
- * @param movedApart photographs there would be to take if no two reveals shared any, plates left out
- * @param atRest photographs of the whole artwork at rest, in story order: one more setup, though each
- *     is taken when the artwork stands so
+ * @param movedApart photographs there would be to take if no two reveals shared any, plates left
+ *     out
+ * @param atRest photographs of the whole artwork at rest, in story order: one more setup, though
+ *     each is taken when the artwork stands so
  * @param atRestTime for those, where the plan gives rates of work
  * @param time for all of it, where the plan gives rates of work
  */

@@ -96,7 +96,8 @@ final class ShootingPlanner {
   private List<Plate> plates(MovementWork work) {
     String name = work.movement().name();
     List<Plate> plates = new ArrayList<>();
-    plates.add(new Plate(Plate.Kind.CLOSED, work.movement().photographs().get(0).photograph().name()));
+    plates.add(
+        new Plate(Plate.Kind.CLOSED, work.movement().photographs().get(0).photograph().name()));
     plates.add(new Plate(Plate.Kind.OPEN, name + " open"));
     plates.add(new Plate(Plate.Kind.CLEAN, name + " clean"));
     boolean lamps =

@@ -19,8 +19,8 @@ import org.barsheet.pulse.TempoAdvice;
  * @param beatsPerMinute the constant tempo in felt bpm, to three decimals
  * @param mostDrift how much later a bar begins than it would at the constant tempo, at the bar that
  *     strays most; negative if earlier
- * @param barsOnPhotographs how many of its bar lines would fall on a frame where a photograph can begin
- *     at the constant tempo, the first one on one
+ * @param barsOnPhotographs how many of its bar lines would fall on a frame where a photograph can
+ *     begin at the constant tempo, the first one on one
  * @param bars how many bars it has, a short first one left out unless it is the only one
  * @param better nearby tempos with more bar lines on such frames, the best first, three at most;
  *     none where the tempo is a recording's, which stands

@@ -160,7 +160,10 @@ final class ArtworkWorksheet {
     double width = scale.millimeters(rect.width());
     double height = scale.millimeters(rect.height());
     pair(
-        centimeters, width / MILLIMETERS_PER_CENTIMETER, height / MILLIMETERS_PER_CENTIMETER, NUMBERS);
+        centimeters,
+        width / MILLIMETERS_PER_CENTIMETER,
+        height / MILLIMETERS_PER_CENTIMETER,
+        NUMBERS);
     pair(inches, width / MILLIMETERS_PER_INCH, height / MILLIMETERS_PER_INCH, NUMBERS);
   }
 

@@ -89,7 +89,8 @@ final class OpeningsWorksheet {
     pen.text(MODEL, opening.model(), WORDS);
     pen.text(MOTION, MotionWords.of(opening.motion()), WORDS);
     pen.text(MOVEMENT, names, WORDS);
-    long photographs = movements.stream().mapToLong(movement -> movement.photographs().size()).sum();
+    long photographs =
+        movements.stream().mapToLong(movement -> movement.photographs().size()).sum();
     pen.number(PHOTOGRAPHS, photographs, WORDS.number(Look.WHOLE));
     pen.label(PANELS, panels(opening), WORDS);
     pen.text(STATES, OpeningWords.of(book.film(), opening), WORDS);

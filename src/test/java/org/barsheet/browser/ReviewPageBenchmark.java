@@ -96,7 +96,11 @@ class ReviewPageBenchmark {
     plan.append("openings:\n");
     for (int i = 0; i < 20; i++) {
       plan.append(
-          "  o" + i + ": {left: " + i + ", top: 2, width: 0.9, height: 2, hinge: left, to: 90 deg}\n");
+          "  o"
+              + i
+              + ": {left: "
+              + i
+              + ", top: 2, width: 0.9, height: 2, hinge: left, to: 90 deg}\n");
     }
     plan.append("panels:\n");
     for (int i = 0; i < PANELS; i++) {

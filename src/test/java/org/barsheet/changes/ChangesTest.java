@@ -169,7 +169,8 @@ class ChangesTest {
   }
 
   /**
-   * Of 16 photographs the 4th, 8th, 12th and 16th serve for a movement in 12 as 3rd, 6th, 9th, 12th.
+   * Of 16 photographs the 4th, 8th, 12th and 16th serve for a movement in 12 as 3rd, 6th, 9th,
+   * 12th.
    */
   @Test
   void a_photograph_that_serves_under_another_name_is_not_told_to_be_unused() {
@@ -211,8 +212,7 @@ class ChangesTest {
             before.shots());
     Changes changes = Changes.between(before, now);
     assertThat(changes.sentences())
-        .containsExactly(
-            "the film runs at 25 fps and ran at 24: every frame number is new");
+        .containsExactly("the film runs at 25 fps and ran at 24: every frame number is new");
     assertThat(changes.panels()).isEmpty();
     assertThat(changes.count(Use.STILL_SERVES)).isEqualTo(11);
   }

@@ -21,9 +21,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Whole conversations of directors with the program, from a first evening to a film under way. In a
  * conversation's file {@code $ save NAME} is followed by what a person typed into a file, and
- * {@code $ barsheet …} by everything the program answered. With {@code -Dgolden=write} the
- * answers in the files are written anew, to be read before they are kept. Which files {@code make}
- * wrote is left to other tests.
+ * {@code $ barsheet …} by everything the program answered. With {@code -Dgolden=write} the answers
+ * in the files are written anew, to be read before they are kept. Which files {@code make} wrote is
+ * left to other tests.
  */
 class ConversationsTest {
 

@@ -16,8 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Music measured against film. At 96 a minute and 24 fps a beat has 15 frames; at 110
- * it has 13 1/11, so beats fall on frames 0, 13, 26, 39, 52, 65, 79 and none begins with its frame.
+ * Music measured against film. At 96 a minute and 24 fps a beat has 15 frames; at 110 it has 13
+ * 1/11, so beats fall on frames 0, 13, 26, 39, 52, 65, 79 and none begins with its frame.
  */
 class MusicRulerTest {
 

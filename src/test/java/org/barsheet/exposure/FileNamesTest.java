@@ -65,7 +65,8 @@ class FileNamesTest {
 
   @Test
   void a_photograph_s_file_has_its_permanent_name() {
-    assertThat(FileNames.ofPhotograph(new Photograph("small-lamp", 14))).isEqualTo("small-lamp 014.png");
+    assertThat(FileNames.ofPhotograph(new Photograph("small-lamp", 14)))
+        .isEqualTo("small-lamp 014.png");
     assertThat(FileNames.ofPhotograph(new Photograph("../x", 1)))
         .doesNotContain("/")
         .endsWith(" 001.png");

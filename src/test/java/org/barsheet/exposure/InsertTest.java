@@ -86,8 +86,7 @@ class InsertTest {
     List<Insert> inserts = Insert.of(film.timing(), seen);
     assertThat(inserts).hasSize((int) seen.frames().length());
     assertThat(inserts.get(0).frame()).isEqualTo(seen.frames().start());
-    assertThat(inserts)
-        .allMatch(insert -> insert.rect().equals(new FrameRect(240, 560, 160, 320)));
+    assertThat(inserts).allMatch(insert -> insert.rect().equals(new FrameRect(240, 560, 160, 320)));
     assertThat(told(film)).isEmpty();
   }
 

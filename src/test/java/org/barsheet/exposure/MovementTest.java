@@ -23,8 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Movements photograph by photograph. The model is four times as large as the artwork, whose squares are
- * 10 mm: an opening of 1.5 by 2 squares is 60 mm wide and 80 mm high under the camera.
+ * Movements photograph by photograph. The model is four times as large as the artwork, whose
+ * squares are 10 mm: an opening of 1.5 by 2 squares is 60 mm wide and 80 mm high under the camera.
  */
 class MovementTest {
 
@@ -54,7 +54,10 @@ class MovementTest {
     return movement.photographs().get(photograph).measures();
   }
 
-  /** 30 photographs to 90 degrees, slow at the end: photograph 1 stands at 90 · (1 − (29/30)²) = 5.9. */
+  /**
+   * 30 photographs to 90 degrees, slow at the end: photograph 1 stands at 90 · (1 − (29/30)²) =
+   * 5.9.
+   */
   @Test
   void what_the_hand_sets_is_the_nearest_half_degree() {
     Movement flap = flap(Slow.END, 30);

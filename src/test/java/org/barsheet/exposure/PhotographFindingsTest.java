@@ -26,7 +26,8 @@ import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;
 
 /**
- * What is found about photographs: their backing, sameness, framing and flashing. A bar has 60 frames.
+ * What is found about photographs: their backing, sameness, framing and flashing. A bar has 60
+ * frames.
  */
 class PhotographFindingsTest {
 
@@ -111,7 +112,8 @@ class PhotographFindingsTest {
         plan()
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20)))
             .panel("glimmer 8", "", List.of(evenly("lamp-2", 20)));
-    assertThat(told(later, Severity.REMARK)).noneMatch(words -> words.contains("shows the photographs"));
+    assertThat(told(later, Severity.REMARK))
+        .noneMatch(words -> words.contains("shows the photographs"));
   }
 
   @Test

@@ -27,7 +27,8 @@ class PhotographsOnTwosTest {
   @ParameterizedTest
   @CsvSource({"1, 24", "2, 12", "3, 8"})
   void a_second_holds_so_many_photographs(int framesPerPhotograph, int photographs) {
-    long frames = PhotographRun.asAsked(reveal("lamp-1", photographs, framesPerPhotograph)).frames();
+    long frames =
+        PhotographRun.asAsked(reveal("lamp-1", photographs, framesPerPhotograph)).frames();
     assertThat(RATE.startOf(frames)).isEqualTo(Seconds.of(1));
   }
 
@@ -42,7 +43,8 @@ class PhotographsOnTwosTest {
 
   /**
    * Published as kinds of spacing: brianlemay.com, readingtimingcharts.html (even, slow out, slow
-   * in, both ends cushioned). Half of the photographs leave half the way undone where the end is slow.
+   * in, both ends cushioned). Half of the photographs leave half the way undone where the end is
+   * slow.
    */
   @ParameterizedTest
   @CsvSource({"NONE, 0.5", "START, 0.25", "END, 0.75", "BOTH, 0.5"})

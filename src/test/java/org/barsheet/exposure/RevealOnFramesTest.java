@@ -133,7 +133,9 @@ class RevealOnFramesTest {
     assertThat(at).isEqualTo(240);
   }
 
-  /** Three photographs on twos come again every 6 frames: four times in the second, over the limit. */
+  /**
+   * Three photographs on twos come again every 6 frames: four times in the second, over the limit.
+   */
   @Test
   void a_fast_cycle_is_told_as_flashing() {
     FilmSheet film = sheet(landingOn100(cycling(30, new Cycle(0, 2, false))));

@@ -46,7 +46,9 @@ class UncoveringTest {
     assertThat(lamp.at(FILM.timing().lengthFrames() - 1)).isZero();
   }
 
-  /** Photograph 10 stands at 30 degrees: 1 − cos 30° = 0.134; photograph 20 at 60 degrees: a half. */
+  /**
+   * Photograph 10 stands at 30 degrees: 1 − cos 30° = 0.134; photograph 20 at 60 degrees: a half.
+   */
   @Test
   void a_flap_at_thirty_degrees_shows_an_eighth_of_its_hole() {
     Uncovering lamp = FILM.uncovering("lamp-1");

@@ -112,7 +112,8 @@ class FilmSheetTest {
     FilmSheet apart = openThenClose(Slow.END);
     assertThat(apart.movements()).hasSize(2);
     assertThat(told(apart, Severity.REMARK))
-        .contains("lamp-1 closes along another curve than it opens: 20 photographs to take besides");
+        .contains(
+            "lamp-1 closes along another curve than it opens: 20 photographs to take besides");
   }
 
   private static FilmSheet openThenClose(Slow closing) {
@@ -294,7 +295,9 @@ class FilmSheetTest {
         .contains(Severity.ERROR, Severity.WARNING, Severity.REMARK);
   }
 
-  /** The flap is 152.4 mm: 30 even photographs step by 2 · 152.4 · sin 1.5° = 8.0 mm, two by 16.0. */
+  /**
+   * The flap is 152.4 mm: 30 even photographs step by 2 · 152.4 · sin 1.5° = 8.0 mm, two by 16.0.
+   */
   @Test
   void a_reveal_that_skips_photographs_is_told_where_it_jumps_over_the_plans_limit() {
     FilmSheet film =

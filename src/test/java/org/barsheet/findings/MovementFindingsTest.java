@@ -56,7 +56,10 @@ class MovementFindingsTest {
   }
 
   private static String flap(String name, String more) {
-    return name + ": {left: 1, top: 1, width: 3, height: 2, model: lamp, hinge: left, " + more + "}";
+    return name
+        + ": {left: 1, top: 1, width: 3, height: 2, model: lamp, hinge: left, "
+        + more
+        + "}";
   }
 
   @Test

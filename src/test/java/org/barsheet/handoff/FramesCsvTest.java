@@ -15,8 +15,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.core.data.Offset;
-import org.barsheet.artwork.Framing;
 import org.barsheet.artwork.FrameRect;
+import org.barsheet.artwork.Framing;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.PlannedReveal;
@@ -84,8 +84,8 @@ class FramesCsvTest {
   }
 
   /**
-   * Cut out as the row says and enlarged to the frame, an opening lies where the framing
-   * of its shot puts it: on the photograph it lies where the setup's view shows it.
+   * Cut out as the row says and enlarged to the frame, an opening lies where the framing of its
+   * shot puts it: on the photograph it lies where the setup's view shows it.
    */
   @Test
   void the_part_of_each_photograph_puts_its_opening_where_the_camera_of_the_film_sees_it() {

@@ -67,8 +67,7 @@ class InsertsCsvTest {
   }
 
   /**
-   * Ten frames, slow at the end, to 90 degrees: frame 1 stands at 19 % of them, the hand sets
-   * 17.
+   * Ten frames, slow at the end, to 90 degrees: frame 1 stands at 19 % of them, the hand sets 17.
    */
   @Test
   void the_share_uncovered_follows_the_flap() {

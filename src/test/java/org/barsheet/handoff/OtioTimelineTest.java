@@ -128,7 +128,11 @@ class OtioTimelineTest {
     assertThat(checked(SampleFilm.at(rate).sheet()))
         .extracting(track -> track.get("name").getAsString())
         .containsExactly(
-            "shots", "photographs, layer 1", "photographs, layer 2", "performers, layer 1", "guide");
+            "shots",
+            "photographs, layer 1",
+            "photographs, layer 2",
+            "performers, layer 1",
+            "guide");
   }
 
   @Test
@@ -138,7 +142,8 @@ class OtioTimelineTest {
 
   @Test
   void every_photograph_is_a_clip_of_its_exposure_under_its_permanent_name() {
-    JsonObject layer = named(checked(SampleFilm.at(FrameRate.FPS_24).sheet()), "photographs, layer 1");
+    JsonObject layer =
+        named(checked(SampleFilm.at(FrameRate.FPS_24).sheet()), "photographs, layer 1");
     JsonArray children = layer.getAsJsonArray("children");
     assertThat(child(layer, 0).get("OTIO_SCHEMA").getAsString()).isEqualTo("Gap.1");
     assertThat(child(layer, 1).get("name").getAsString()).isEqualTo("small-lamp 000");

@@ -80,7 +80,8 @@ class PlaceholdersTest {
         assertThat(drawn).contains("photographs/" + row.get("plate") + ".png");
         for (int layer = 1; layer <= FramesCsv.layers(demo); layer++) {
           String photograph = row.get("layer_" + layer);
-          assertThat(photograph.isEmpty() || drawn.contains("photographs/" + photograph + ".png")).isTrue();
+          assertThat(photograph.isEmpty() || drawn.contains("photographs/" + photograph + ".png"))
+              .isTrue();
         }
       }
     }
@@ -145,7 +146,8 @@ class PlaceholdersTest {
   }
 
   private static int[] drawn(Map<String, HandoffFile> files, String photograph) {
-    HandoffFile file = Objects.requireNonNull(files.get("photographs/" + photograph + ".png"), photograph);
+    HandoffFile file =
+        Objects.requireNonNull(files.get("photographs/" + photograph + ".png"), photograph);
     try {
       return everyFourth(image(bytes(file.content()::writeTo)));
     } catch (IOException unreadable) {
@@ -205,7 +207,8 @@ class PlaceholdersTest {
 
   /** Two layers lie over the plate and beside one another. */
   @Test
-  void the_photographs_of_a_layer_are_clear_outside_their_own_part_of_the_frame() throws IOException {
+  void the_photographs_of_a_layer_are_clear_outside_their_own_part_of_the_frame()
+      throws IOException {
     BufferedImage lamp = image(png(demo, "photographs/bakers-lamp 014.png"));
     assertThat(lamp.getRGB(1900, 500) >>> 24).isZero();
     assertThat(lamp.getRGB(500, 500) >>> 24).isEqualTo(255);

@@ -55,9 +55,9 @@ import org.barsheet.timing.TempoReport;
 import org.barsheet.timing.TimingSheet;
 
 /**
- * A small film laid out by hand: eight bars of 3/4 at 96 bpm, from bar 5 at 80, with a
- * pickup of one beat and the music 2 s after the first frame; three panels, the second with two
- * reveals at once. Texts a person may type can be replaced by hostile ones.
+ * A small film laid out by hand: eight bars of 3/4 at 96 bpm, from bar 5 at 80, with a pickup of
+ * one beat and the music 2 s after the first frame; three panels, the second with two reveals at
+ * once. Texts a person may type can be replaced by hostile ones.
  */
 public final class SampleFilm {
 

@@ -122,7 +122,9 @@ class TimingJsonTest {
                 + "\"barLater\":{\"exact\":\"0\",\"decimal\":0},");
   }
 
-  /** Slow at the end, photograph 1 of 10 stands at 90 · (1 − 0.9²) = 17.1 degrees, set to the half. */
+  /**
+   * Slow at the end, photograph 1 of 10 stands at 90 · (1 − 0.9²) = 17.1 degrees, set to the half.
+   */
   @Test
   void says_what_the_hand_sets_for_each_photograph() {
     String json = written(SampleFilm.at(FrameRate.FPS_24).sheet());

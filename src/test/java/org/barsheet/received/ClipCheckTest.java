@@ -98,10 +98,7 @@ class ClipCheckTest {
         .containsExactly("ERROR cello.mov is 1 frame too short");
   }
 
-  /**
-   * 30 where 29.97 was said: 0.02997 fps, over the 17 s from the clap to the last
-   * frame.
-   */
+  /** 30 where 29.97 was said: 0.02997 fps, over the 17 s from the clap to the last frame. */
   @Test
   void a_rate_other_than_the_plan_s_is_told_with_its_drift_and_then_used() {
     ReceivedClip clip = clip(FrameRate.FPS_29_97, 3000, Seconds.of(1, 30), true);

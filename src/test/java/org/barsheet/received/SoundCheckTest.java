@@ -14,8 +14,8 @@ import org.barsheet.timing.TimingSheet;
 import org.junit.jupiter.api.Test;
 
 /**
- * A bar lasts 4 s, the music starts 2 s after the film, which begins at 01:00:00:00 and has 24
- * fps. The cello plays from bar 2 (6 s) to the end of bar 5 (22 s).
+ * A bar lasts 4 s, the music starts 2 s after the film, which begins at 01:00:00:00 and has 24 fps.
+ * The cello plays from bar 2 (6 s) to the end of bar 5 (22 s).
  */
 class SoundCheckTest {
 

@@ -49,8 +49,7 @@ class MusicChangesTest {
     List<MusicChange> changes =
         MusicChanges.between(music(500_000, 60, 61, 62), music(600_000, 60, 61, 62));
     assertThat(sentences(changes))
-        .containsExactly(
-            "bars 1 to 3: the same notes, slower (100 bpm, was 120), 1.200 s longer");
+        .containsExactly("bars 1 to 3: the same notes, slower (100 bpm, was 120), 1.200 s longer");
   }
 
   @Test

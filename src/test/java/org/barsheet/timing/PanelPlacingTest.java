@@ -9,9 +9,7 @@ import org.barsheet.input.InputException;
 import org.barsheet.plan.Panel;
 import org.junit.jupiter.api.Test;
 
-/**
- * Where panels go when the plan can be kept. At 96 a minute and 24 fps a beat has 15.
- */
+/** Where panels go when the plan can be kept. At 96 a minute and 24 fps a beat has 15. */
 class PanelPlacingTest {
 
   private static final int BAR = 60;

@@ -139,7 +139,8 @@ class CallWorksheetsTest {
     String name = "=HYPERLINK(\"http://x\",\"y\")";
     try (WrittenBook book = WrittenBook.of(with(List.of(name)))) {
       XSSFSheet players = book.sheet("Performers");
-      Cell cell = players.getRow(SheetFrame.FIRST_ROW).getCell(book.column("Performers", "performer"));
+      Cell cell =
+          players.getRow(SheetFrame.FIRST_ROW).getCell(book.column("Performers", "performer"));
       assertThat(cell.getStringCellValue()).isEqualTo(name);
       assertThat(cell.getCellStyle().getQuotePrefixed()).isTrue();
       for (String sheet : book.sheetNames()) {

@@ -49,7 +49,9 @@ class CuesSheetTest {
     }
   }
 
-  /** The note that a reveal lands on has its own timecode and frame, only where it is another note. */
+  /**
+   * The note that a reveal lands on has its own timecode and frame, only where it is another note.
+   */
   @Test
   void the_accent_stands_beside_the_first_note_where_it_is_another() throws IOException {
     FilmSheet film = SampleFilm.harbour().make();

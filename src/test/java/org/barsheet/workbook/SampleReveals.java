@@ -28,7 +28,8 @@ final class SampleReveals {
             new FrameSpan(shot.frames().start(), firstGap), new Photograph(asked.opening(), 0), 0));
     for (int photograph = 1; photograph <= asked.photographs(); photograph++) {
       long from = firstGap + (long) (photograph - 1) * asked.each();
-      long to = photograph == asked.photographs() ? shot.frames().endExclusive() : from + asked.each();
+      long to =
+          photograph == asked.photographs() ? shot.frames().endExclusive() : from + asked.each();
       exposures.add(
           new Exposure(
               new FrameSpan(from, to),

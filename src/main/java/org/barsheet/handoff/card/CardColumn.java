@@ -20,7 +20,8 @@ import org.barsheet.plan.Opening.Support;
  * @param support the kind of support that goes by it, or ""
  * @param cell the number of a photograph, or ""
  */
-record CardColumn(String name, String unit, String support, Function<MovedPhotograph, String> cell) {
+record CardColumn(
+    String name, String unit, String support, Function<MovedPhotograph, String> cell) {
 
   /** The columns a movement has use for, in the order they stand. */
   static List<CardColumn> of(Movement movement) {
@@ -69,7 +70,9 @@ record CardColumn(String name, String unit, String support, Function<MovedPhotog
   }
 
   private static String ownStep(MovedPhotograph photograph, int decimals) {
-    return photograph.photograph().number() == 0 ? "" : plain(photograph.measures().step(), decimals);
+    return photograph.photograph().number() == 0
+        ? ""
+        : plain(photograph.measures().step(), decimals);
   }
 
   private static String setName(Measure measure) {

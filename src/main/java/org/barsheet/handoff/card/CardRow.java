@@ -14,7 +14,9 @@ import org.barsheet.shooting.Setup;
  */
 record CardRow(Optional<MovedPhotograph> photograph, Optional<Setup.Plate> plate) {
 
-  /** Everything to photograph in a run, in order: photograph 000, the moved ones, the other plates. */
+  /**
+   * Everything to photograph in a run, in order: photograph 000, the moved ones, the other plates.
+   */
   static List<CardRow> of(Setup.Run run) {
     List<CardRow> rows = new ArrayList<>();
     for (MovedPhotograph photograph : run.movement().photographs()) {

@@ -58,7 +58,12 @@ public final class Gauge {
     List<Strip> strips = new ArrayList<>();
     if (movement.measure() instanceof Measure.Turn) {
       add(strips, "height", "Height of the free edge", "on the table", PhotographMeasures::height);
-      add(strips, "thread", "Thread pulled in", "at the guide when closed", PhotographMeasures::pull);
+      add(
+          strips,
+          "thread",
+          "Thread pulled in",
+          "at the guide when closed",
+          PhotographMeasures::pull);
     } else if (movement.measure().unit().equals("mm")) {
       add(strips, "way", way(), "at the edge when closed", measures -> Optional.of(measures.set()));
     }

@@ -4,8 +4,8 @@ import java.util.List;
 import org.barsheet.text.Svg;
 
 /**
- * A strip of paper with a mark for each photograph, so many millimeters from its end. One longer than
- * the page comes in parts that are joined.
+ * A strip of paper with a mark for each photograph, so many millimeters from its end. One longer
+ * than the page comes in parts that are joined.
  */
 final class Strip {
 

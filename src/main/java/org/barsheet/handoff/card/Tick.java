@@ -19,7 +19,8 @@ import org.barsheet.exposure.PhotographMeasures;
 record Tick(BigDecimal at, int first, int last) {
 
   /** The marks of a movement by one of its measures, in order of photograph. */
-  static List<Tick> of(Movement movement, Function<PhotographMeasures, Optional<BigDecimal>> measure) {
+  static List<Tick> of(
+      Movement movement, Function<PhotographMeasures, Optional<BigDecimal>> measure) {
     List<Tick> ticks = new ArrayList<>();
     for (MovedPhotograph photograph : movement.photographs()) {
       Optional<BigDecimal> at = measure.apply(photograph.measures());

@@ -15,7 +15,10 @@ public record PixelRect(int x, int y, int width, int height) {
     int left = x + (int) Math.round(width * fromX);
     int top = y + (int) Math.round(height * fromY);
     return new PixelRect(
-        left, top, x + (int) Math.round(width * toX) - left, y + (int) Math.round(height * toY) - top);
+        left,
+        top,
+        x + (int) Math.round(width * toX) - left,
+        y + (int) Math.round(height * toY) - top);
   }
 
   /** The largest box of a shape in its middle. */

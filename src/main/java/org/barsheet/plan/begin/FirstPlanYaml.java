@@ -109,7 +109,8 @@ final class FirstPlanYaml {
     } else {
       line("    notes: " + YamlText.of(motif.notes()));
     }
-    line("    # accent: first               # the note that a reveal lands on: first, last, note 3");
+    line(
+        "    # accent: first               # the note that a reveal lands on: first, last, note 3");
   }
 
   private static String remark(String remark) {

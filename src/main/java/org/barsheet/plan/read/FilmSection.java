@@ -111,7 +111,8 @@ final class FilmSection {
         section.read(
             "first-frame", hourOne, text -> rate.isEmpty() ? hourOne : Timecode.parse(known, text)),
         section.read("music-starts", Seconds.ZERO, text -> Measures.time(text, known, false)),
-        section.read("music-from", Film.MusicFrom.START_OF_FILE, WordChoice.of(Film.MusicFrom.values())),
+        section.read(
+            "music-from", Film.MusicFrom.START_OF_FILE, WordChoice.of(Film.MusicFrom.values())),
         section.read("shown", 2, WordChoice.SHOWN),
         section.read("lead", 0, text -> Measures.frames(text, true)),
         section.read("closed-hold", CLOSED_HOLD, text -> Measures.frames(text, false)),

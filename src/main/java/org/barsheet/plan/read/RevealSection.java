@@ -106,7 +106,10 @@ final class RevealSection {
       if (isFree && section.has(key)) {
         section.problem(
             key,
-            "opening " + opening + " has a value for each photograph, which leaves no room for " + key,
+            "opening "
+                + opening
+                + " has a value for each photograph, which leaves no room for "
+                + key,
             "delete it, or change the values");
       }
     }

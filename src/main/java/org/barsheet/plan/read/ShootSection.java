@@ -40,7 +40,8 @@ final class ShootSection {
 
   private static Shoot rates(PlanSection section) {
     return new Shoot(
-        section.need("photographs-per-hour", 1.0, "say how many photographs you take", Measures::positive),
+        section.need(
+            "photographs-per-hour", 1.0, "say how many photographs you take", Measures::positive),
         section.need("minutes-per-setup", 0.0, "say how long you set up", Measures::number),
         section.read("starts", ShootSection::day),
         section.read("hours-per-day", ShootSection::hours));

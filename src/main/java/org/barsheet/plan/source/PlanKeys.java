@@ -26,7 +26,10 @@ public final class PlanKeys {
           key("frame-rate", "Frames per second; 29.97df and 59.94df count drop-frame.", "24"),
           key("first-frame", "Timecode of the film's first frame.", "01:00:00:00"),
           key("music-starts", "From the first frame to the music's start.", "0 s"),
-          key("music-from", "What counts as that start: start of file or first note.", "start of file"),
+          key(
+              "music-from",
+              "What counts as that start: start of file or first note.",
+              "start of file"),
           key("shown", "How long a photograph is shown: on ones, on twos …", "on twos"),
           key("lead", "Frames a reveal goes before its accent; less than 0: after.", "0 f"),
           key("closed-hold", "Frames the closed photograph holds before a movement.", "12 f"),
@@ -187,7 +190,10 @@ public final class PlanKeys {
               "What the accent frame shows: fully open, half open, first gap.",
               "fully open"),
           key("lands-on", "The moment it lands on: accent, notes or a place.", "accent"),
-          key("cycle", "Photographs repeated once it has landed: 25-30, 25-30 to and fro.", "25-30"),
+          key(
+              "cycle",
+              "Photographs repeated once it has landed: 25-30, 25-30 to and fro.",
+              "25-30"),
           key("photographed", "yes where its photographs are taken and must not change.", "no"));
 
   public static final List<PlanKey> APPEARS =

@@ -27,8 +27,8 @@ final class ExposureLooks {
   private ExposureLooks() {}
 
   /**
-   * The line down a hold. Its letters are as high as the row, so that the lines of neighboring
-   * rows meet.
+   * The line down a hold. Its letters are as high as the row, so that the lines of neighboring rows
+   * meet.
    */
   static Look hold(Ground ground) {
     return holdLine(ground.look(LETTERS));

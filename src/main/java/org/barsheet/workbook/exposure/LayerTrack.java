@@ -10,8 +10,8 @@ import org.barsheet.timing.Shot;
 import org.barsheet.workbook.pen.FilmIndex;
 
 /**
- * One layer of one shot: its photographs in order, without gaps or repeats. Where reveals follow one
- * another on a layer, each gives way to the next on the next one's first gap.
+ * One layer of one shot: its photographs in order, without gaps or repeats. Where reveals follow
+ * one another on a layer, each gives way to the next on the next one's first gap.
  */
 final class LayerTrack {
 

@@ -52,7 +52,10 @@ final class ShotHeading {
   double nameHeight(Columns widths) {
     double height =
         lineHeight(
-            name(), NAME, widths.points(ExposureColumns.TIMECODE, columns.photograph(0)), NAME_POINTS);
+            name(),
+            NAME,
+            widths.points(ExposureColumns.TIMECODE, columns.photograph(0)),
+            NAME_POINTS);
     for (int layer = 0; layer < tracks.size(); layer++) {
       double room = widths.points(columns.photograph(layer), columns.photograph(layer) + 2);
       height = Math.max(height, lineHeight(openings(layer), OPENINGS, room, NAME_POINTS));
@@ -83,7 +86,8 @@ final class ShotHeading {
     pen.link(0, SheetPlaces.ofShot(shot));
     pen.joined(ExposureColumns.TIMECODE, columns.photograph(0) - 1, name(), NAME);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      pen.joined(columns.photograph(layer), columns.photograph(layer) + 1, openings(layer), OPENINGS);
+      pen.joined(
+          columns.photograph(layer), columns.photograph(layer) + 1, openings(layer), OPENINGS);
     }
     pen.rowName(columns.rowName(), rowName("heading"));
   }
@@ -99,7 +103,8 @@ final class ShotHeading {
     pen.blanks(0, columns.panel(), ExposureLooks.DETAILS);
     pen.joined(0, columns.photograph(0) - 1, details(), DETAILS);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      pen.joined(columns.photograph(layer), columns.photograph(layer) + 1, movement(layer), DETAILS);
+      pen.joined(
+          columns.photograph(layer), columns.photograph(layer) + 1, movement(layer), DETAILS);
     }
     pen.rowName(columns.rowName(), rowName("details"));
   }

@@ -2,8 +2,8 @@ package org.barsheet.workbook.pen;
 
 /**
  * The colors of the sheets. Lamp, quay, tide and rust are Okabe and Ito's colors, told apart with
- * any color vision (jfly.uni-koeln.de/color); black text stands on all of them but quay. None
- * means anything alone: a sign or a word always stands beside it.
+ * any color vision (jfly.uni-koeln.de/color); black text stands on all of them but quay. None means
+ * anything alone: a sign or a word always stands beside it.
  */
 public enum Ink {
   /** Text and heavy lines. */

@@ -77,7 +77,10 @@ public final class SheetWords {
             .squeeze()
             .map(squeeze -> squeezed(reveal, squeeze))
             .orElseGet(
-                () -> count(reveal.photographs(), "photograph") + " " + shown(reveal.framesPerPhotograph()));
+                () ->
+                    count(reveal.photographs(), "photograph")
+                        + " "
+                        + shown(reveal.framesPerPhotograph()));
   }
 
   /** {@code 48 photographs on ones instead of twos}, {@code 21 of 30 photographs, on ones}. */

@@ -42,7 +42,8 @@ final class Openings {
   private void frame(Flap flap) {
     double rim = 0.12;
     paper.cut(
-        box(flap.left - rim, flap.top - rim, flap.width + 2 * rim, flap.height + 2 * rim), Ink.PAPER);
+        box(flap.left - rim, flap.top - rim, flap.width + 2 * rim, flap.height + 2 * rim),
+        Ink.PAPER);
   }
 
   private void hole(Flap flap) {

@@ -35,7 +35,8 @@ class GaugeTest {
   private static final Support THREAD =
       new Support("thread", Optional.empty(), Optional.of(200.0), "thread from 200 mm above");
 
-  private static Movement movement(Opening.Motion motion, double squares, Slow slow, int photographs) {
+  private static Movement movement(
+      Opening.Motion motion, double squares, Slow slow, int photographs) {
     Artwork artwork =
         new Artwork(
             10, 24, 13.5, List.of(), 0, List.of(new Artwork.Model("small-lamp", 4, "green", "")));

@@ -54,7 +54,9 @@ class ShootingCardsTest {
     List<String> wanted = new ArrayList<>();
     for (Setup setup : DEMO.shooting().setups()) {
       for (Setup.Run run : setup.runs()) {
-        run.movement().photographs().forEach(photograph -> wanted.add(photograph.photograph().name()));
+        run.movement()
+            .photographs()
+            .forEach(photograph -> wanted.add(photograph.photograph().name()));
       }
     }
     DEMO.shooting().atRest().forEach(plate -> wanted.add(plate.name()));
@@ -101,8 +103,10 @@ class ShootingCardsTest {
       for (MovedPhotograph photograph : lamp.photographs()) {
         if (photograph.photograph().name().equals(row.getAttribute("id"))) {
           List<String> cells = cells(row);
-          assertThat(new BigDecimal(cells.get(2))).isEqualByComparingTo(photograph.measures().set());
-          assertThat(cells.get(4)).isEqualTo(photograph.measures().height().orElseThrow().toString());
+          assertThat(new BigDecimal(cells.get(2)))
+              .isEqualByComparingTo(photograph.measures().set());
+          assertThat(cells.get(4))
+              .isEqualTo(photograph.measures().height().orElseThrow().toString());
           assertThat(cells.get(5)).isEqualTo(photograph.measures().pull().orElseThrow().toString());
         }
       }
