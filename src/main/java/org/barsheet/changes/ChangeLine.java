@@ -18,6 +18,7 @@ public record ChangeLine(
 
   /** What moved. */
   public enum Kind {
+    PLAN,
     BARS,
     CUE,
     PANEL,

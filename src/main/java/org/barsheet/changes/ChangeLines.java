@@ -21,6 +21,19 @@ final class ChangeLines {
 
   static List<ChangeLine> of(Changes changes) {
     List<ChangeLine> lines = new ArrayList<>();
+    changes
+        .otherMusic()
+        .findings()
+        .forEach(
+            found ->
+                lines.add(
+                    new ChangeLine(
+                        Kind.PLAN,
+                        found.panel(),
+                        "",
+                        found.sentence(),
+                        OptionalLong.empty(),
+                        found.remedy())));
     changes.bars().stream()
         .filter(shift -> shift.frames() != 0)
         .forEach(shift -> lines.add(bars(shift)));

@@ -6,11 +6,13 @@ import java.util.stream.Stream;
 import org.barsheet.changes.PhotographChange.Use;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.revision.Revision;
+import org.barsheet.timing.Finding;
 import org.barsheet.timing.PanelChange;
 
 /**
  * What moved between two runs, and which photographs still serve.
  *
+ * @param otherMusic what stands on other music than the same words meant before
  * @param rates the two frame rates where they differ: then no frame can be compared
  * @param bars runs of bars by how much later they begin; none where the rates differ
  * @param cues returns and marks that are new, gone, elsewhere or numbered anew
@@ -18,6 +20,7 @@ import org.barsheet.timing.PanelChange;
  * @param photographs every photograph of both runs
  */
 public record Changes(
+    OtherMusic otherMusic,
     Optional<RateChange> rates,
     List<BarShift> bars,
     List<CueChange> cues,
@@ -43,8 +46,10 @@ public record Changes(
   public static Changes between(LaidFilm before, LaidFilm now) {
     Optional<Revision> revision =
         before.music().flatMap(was -> now.music().map(is -> Revision.between(was, is)));
+    OtherMusic otherMusic = OtherMusic.between(before, now);
     boolean sameRate = before.rate().equals(now.rate());
     return new Changes(
+        otherMusic,
         sameRate ? Optional.empty() : Optional.of(new RateChange(before.rate(), now.rate())),
         sameRate ? BarShift.between(before.bars(), now.bars(), revision) : List.of(),
         CuePairing.all(before.cues(), now.cues(), revision).stream()
@@ -56,7 +61,8 @@ public record Changes(
 
   /** Whether everything lies and serves as it did. */
   public boolean isNone() {
-    return rates.isEmpty()
+    return otherMusic.findings().isEmpty()
+        && rates.isEmpty()
         && bars.stream().allMatch(shift -> shift.frames() == 0)
         && cues.isEmpty()
         && panels.isEmpty()
@@ -70,16 +76,22 @@ public record Changes(
 
   /** The changes in sentences without closing full stops, the largest first. */
   public List<String> sentences() {
-    return Stream.of(ofRate(), BarShift.sentences(bars), ofCues(), PanelChange.sentences(panels))
+    return Stream.of(
+            ofMusic(), ofRate(), BarShift.sentences(bars), ofCues(), PanelChange.sentences(panels))
         .flatMap(List::stream)
         .toList();
   }
 
   /** The same sentences with panels before bars and cues, for whoever reads the first of many. */
   public List<String> panelsFirst() {
-    return Stream.of(ofRate(), PanelChange.sentences(panels), BarShift.sentences(bars), ofCues())
+    return Stream.of(
+            ofMusic(), ofRate(), PanelChange.sentences(panels), BarShift.sentences(bars), ofCues())
         .flatMap(List::stream)
         .toList();
+  }
+
+  private List<String> ofMusic() {
+    return otherMusic.findings().stream().map(Finding::inFull).toList();
   }
 
   private List<String> ofRate() {

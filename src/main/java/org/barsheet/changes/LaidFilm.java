@@ -28,6 +28,9 @@ import org.barsheet.timing.LaidPanel;
  * @param bars in order
  * @param cues in order of time
  * @param shots in story order
+ * @param asks every place the plan asked for
+ * @param appearances of performers, in order of shot
+ * @param meant the music that places meant which were not yet put right for the music of this run
  */
 public record LaidFilm(
     String title,
@@ -38,13 +41,53 @@ public record LaidFilm(
     Optional<ScoreNotes> music,
     List<LaidBar> bars,
     List<LaidCue> cues,
-    List<LaidShot> shots) {
+    List<LaidShot> shots,
+    List<LaidAsk> asks,
+    List<LaidAppearance> appearances,
+    List<LaidMusic> meant) {
 
   public LaidFilm {
     inputs = List.copyOf(inputs);
     bars = List.copyOf(bars);
     cues = List.copyOf(cues);
     shots = List.copyOf(shots);
+    asks = List.copyOf(asks);
+    appearances = List.copyOf(appearances);
+    meant = List.copyOf(meant);
+  }
+
+  /** The score it was made from, which stands behind the plan. */
+  Optional<LaidInput> score() {
+    return inputs.size() > 1 ? Optional.of(inputs.get(1)) : Optional.empty();
+  }
+
+  /** Its music, and what its plan asked of it. */
+  public LaidMusic heard() {
+    Map<String, List<String>> called = new LinkedHashMap<>();
+    for (LaidAppearance seen : appearances) {
+      List<String> there = called.computeIfAbsent(seen.panel(), panel -> new ArrayList<>());
+      if (!there.contains(seen.performer())) {
+        there.add(seen.performer());
+      }
+    }
+    return new LaidMusic(music, cues, asks, called);
+  }
+
+  /**
+   * Every place the plan asked for with the music it meant: that of this run, or that of the
+   * earlier one where the plan was not yet put right.
+   */
+  public List<LaidMusic> standpoints() {
+    List<LaidMusic> all = new ArrayList<>(meant);
+    List<LaidAsk> own =
+        asks.stream()
+            .filter(
+                ask ->
+                    meant.stream().flatMap(music -> music.asks().stream()).noneMatch(ask::isSame))
+            .toList();
+    LaidMusic heard = heard();
+    all.add(new LaidMusic(heard.notes(), heard.cues(), own, heard.called()));
+    return List.copyOf(all);
   }
 
   /** What a later run may not move: the frames of every shot and of every reveal. */
@@ -157,6 +200,16 @@ public record LaidFilm(
       return kind.equals("occurrence");
     }
   }
+
+  /**
+   * A performer seen in an opening.
+   *
+   * @param performer who
+   * @param opening where
+   * @param panel name of the panel
+   * @param frames film frames
+   */
+  public record LaidAppearance(String performer, String opening, String panel, FrameSpan frames) {}
 
   /**
    * A shot.

@@ -18,6 +18,7 @@ import org.barsheet.received.ClipVerdict;
 import org.barsheet.received.ReceivedClip;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.timing.Finding;
+import org.barsheet.timing.Findings;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
@@ -125,7 +126,7 @@ public record FilmSheet(
         appearances,
         clips,
         notes,
-        findings,
+        Findings.of(since.otherMusic().findings(), findings),
         Optional.of(since));
   }
 

@@ -2,26 +2,39 @@ package org.barsheet.film;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import org.barsheet.changes.LaidAsk;
 import org.barsheet.changes.LaidFilm;
+import org.barsheet.changes.LaidFilm.LaidAppearance;
 import org.barsheet.changes.LaidFilm.LaidBar;
 import org.barsheet.changes.LaidFilm.LaidCue;
 import org.barsheet.changes.LaidFilm.LaidExposure;
 import org.barsheet.changes.LaidFilm.LaidInput;
 import org.barsheet.changes.LaidFilm.LaidReveal;
 import org.barsheet.changes.LaidFilm.LaidShot;
+import org.barsheet.changes.LaidMusic;
+import org.barsheet.changes.PlanAsks;
 import org.barsheet.cues.Cue;
+import org.barsheet.cues.Cues;
 import org.barsheet.cues.FilmBar;
+import org.barsheet.cues.FilmClock;
+import org.barsheet.cues.MusicRuler;
+import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.PlannedReveal;
+import org.barsheet.motif.Occurrence;
+import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
 import org.barsheet.revision.ScoreNotes;
 import org.barsheet.timing.Shot;
+import org.barsheet.timing.TimingSheet;
 
-/** Takes from a film sheet what later runs are compared with. */
-final class LaidDown {
+/** Takes from a film what later runs are compared with. */
+public final class LaidDown {
 
   /** Decimals of a beat and of a share of a movement. */
   private static final int DECIMALS = 6;
@@ -39,7 +52,40 @@ final class LaidDown {
         Optional.of(ScoreNotes.of(sheet.timing().music())),
         sheet.timing().bars().stream().map(LaidDown::bar).toList(),
         sheet.timing().cues().stream().map(cue -> cue(cue, sheet.timing().music())).toList(),
-        sheet.timing().shots().stream().map(shot -> shot(sheet, shot)).toList());
+        sheet.timing().shots().stream().map(shot -> shot(sheet, shot)).toList(),
+        asks(sheet.timing()),
+        sheet.appearances().stream().map(seen -> appearance(sheet, seen)).toList(),
+        sheet.changes().map(changes -> changes.otherMusic().unresolved()).orElse(List.of()));
+  }
+
+  /**
+   * What a plan means by its places in this music, even where its panels cannot stand together.
+   *
+   * @param returns every return of the plan's motifs
+   */
+  public static LaidMusic music(Plan plan, Music music, List<Occurrence> returns) {
+    MusicRuler ruler = new MusicRuler(music, FilmClock.of(plan.film(), music));
+    List<LaidCue> cues =
+        new Cues(music, ruler, returns)
+            .with(List.of()).stream().map(cue -> cue(cue, music)).toList();
+    return new LaidMusic(
+        Optional.of(ScoreNotes.of(music)),
+        cues,
+        PlanAsks.of(plan, music, returns, Map.of()),
+        Map.of());
+  }
+
+  private static List<LaidAsk> asks(TimingSheet timing) {
+    List<Occurrence> returns =
+        timing.cues().stream().flatMap(cue -> cue.occurrence().stream()).toList();
+    Map<String, Cue> got = new LinkedHashMap<>();
+    timing.shots().forEach(shot -> got.put(shot.panel().name(), shot.cue()));
+    return PlanAsks.of(timing.plan(), timing.music(), returns, got);
+  }
+
+  private static LaidAppearance appearance(FilmSheet sheet, Appearance seen) {
+    String panel = sheet.timing().shots().get(seen.shot()).panel().name();
+    return new LaidAppearance(seen.performer().name(), seen.opening().name(), panel, seen.frames());
   }
 
   private static LaidBar bar(FilmBar bar) {

@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.barsheet.changes.LaidFilm;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBar;
@@ -89,6 +90,9 @@ public final class TimingJson {
     array("appearances", sheet.appearances(), this::appearance);
     shooting(sheet.shooting());
     array("findings", sheet.findings(), this::finding);
+    LaidFilm laid = sheet.laidDown();
+    array("asked", laid.asks(), ask -> AskJson.write(json, ask));
+    array("meant", laid.meant(), music -> MeantJson.write(json, music));
     json.endObject();
     json.flush();
   }

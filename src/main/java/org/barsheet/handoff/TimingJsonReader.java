@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.barsheet.changes.LaidFilm;
+import org.barsheet.changes.LaidFilm.LaidAppearance;
 import org.barsheet.changes.LaidFilm.LaidBar;
 import org.barsheet.changes.LaidFilm.LaidCue;
 import org.barsheet.changes.LaidFilm.LaidExposure;
@@ -55,7 +56,10 @@ public final class TimingJsonReader {
         root.find("music").map(NotesJson::read),
         root.get("bars").each(TimingJsonReader::bar),
         root.get("cues").each(TimingJsonReader::cue),
-        root.get("shots").each(TimingJsonReader::shot));
+        root.get("shots").each(TimingJsonReader::shot),
+        root.find("asked").map(asked -> asked.each(AskJson::read)).orElse(List.of()),
+        root.get("appearances").each(TimingJsonReader::appearance),
+        root.find("meant").map(meant -> meant.each(MeantJson::read)).orElse(List.of()));
   }
 
   private static JsonPlace parse(Path path) {
@@ -120,7 +124,7 @@ public final class TimingJsonReader {
     return new LaidBar(bar.get("number").small(), bar.get("startFrame").whole());
   }
 
-  private static LaidCue cue(JsonPlace cue) {
+  static LaidCue cue(JsonPlace cue) {
     return new LaidCue(
         cue.get("id").text(),
         cue.get("kind").text(),
@@ -164,6 +168,15 @@ public final class TimingJsonReader {
         shot.get("endFrameExclusive")
             .frames(shot.get("startFrame").whole(), shot.get("endFrameExclusive").whole()),
         reveals);
+  }
+
+  private static LaidAppearance appearance(JsonPlace seen) {
+    long start = seen.get("startFrame").whole();
+    return new LaidAppearance(
+        seen.get("performer").text(),
+        seen.get("opening").text(),
+        seen.get("panel").text(),
+        seen.get("endFrameExclusive").frames(start, seen.get("endFrameExclusive").whole()));
   }
 
   private static LaidReveal reveal(JsonPlace reveal) {

@@ -15,6 +15,7 @@ import org.barsheet.cues.Places;
 import org.barsheet.exposure.FileNames;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.film.LaidDown;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
@@ -204,11 +205,21 @@ public final class Production {
     Music music = music(plan);
     progress.step("finding motifs and placing panels");
     List<Occurrence> returns = MotifSearch.of(plan, music).occurrences();
-    TimingSheet timing = TimingPlanner.plan(plan, music, returns, earlier.kept(plan));
+    TimingSheet timing = placed(plan, music, returns, earlier);
     progress.step("spreading reveals over their frames");
     FilmSheet film = FilmPlanner.complete(timing, InputFiles.of(plan), clips);
     FilmSheet noted = ViewerNotes.addedTo(film, asked.text().file(), folder);
     return earlier.film().map(noted::since).orElse(noted);
+  }
+
+  /** Panels on frames; where that cannot be, what stands on other music is told first. */
+  private static TimingSheet placed(
+      Plan plan, Music music, List<Occurrence> returns, EarlierSheets earlier) {
+    try {
+      return TimingPlanner.plan(plan, music, returns, earlier.kept(plan));
+    } catch (InputException refused) {
+      throw earlier.toldBeside(refused, plan, LaidDown.music(plan, music, returns));
+    }
   }
 
   /**

@@ -99,6 +99,23 @@ public final class Revision {
     return map(ofUnits(quarters.multiply(ScoreNotes.UNITS)), time -> time.divide(ScoreNotes.UNITS));
   }
 
+  /**
+   * When a moment of now was before, where that is sure.
+   *
+   * @param quarters quarter notes from tick 0 of the score now
+   */
+  public Optional<BigFraction> previously(BigFraction quarters) {
+    BigFraction time = quarters.multiply(ScoreNotes.UNITS);
+    int is = now.barAt(time);
+    for (int was = 0; was < before.bars().size(); was++) {
+      if (ofBar(was).sure().equals(Optional.of(is))) {
+        BigFraction into = time.subtract(now.bars().get(is).start());
+        return Optional.of(into.add(before.bars().get(was).start()).divide(ScoreNotes.UNITS));
+      }
+    }
+    return Optional.empty();
+  }
+
   /** What became of each return, in the order given; each return of now is that of one at most. */
   public List<Fate<HeldReturn>> ofReturns(List<HeldReturn> was, List<HeldReturn> is) {
     return new ReturnPairing(this, was, is).fates();

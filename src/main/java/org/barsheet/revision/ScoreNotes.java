@@ -118,6 +118,15 @@ public record ScoreNotes(List<HeldBar> bars, List<HeldPart> parts) {
     return Optional.empty();
   }
 
+  /**
+   * Where a moment lies in bars and beats; between two beats in proportion.
+   *
+   * @param quarters quarter notes from tick 0
+   */
+  public BarBeat placeAt(BigFraction quarters) {
+    return locate(quarters.multiply(UNITS));
+  }
+
   /** Where a time lies in bars and beats; between two beats in proportion. */
   BarBeat locate(BigFraction units) {
     HeldBar bar = bars.get(barAt(units));

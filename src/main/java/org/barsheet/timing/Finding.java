@@ -22,6 +22,11 @@ public record Finding(
     String sentence,
     String remedy) {
 
+  /** The sentence after the panel it is about: {@code panel 6 asks for glimmer 3: …}. */
+  public String inFull() {
+    return (panel.isEmpty() ? "" : "panel " + panel + " ") + sentence;
+  }
+
   /** How bad, mildest first. */
   public enum Severity {
     REMARK,

@@ -55,6 +55,14 @@ public final class Findings {
     found.add(new Finding(severity, concerns, "", place, OptionalLong.empty(), sentence, remedy));
   }
 
+  /** More findings together with those there are, worst first. */
+  public static List<Finding> of(List<Finding> more, List<Finding> there) {
+    Findings all = new Findings();
+    all.addAll(more);
+    all.addAll(there);
+    return all.worstFirst();
+  }
+
   public void add(Finding finding) {
     found.add(finding);
   }

@@ -209,7 +209,10 @@ class ChangesTest {
             before.music(),
             bars(0, 50),
             before.cues(),
-            before.shots());
+            before.shots(),
+            List.of(),
+            List.of(),
+            List.of());
     Changes changes = Changes.between(before, now);
     assertThat(changes.sentences())
         .containsExactly("the film runs at 25 fps and ran at 24: every frame number is new");
@@ -284,7 +287,10 @@ class ChangesTest {
         music,
         silent.bars(),
         silent.cues(),
-        silent.shots());
+        silent.shots(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   private static LaidShot lampShot(long start, int photographs) {
@@ -315,6 +321,9 @@ class ChangesTest {
         Optional.empty(),
         bars,
         cues,
-        shots);
+        shots,
+        List.of(),
+        List.of(),
+        List.of());
   }
 }
