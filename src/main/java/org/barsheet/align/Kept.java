@@ -11,7 +11,7 @@ import org.barsheet.plan.Reveal;
  * What an earlier sheet laid down that must not move any more.
  *
  * @param shots frames of shots, by panel name: a locked panel keeps its own
- * @param reveals of panels: a photographed one keeps its frames
+ * @param reveals of panels: a photographed one, or one in a locked panel, keeps its frames
  */
 public record Kept(Map<String, FrameSpan> shots, List<Run> reveals) {
 
@@ -38,11 +38,15 @@ public record Kept(Map<String, FrameSpan> shots, List<Run> reveals) {
     return panel.locked() ? Optional.ofNullable(shots.get(panel.name())) : Optional.empty();
   }
 
-  /** The frames a reveal must keep; more than one where its opening moves again in its panel. */
-  public List<Run> runsOf(String panel, Reveal reveal) {
-    return reveal.photographed()
+  /**
+   * The frames a reveal must keep if it is photographed or its panel locked; more than one where
+   * its opening moves again in its panel.
+   */
+  public List<Run> runsOf(Panel panel, Reveal reveal) {
+    return reveal.photographed() || panel.locked()
         ? reveals.stream()
-            .filter(run -> run.panel().equals(panel) && run.opening().equals(reveal.opening()))
+            .filter(
+                run -> run.panel().equals(panel.name()) && run.opening().equals(reveal.opening()))
             .toList()
         : List.of();
   }

@@ -33,7 +33,7 @@ final class LandingPlaces {
       checkNotes(reveal, input.places());
       ownPlaces.add(ownPlace(reveal, panelBefore, input.places()));
       ways.add(PhotographRun.waysToShow(reveal));
-      runs.add(input.kept().runsOf(panel.name(), reveal));
+      runs.add(input.kept().runsOf(panel, reveal));
     }
   }
 
@@ -128,17 +128,20 @@ final class LandingPlaces {
     return ownPlace.orElse(cue.accentAt());
   }
 
-  /** Whether some reveal is photographed and the earlier sheet says on which frames. */
+  /** Whether some reveal is photographed or locked and the earlier sheet says on which frames. */
   boolean anyKept() {
     return runs.stream().anyMatch(kept -> !kept.isEmpty());
   }
 
-  /** Whether every photographed reveal keeps its frames in rooms, given in the plan's order. */
+  /**
+   * Whether every photographed or locked reveal keeps its frames in rooms, given in the plan's
+   * order.
+   */
   boolean keeps(List<RevealRoom> rooms) {
     return !anyKept() || firstMoved(rooms).isEmpty();
   }
 
-  /** The first photographed reveal that would not keep its frames. */
+  /** The first photographed or locked reveal that would not keep its frames. */
   Optional<RevealRoom> firstMoved(List<RevealRoom> rooms) {
     return IntStream.range(0, rooms.size())
         .filter(i -> !runs.get(i).isEmpty() && !rooms.get(i).keeps(runs.get(i)))

@@ -99,30 +99,32 @@ public final class PanelAligner {
   }
 
   private void refuseMovedReveal(Panel panel, RevealRoom room) {
-    Kept.Run run = input.kept().runsOf(panel.name(), room.reveal()).get(0);
-    String opening = room.reveal().opening();
+    Kept.Run run = input.kept().runsOf(panel, room.reveal()).get(0);
+    String held = room.reveal().photographed() ? "photographed" : "locked";
+    boolean elsewhere = run.landsFrame() != room.landsFrame();
     String sentence =
-        run.landsFrame() == room.landsFrame()
-            ? opening + " in panel " + panel.name() + " was photographed with other timing"
-            : opening
-                + " in panel "
-                + panel.name()
-                + " was photographed to land on frame "
-                + run.landsFrame()
-                + ", and would land on frame "
-                + room.landsFrame()
-                + " now";
+        room.reveal().opening()
+            + " in panel "
+            + panel.name()
+            + (elsewhere
+                ? " was "
+                    + held
+                    + " to land on frame "
+                    + run.landsFrame()
+                    + ", and would land on frame "
+                    + room.landsFrame()
+                    + " now"
+                : " was " + held + " with other timing");
+    String freed =
+        room.reveal().photographed()
+            ? "take its photographs again (photographed: no)"
+            : "unlock panel " + panel.name() + " (locked: no)";
     String remedy =
-        "take its photographs again (photographed: no), or put the panel where it lands on "
-            + input.ruler().locateFrame(run.landsFrame() + input.film().lead());
-    input
-        .places()
-        .refuse(
-            room.reveal().where(),
-            sentence,
-            run.landsFrame() == room.landsFrame()
-                ? "take its photographs again (photographed: no), or ask for them as they were"
-                : remedy);
+        elsewhere
+            ? "put the panel where it lands on "
+                + input.ruler().locateFrame(run.landsFrame() + input.film().lead())
+            : "ask for them as they were";
+    input.places().refuse(room.reveal().where(), sentence, freed + ", or " + remedy);
   }
 
   private String lastBar() {

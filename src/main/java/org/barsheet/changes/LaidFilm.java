@@ -209,7 +209,15 @@ public record LaidFilm(
    * @param panel name of the panel
    * @param frames film frames
    */
-  public record LaidAppearance(String performer, String opening, String panel, FrameSpan frames) {}
+  public record LaidAppearance(String performer, String opening, String panel, FrameSpan frames) {
+
+    /** Whether it is of the same performer in the same opening of the same panel. */
+    boolean isOf(LaidAppearance other) {
+      return performer.equals(other.performer)
+          && opening.equals(other.opening)
+          && panel.equals(other.panel);
+    }
+  }
 
   /**
    * A shot.

@@ -5,12 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.align.Kept;
+import org.barsheet.changes.HeldPanels;
 import org.barsheet.changes.LaidFilm;
 import org.barsheet.changes.LaidMusic;
 import org.barsheet.changes.OtherMusic;
+import org.barsheet.film.FilmSheet;
+import org.barsheet.film.LaidDown;
 import org.barsheet.handoff.TimingJsonReader;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.motif.Occurrence;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal;
 import org.barsheet.production.publish.LastSheets;
@@ -20,19 +24,20 @@ import org.barsheet.timing.Finding;
  * The film as an earlier run left it in a folder, read once, so that all that is taken from it is
  * of one film.
  *
+ * @param folder where it lies
  * @param film where there is one that can be read
  * @param damage why it cannot be read, where it cannot
  */
-record EarlierSheets(Optional<LaidFilm> film, Optional<InputException> damage) {
+record EarlierSheets(Path folder, Optional<LaidFilm> film, Optional<InputException> damage) {
 
   static final String TIMING = "timing.json";
 
   static EarlierSheets in(Path folder) {
     try {
       return new EarlierSheets(
-          LastSheets.read(folder, TIMING, TimingJsonReader::read), Optional.empty());
+          folder, LastSheets.read(folder, TIMING, TimingJsonReader::read), Optional.empty());
     } catch (InputException damaged) {
-      return new EarlierSheets(Optional.empty(), Optional.of(damaged));
+      return new EarlierSheets(folder, Optional.empty(), Optional.of(damaged));
     }
   }
 
@@ -51,6 +56,20 @@ record EarlierSheets(Optional<LaidFilm> film, Optional<InputException> damage) {
     return new InputException(problems);
   }
 
+  /**
+   * Refuses a film in which something inside a locked panel is shown otherwise than before.
+   *
+   * @param returns every return of the plan's motifs
+   */
+  void requireHeld(FilmSheet now, List<Occurrence> returns) {
+    List<Problem> moved =
+        film.map(before -> HeldPanels.moved(before, now.laidDown(), now.plan())).orElse(List.of());
+    if (!moved.isEmpty()) {
+      LaidMusic music = LaidDown.music(now.plan(), now.timing().music(), returns);
+      throw toldBeside(new InputException(moved), now.plan(), music);
+    }
+  }
+
   private static String position(Plan plan, Finding found) {
     return plan.panels().stream()
         .filter(panel -> panel.name().equals(found.panel()))
@@ -62,7 +81,8 @@ record EarlierSheets(Optional<LaidFilm> film, Optional<InputException> damage) {
   /**
    * What locked panels and photographed reveals keep of it.
    *
-   * @throws InputException if something is to be kept and the film cannot be read
+   * @throws InputException if something is to be kept and the film cannot be read, or lies in
+   *     another folder beside this one
    */
   Kept kept(Plan plan) {
     boolean keeps =
@@ -76,6 +96,9 @@ record EarlierSheets(Optional<LaidFilm> film, Optional<InputException> damage) {
         damaged -> {
           throw damaged;
         });
+    if (film.isEmpty()) {
+      SheetsElsewhere.refuse(folder, plan);
+    }
     return film.map(LaidFilm::kept).orElse(Kept.NOTHING);
   }
 }

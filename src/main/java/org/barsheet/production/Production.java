@@ -209,6 +209,7 @@ public final class Production {
     progress.step("spreading reveals over their frames");
     FilmSheet film = FilmPlanner.complete(timing, InputFiles.of(plan), clips);
     FilmSheet noted = ViewerNotes.addedTo(film, asked.text().file(), folder);
+    earlier.requireHeld(noted, returns);
     return earlier.film().map(noted::since).orElse(noted);
   }
 

@@ -108,15 +108,17 @@ final class TimingFindings {
     }
     if (shot.panel().locked() && input.lockOf(shot.panel()).isEmpty()) {
       String sentence = "is locked, but no earlier sheet says on which frames";
-      findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, "");
+      String remedy = "make puts it where it lies now; give --out where its sheets are elsewhere";
+      findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }
     addMovedUnderLock(shot);
     for (Reveal reveal : shot.panel().reveals()) {
-      boolean known = !input.kept().runsOf(shot.panel().name(), reveal).isEmpty();
+      boolean known = !input.kept().runsOf(shot.panel(), reveal).isEmpty();
       if (reveal.photographed() && !known) {
         String sentence =
             reveal.opening() + " is photographed, but no earlier sheet says on which frames";
-        findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, "");
+        String remedy = "make puts it where it lies now; give --out where its sheets are elsewhere";
+        findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
       }
     }
     addFarFromAsked(shot);

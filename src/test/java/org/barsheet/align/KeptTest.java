@@ -108,4 +108,22 @@ class KeptTest {
     TimingSheet sheet = plan.time();
     assertThat(sheet.shots().get(1).frames()).isEqualTo(new FrameSpan(600, 800));
   }
+
+  @Test
+  void a_reveal_in_a_locked_panel_is_held_like_a_photographed_one() {
+    assertThat(told(plan(90, "glimmer 3", 20).locked(600, 800).laid(622, 660).panel("", "")))
+        .isEqualTo(
+            """
+            quay.yaml, reveals: lamp-1 in panel 2 was locked to land on frame 660, and would land \
+            on frame 704 now
+              unlock panel 2 (locked: no), or put the panel where it lands on bar 11 beat 2.25\
+            """);
+  }
+
+  @Test
+  void a_locked_panel_shows_its_reveal_as_it_was_though_there_is_room_for_more() {
+    TimingSheet kept =
+        plan(96, "glimmer 3", 20).locked(600, 800).laid(641, 660).panel("", "").time();
+    assertThat(kept.shots().get(1).reveals().get(0).way().framesPerPhotograph()).isEqualTo(1);
+  }
 }

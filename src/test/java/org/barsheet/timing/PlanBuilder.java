@@ -52,7 +52,7 @@ public final class PlanBuilder {
   private final List<Performer> performers = new ArrayList<>();
   private final List<Artwork.Model> models = new ArrayList<>();
   private final Map<String, FrameSpan> locks = new TreeMap<>();
-  private final List<Kept.Run> photographed = new ArrayList<>();
+  private final List<Kept.Run> laid = new ArrayList<>();
   private List<String> motifs = List.of("glimmer", "tide");
   private FrameRate rate = FrameRate.FPS_24;
   private Seconds musicStarts = Seconds.ZERO;
@@ -316,16 +316,22 @@ public final class PlanBuilder {
   }
 
   private Kept kept() {
-    return new Kept(locks, photographed);
+    return new Kept(locks, laid);
+  }
+
+  /** An earlier sheet laid the first reveal of the last panel on these frames. */
+  public PlanBuilder laid(long firstFrame, long landsFrame) {
+    Panel last = panels.get(panels.size() - 1);
+    String opening = last.reveals().get(0).opening();
+    laid.add(new Kept.Run(last.name(), opening, firstFrame, landsFrame));
+    return this;
   }
 
   /**
    * Marks the reveals of the last panel as photographed, the first on frames of an earlier sheet.
    */
   public PlanBuilder photographed(long firstFrame, long landsFrame) {
-    Panel last = panels.get(panels.size() - 1);
-    String opening = last.reveals().get(0).opening();
-    photographed.add(new Kept.Run(last.name(), opening, firstFrame, landsFrame));
+    laid(firstFrame, landsFrame);
     return with(
         p ->
             Panels.with(p, p.cue(), p.length(), p.reveals().stream().map(Reveals::taken).toList()));
