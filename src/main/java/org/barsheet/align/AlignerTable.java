@@ -17,6 +17,7 @@ public final class AlignerTable {
   private final long filmFrames;
   private final long[][] toEnd;
   private final long[][] fromStart;
+  private final long[] leastSofar;
 
   /** A table of every layout. */
   public AlignerTable(List<Stage> stages, long filmFrames) {
@@ -34,6 +35,7 @@ public final class AlignerTable {
     this.filmFrames = filmFrames;
     this.toEnd = new long[stages.size()][];
     this.fromStart = new long[stages.size()][];
+    this.leastSofar = new long[stages.size()];
     for (int p = stages.size() - 1; p >= 0; p--) {
       toEnd[p] = backward(p);
     }
@@ -79,6 +81,7 @@ public final class AlignerTable {
       boolean near = bestThrough(p - 1, i) <= dearest;
       sofar[i] = near ? sofar(p - 1, i) : Costs.IMPOSSIBLE;
     }
+    leastSofar[p - 1] = Arrays.stream(sofar).min().orElse(Costs.IMPOSSIBLE);
     NearestBest search = new NearestBest(new LowerHull(cuts(before), sofar));
     for (int j = 0; j < best.length; j++) {
       best[j] =
@@ -176,11 +179,29 @@ public final class AlignerTable {
   private int beforeOnBest(int q, int j) {
     Stage before = stages.get(q - 1);
     long wanted = fromStart[q][j];
-    int i = before.firstFrom(stages.get(q).cut(j) - before.mostFrames());
+    int i = firstBefore(q, j, wanted);
     while (sofar(q - 1, i) > wanted || sum(sofar(q - 1, i), step(q - 1, i, j)) != wanted) {
       i++;
     }
     return i;
+  }
+
+  /** No place before it costs so little with its length that the whole costs what is wanted. */
+  private int firstBefore(int q, int j, long wanted) {
+    Stage before = stages.get(q - 1);
+    long cut = stages.get(q).cut(j);
+    double most = (double) (wanted - leastSofar[q - 1]) + ROUNDING;
+    int low = before.firstFrom(cut - before.mostFrames());
+    int high = before.firstFrom(cut - (long) before.leastWanted());
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (before.leastLengthCost(cut - before.cut(middle)) > most) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   private long sofar(int p, int i) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.barsheet.cues.Cues;
 import org.barsheet.input.Prose;
 import org.barsheet.plan.Length;
@@ -12,9 +13,9 @@ import org.barsheet.plan.Length;
  * One thing that costs more in one layout than in another.
  *
  * @param more by how much, in millionths
- * @param sentence what it is, in words
+ * @param sentence what it is, in words: asked for where it is the main reason only
  */
-record CostItem(long more, String sentence) {
+record CostItem(long more, Supplier<String> sentence) {
 
   /** What makes another layout dearer than the best, by the largest single difference. */
   static Optional<String> mainReason(List<Stage> stages, int[] best, int[] other, long filmFrames) {
@@ -28,7 +29,7 @@ record CostItem(long more, String sentence) {
     return items.stream()
         .filter(item -> item.more() > 0)
         .max(Comparator.comparingLong(CostItem::more))
-        .map(CostItem::sentence);
+        .map(item -> item.sentence().get());
   }
 
   /** Where one panel's part of two layouts differs in cost. */
@@ -39,11 +40,11 @@ record CostItem(long more, String sentence) {
     long otherEnd = end(stages, p, other, filmFrames);
     List<CostItem> items = new ArrayList<>();
     long choice = stage.choiceCost(other[p]) - stage.choiceCost(best[p]);
-    items.add(new CostItem(choice, choice(stage, other[p])));
+    items.add(new CostItem(choice, () -> choice(stage, other[p])));
     long length = stage.lengthCost(other[p], otherEnd) - stage.lengthCost(best[p], bestEnd);
-    items.add(new CostItem(length, length(stage, best[p], other[p], bestEnd, otherEnd)));
+    items.add(new CostItem(length, () -> length(stage, best[p], other[p], bestEnd, otherEnd)));
     long squeeze = stage.squeezeCost(other[p], otherEnd) - stage.squeezeCost(best[p], bestEnd);
-    items.add(new CostItem(squeeze, name(stage) + "'s reveals squeezed"));
+    items.add(new CostItem(squeeze, () -> name(stage) + "'s reveals squeezed"));
     return items;
   }
 

@@ -129,6 +129,11 @@ public final class Stage {
     return costs.mostFrames();
   }
 
+  /** The least length a shot may like best, in frames. */
+  double leastWanted() {
+    return costs.leastWanted();
+  }
+
   /** What a shot of so many frames costs at least for its length, wherever it begins. */
   double leastLengthCost(long frames) {
     return costs.leastLengthCost(frames);
