@@ -1,10 +1,13 @@
 package org.barsheet.align;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
+import org.barsheet.plan.Panel;
+import org.barsheet.plan.Reveal;
 
 /**
  * One place a panel can take: the cue it sits on and the frame its shot begins on.
@@ -78,6 +81,19 @@ public record Candidate(
     return cues.equals(held)
         ? this
         : new Candidate(cue, cutAt, cut, anchor, rooms, cost, afterCut, kind, wantedCut, cues);
+  }
+
+  /** The same for a panel whose reveals need as much. */
+  Candidate of(Panel panel) {
+    if (rooms.isEmpty()) {
+      return this;
+    }
+    List<RevealRoom> own = new ArrayList<>();
+    for (Reveal reveal : panel.reveals()) {
+      own.add(rooms.get(own.size()).of(reveal));
+    }
+    return new Candidate(
+        cue, cutAt, cut, anchor, own, cost, afterCut, kind, wantedCut, held);
   }
 
   /**

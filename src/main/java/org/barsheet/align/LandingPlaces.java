@@ -60,6 +60,11 @@ final class LandingPlaces {
     return found.size() == 1 ? Optional.of(found.get(0).accentAt()) : Optional.empty();
   }
 
+  /** What the rooms of the reveals depend on, beside the panel's cue and cuts. */
+  List<Object> rules() {
+    return List.of(panel.reveals().stream().map(Reveal::landsOn).toList(), ways);
+  }
+
   /** Whether some reveal lands on the accent, or the notes, of the panel's cue. */
   boolean anyOnAccent() {
     return panel.reveals().stream().anyMatch(reveal -> !(reveal.landsOn() instanceof OnPlace));

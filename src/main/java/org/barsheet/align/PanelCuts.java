@@ -93,12 +93,12 @@ final class PanelCuts {
   /** Whether its places are the same as those of every panel that {@link #asksAs asks the same}. */
   boolean isPlain() {
     boolean fixed = lock.isPresent() || index == 0 || origins.hangsOnPanelBefore();
-    return !fixed && panel.reveals().isEmpty();
+    return !fixed && !landings.anyKept() && (panel.reveals().isEmpty() || !origins.isFree());
   }
 
   /** What the places of a plain panel depend on. */
   List<Object> asksAs() {
-    return List.of(panel.cue(), panel.cut());
+    return List.of(panel.cue(), panel.cut(), landings.rules());
   }
 
   /** Whether it has few places, whatever the panel before does. */

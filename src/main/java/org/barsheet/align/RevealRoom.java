@@ -53,6 +53,11 @@ public record RevealRoom(
     return new RevealRoom(reveal, accentFrame, landsFrame, Optional.empty(), ways);
   }
 
+  /** The same for another reveal that needs as much. */
+  RevealRoom of(Reveal other) {
+    return new RevealRoom(other, accentFrame, landsFrame, keys, ways);
+  }
+
   /** The same if it has to keep the frames of an earlier run, where it can; else unchanged. */
   RevealRoom keeping(List<Kept.Run> runs) {
     if (runs.isEmpty()) {

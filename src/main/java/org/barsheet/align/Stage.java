@@ -37,7 +37,7 @@ public final class Stage {
     boolean holds = shared.tellsApart(index);
     this.carried =
         holds
-            ? IntStream.range(0, size).mapToObj(i -> shared.carried(index, candidate(i))).toList()
+            ? IntStream.range(0, size).mapToObj(i -> shared.carried(index, place(i))).toList()
             : List.of();
     this.carriedUntil =
         carried.stream().mapToLong(cues -> shared.heldUntil(index + 1, cues)).toArray();
@@ -46,7 +46,7 @@ public final class Stage {
 
   private boolean anyHeld() {
     return IntStream.range(0, size)
-        .anyMatch(i -> !carried.get(i).isEmpty() || !candidate(i).held().isEmpty());
+        .anyMatch(i -> !carried.get(i).isEmpty() || !place(i).held().isEmpty());
   }
 
   public Panel panel() {
@@ -58,6 +58,10 @@ public final class Stage {
   }
 
   public Candidate candidate(int i) {
+    return place(i).of(panel);
+  }
+
+  private Candidate place(int i) {
     return costs.place(from + i);
   }
 
@@ -69,11 +73,11 @@ public final class Stage {
    * Whether a place can follow a place of the panel before: it may hang on it, not share its cue.
    */
   boolean canFollow(int i, Stage before, int j) {
-    if (costs.hangs() && !hangsOn(candidate(i), before.cut(j))) {
+    if (costs.hangs() && !hangsOn(place(i), before.cut(j))) {
       return false;
     }
     if (costs.cueFrame(from + i) == before.costs.cueFrame(before.from + j)
-        && candidate(i).cue().id().equals(before.candidate(j).cue().id())) {
+        && place(i).cue().id().equals(before.place(j).cue().id())) {
       return false;
     }
     return !(holdsCues || before.holdsCues) || holdsWhatIsLeft(i, before, j);
@@ -85,11 +89,11 @@ public final class Stage {
 
   /** Whether no panel before holds its cue, and it is the one told apart by what they hold. */
   private boolean holdsWhatIsLeft(int i, Stage before, int j) {
-    Set<String> held = candidate(i).held();
+    Set<String> held = place(i).held();
     if (!before.holdsCues) {
       return held.isEmpty();
     }
-    if (before.candidate(j).held().contains(candidate(i).cue().id())) {
+    if (before.place(j).held().contains(place(i).cue().id())) {
       return false;
     }
     if (cut(i) >= before.carriedUntil[j]) {
@@ -101,7 +105,7 @@ public final class Stage {
 
   /** The cost of choosing a place, whatever comes after. */
   long choiceCost(int i) {
-    return candidate(i).cost();
+    return place(i).cost();
   }
 
   /** The earliest frame a shot that begins there may end before. */
