@@ -1,5 +1,6 @@
 package org.barsheet.align;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongPredicate;
 import java.util.function.LongToDoubleFunction;
@@ -18,9 +19,10 @@ final class CostBounds {
 
   private final CutWindow starts;
   private final CutWindow ends;
-  private final double[] prices;
-  private final double[][] beforeAt;
-  private final double[][] fromAt;
+  private final PricedCost[] before;
+  private final PricedCost[] from;
+  private final long[] idealBefore;
+  private final long[] idealFrom;
 
   /**
    * Bounds for a stretch.
@@ -28,19 +30,16 @@ final class CostBounds {
    * @param terms of its panels
    * @param starts the frames it may begin on
    * @param ends the frames it may end before
-   * @param rewards what its panels together may cost less than the least ordinary choice
    */
-  CostBounds(
-      List<PanelTerms> terms, CutWindow starts, CutWindow ends, double meanFrames, long rewards) {
+  CostBounds(List<PanelTerms> terms, CutWindow starts, CutWindow ends, double meanFrames) {
     this.starts = starts;
     this.ends = ends;
-    this.prices = prices(Costs.LENGTH_ASKED * Costs.ONE / meanFrames);
+    double[] prices = prices(Costs.LENGTH_ASKED * Costs.ONE / meanFrames);
     int panels = terms.size();
     long frames = ends.last() - starts.first();
-    this.beforeAt = new double[panels + 1][prices.length];
-    this.fromAt = new double[panels + 1][prices.length];
+    double[][] beforeAt = new double[panels + 1][prices.length];
+    double[][] fromAt = new double[panels + 1][prices.length];
     for (int k = 0; k < prices.length; k++) {
-      beforeAt[0][k] = -rewards;
       for (int p = 0; p < panels; p++) {
         beforeAt[p + 1][k] = beforeAt[p][k] + terms.get(p).leastAtPrice(prices[k], frames);
       }
@@ -48,6 +47,16 @@ final class CostBounds {
         fromAt[p][k] = fromAt[p + 1][k] + terms.get(p).leastAtPrice(prices[k], frames);
       }
     }
+    this.before = pricedCosts(prices, beforeAt);
+    this.from = pricedCosts(prices, fromAt);
+    this.idealBefore = Arrays.stream(before).mapToLong(cost -> lowest(cost::of, 0, frames)).toArray();
+    this.idealFrom = Arrays.stream(from).mapToLong(cost -> lowest(cost::of, 0, frames)).toArray();
+  }
+
+  private static PricedCost[] pricedCosts(double[] prices, double[][] costs) {
+    return Arrays.stream(costs)
+        .map(cost -> new PricedCost(prices, cost))
+        .toArray(PricedCost[]::new);
   }
 
   /**
@@ -66,9 +75,17 @@ final class CostBounds {
 
   /** What the whole stretch costs at least. */
   double whole() {
-    long most = ends.last() - starts.first();
-    long best = lowest(frames -> bound(fromAt[0], frames), ends.first() - starts.last(), most);
-    return bound(fromAt[0], best) + beforeAt[0][0];
+    return from[0].of(clamp(idealFrom[0], ends.first() - starts.last(), ends.last() - starts.first()));
+  }
+
+  /** What the panels before one of the stretch cost at least, if that begins on a frame. */
+  double before(int p, long cut) {
+    return before[p].of(clamp(idealBefore[p], cut - starts.last(), cut - starts.first()));
+  }
+
+  /** What one panel of the stretch and those after it cost at least, if it begins on a frame. */
+  double from(int p, long cut) {
+    return from[p].of(clamp(idealFrom[p], ends.first() - cut, ends.last() - cut));
   }
 
   /**
@@ -82,13 +99,7 @@ final class CostBounds {
     if (p == 0 || cuts.last() < cuts.first()) {
       return cuts;
     }
-    long film = ends.last() - starts.first();
-    long idealBefore = lowest(frames -> bound(beforeAt[p], frames), 0, film);
-    long idealAfter = lowest(frames -> bound(fromAt[p], frames), 0, film);
-    LongToDoubleFunction least =
-        cut ->
-            bound(beforeAt[p], clamp(idealBefore, cut - starts.last(), cut - starts.first()))
-                + bound(fromAt[p], clamp(idealAfter, ends.first() - cut, ends.last() - cut));
+    LongToDoubleFunction least = cut -> before(p, cut) + from(p, cut);
     long lowest = lowest(least, cuts.first(), cuts.last());
     if (least.applyAsDouble(lowest) > limit) {
       return new CutWindow(lowest, lowest - 1);
@@ -100,23 +111,6 @@ final class CostBounds {
 
   private static long clamp(long ideal, long least, long most) {
     return Math.max(least, Math.min(most, ideal));
-  }
-
-  /** What panels cost at least that have so many frames together. */
-  private double bound(double[] at, long frames) {
-    int low = 0;
-    int high = prices.length - 1;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      // The bound is concave in the price, so going uphill finds its best.
-      double up = at[middle + 1] - at[middle] + (prices[middle + 1] - prices[middle]) * frames;
-      if (up >= 0) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
-    }
-    return at[low] + prices[low] * frames;
   }
 
   /** Where a convex function is lowest. */

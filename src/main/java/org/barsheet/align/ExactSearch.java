@@ -12,37 +12,45 @@ final class ExactSearch {
   /** Where panels have no more places than this on average, those too dear are kept as well. */
   private static final long FEW = 1_000;
 
+  /** How much worse than the most promising place others are looked at for a good layout. */
+  private static final long SPREAD = Costs.ONE;
+
   private final List<Stage> stages;
   private final AlignerTable table;
 
-  private ExactSearch(List<Stage> stages, AlignerTable table) {
-    this.stages = stages;
-    this.table = table;
+  private ExactSearch(CostsToEnd toEnd) {
+    this.stages = toEnd.steps().stages();
+    this.table = new AlignerTable(toEnd, Alternatives.DEAREST);
   }
 
   /** The best of all layouts, found among as few places as can be. */
   static ExactSearch of(PlanPlaces places, AlignerInput input) {
     List<CutWindow> possible = PossibleCuts.of(places.terms(), input.filmFrames());
     if (!isLarge(possible, input)) {
-      return among(places, possible, input);
+      return new ExactSearch(CostsToEnd.ofAll(steps(places, possible, input)));
     }
     FilmBounds bounds = new FilmBounds(places.terms(), possible, input);
-    double limit = bounds.whole() + 2 * Alternatives.DEAREST;
-    List<CutWindow> windows = bounds.within(limit);
-    ExactSearch search = among(places, windows, input);
-    while (search.table.best() + Alternatives.DEAREST > limit && !windows.equals(possible)) {
-      boolean found = search.table.best() < Costs.IMPOSSIBLE;
-      limit = found ? search.table.best() + Alternatives.DEAREST : 2 * limit + Alternatives.DEAREST;
-      windows = bounds.within(limit);
-      search = among(places, windows, input);
+    long limit = (long) bounds.whole() + 2 * Alternatives.DEAREST;
+    long good = Costs.IMPOSSIBLE;
+    while (true) {
+      List<CutWindow> windows = bounds.within((double) limit);
+      Steps steps = steps(places, windows, input);
+      good = Math.min(good, CostsToEnd.promising(SPREAD, limit, steps, bounds).best());
+      boolean found = good < Costs.IMPOSSIBLE;
+      long dearest = good + Alternatives.DEAREST;
+      boolean all = windows.equals(possible);
+      if (found && (all || dearest <= limit)) {
+        return new ExactSearch(CostsToEnd.within(dearest, steps, bounds));
+      }
+      if (all) {
+        return new ExactSearch(CostsToEnd.ofAll(steps));
+      }
+      limit = found ? dearest : 2 * limit + Alternatives.DEAREST;
     }
-    return search;
   }
 
-  private static ExactSearch among(PlanPlaces places, List<CutWindow> windows, AlignerInput input) {
-    List<Stage> stages = places.within(windows);
-    return new ExactSearch(
-        stages, new AlignerTable(stages, input.filmFrames(), Alternatives.DEAREST));
+  private static Steps steps(PlanPlaces places, List<CutWindow> windows, AlignerInput input) {
+    return new Steps(places.within(windows), input.filmFrames());
   }
 
   /** Whether there are so many places that it is worth leaving out some that are too dear. */

@@ -1,33 +1,24 @@
 package org.barsheet.align;
 
 /**
- * A convex function that is nowhere above a row of costs: their lower convex hull (monotone chain:
- * Andrew 1979). Costs from {@link Costs#IMPOSSIBLE} on are left out.
+ * A convex function that is nowhere above the costs of a panel's places: their lower convex hull
+ * (monotone chain: Andrew 1979). Costs from {@link Costs#IMPOSSIBLE} on are left out.
  */
 final class LowerHull {
 
-  private final long[] cuts;
-  private final long[] costs;
+  private final Stage stage;
+  private final Row costs;
   private final int[] corners;
   private final double[] at;
   private int count;
-  private int first;
-  private int last = -1;
 
-  /**
-   * The hull of some costs.
-   *
-   * @param cuts where each cost lies, never less than the one before
-   */
-  LowerHull(long[] cuts, long[] costs) {
-    this.cuts = cuts;
+  LowerHull(Stage stage, Row costs) {
+    this.stage = stage;
     this.costs = costs;
-    this.corners = new int[cuts.length];
-    this.at = new double[cuts.length];
-    for (int i = 0; i < cuts.length; i++) {
-      if (costs[i] < Costs.IMPOSSIBLE) {
-        first = last < 0 ? i : first;
-        last = i;
+    this.corners = new int[costs.to() - costs.from()];
+    this.at = new double[corners.length];
+    for (int i = costs.from(); i < costs.to(); i++) {
+      if (costs.cost(i) < Costs.IMPOSSIBLE) {
         add(i);
       }
     }
@@ -35,8 +26,8 @@ final class LowerHull {
   }
 
   private void add(int i) {
-    if (count > 0 && cuts[corners[count - 1]] == cuts[i]) {
-      if (costs[corners[count - 1]] <= costs[i]) {
+    if (count > 0 && stage.cut(corners[count - 1]) == stage.cut(i)) {
+      if (costs.cost(corners[count - 1]) <= costs.cost(i)) {
         return;
       }
       count--;
@@ -49,38 +40,39 @@ final class LowerHull {
 
   private double slope(int corner, int to) {
     int from = corners[corner];
-    return (double) (costs[to] - costs[from]) / (cuts[to] - cuts[from]);
+    return (double) (costs.cost(to) - costs.cost(from)) / (stage.cut(to) - stage.cut(from));
   }
 
   private void fill() {
     int corner = 0;
-    for (int i = first; i <= last; i++) {
-      while (corner + 1 < count && cuts[corners[corner + 1]] <= cuts[i]) {
+    double slope = count > 1 ? slope(0, corners[1]) : 0;
+    for (int i = costs.from(); i < costs.to(); i++) {
+      while (corner + 1 < count && stage.cut(corners[corner + 1]) <= stage.cut(i)) {
         corner++;
+        slope = corner + 1 < count ? slope(corner, corners[corner + 1]) : 0;
       }
-      long past = cuts[i] - cuts[corners[corner]];
-      double rise = past == 0 ? 0 : slope(corner, corners[corner + 1]) * past;
-      at[i] = costs[corners[corner]] + rise;
+      long past = stage.cut(i) - stage.cut(corners[corner]);
+      at[i - costs.from()] = costs.cost(corners[corner]) + slope * past;
     }
   }
 
   /** The first place that lies under the hull. */
   int first() {
-    return first;
+    return costs.from();
   }
 
   /** The last place that lies under the hull; less than the first if there is none. */
   int last() {
-    return last;
+    return costs.to() - 1;
   }
 
   /** The hull at a place that lies under it. */
   double at(int i) {
-    return at[i];
+    return at[i - costs.from()];
   }
 
   /** The cost itself. */
   long cost(int i) {
-    return costs[i];
+    return costs.cost(i);
   }
 }

@@ -1,8 +1,5 @@
 package org.barsheet.align;
 
-import java.util.function.IntToDoubleFunction;
-import java.util.function.IntToLongFunction;
-
 /**
  * Finds the least of some sums of two costs, one of which has a known {@linkplain LowerHull convex
  * lower bound} and the other of which has one as well. The sum of the bounds is convex: so on each
@@ -12,39 +9,49 @@ import java.util.function.IntToLongFunction;
  */
 final class NearestBest {
 
+  /** The costs that are added to those under the hull. */
+  interface Added {
+
+    /** A convex function of the other place that is nowhere above the cost, however rounded. */
+    double atLeast(int place, int other);
+
+    /** The whole cost of two places. */
+    long whole(int place, int other);
+  }
+
   private final LowerHull hull;
+  private final Added added;
   private int near;
 
-  NearestBest(LowerHull hull) {
+  NearestBest(LowerHull hull, Added added) {
     this.hull = hull;
+    this.added = added;
     this.near = hull.first();
   }
 
   /**
-   * The least sum.
+   * The least whole cost of a place with another one.
    *
-   * @param from the first place that counts
-   * @param to the last place that counts
-   * @param bound a convex function that is nowhere above the other cost, whatever rounding does
-   * @param sum the whole cost of a place
-   * @return {@link Costs#IMPOSSIBLE} if no place is possible
+   * @param from the first other place that counts
+   * @param to the last that counts
+   * @return {@link Costs#IMPOSSIBLE} if no other place is possible
    */
-  long least(int from, int to, IntToDoubleFunction bound, IntToLongFunction sum) {
+  long least(int place, int from, int to) {
     int first = Math.max(from, hull.first());
     int last = Math.min(to, hull.last());
     if (first > last) {
       return Costs.IMPOSSIBLE;
     }
-    near = lowest(Math.max(first, Math.min(last, near)), first, last, bound);
-    long best = sum.applyAsLong(near);
+    near = lowest(place, Math.max(first, Math.min(last, near)), first, last);
+    long best = added.whole(place, near);
     for (int step = -1; step <= 1; step += 2) {
       for (int j = near + step; j >= first && j <= last; j += step) {
-        double least = bound.applyAsDouble(j);
+        double least = added.atLeast(place, j);
         if (least + hull.at(j) >= best) {
           break;
         }
         if (least + hull.cost(j) < best) {
-          best = Math.min(best, sum.applyAsLong(j));
+          best = Math.min(best, added.whole(place, j));
         }
       }
     }
@@ -52,12 +59,12 @@ final class NearestBest {
   }
 
   /** Where the sum of the bounds is lowest, walking downhill. */
-  private int lowest(int start, int first, int last, IntToDoubleFunction bound) {
+  private int lowest(int place, int start, int first, int last) {
     int at = start;
-    double here = bound.applyAsDouble(at) + hull.at(at);
+    double here = added.atLeast(place, at) + hull.at(at);
     for (int step = -1; step <= 1; step += 2) {
       while (at + step >= first && at + step <= last) {
-        double beyond = bound.applyAsDouble(at + step) + hull.at(at + step);
+        double beyond = added.atLeast(place, at + step) + hull.at(at + step);
         if (beyond > here) {
           break;
         }

@@ -14,6 +14,9 @@ import org.barsheet.plan.Length;
  */
 final class PlaceCosts {
 
+  /** What rounding can make of a cost, in millionths. */
+  private static final double ROUNDING = 2;
+
   private final Candidate[] places;
   private final Optional<Length> asked;
   private final Optional<FrameSpan> lock;
@@ -30,6 +33,7 @@ final class PlaceCosts {
   private final double[] wanted;
   private final long leastFrames;
   private final long mostFrames;
+  private final long leastSqueeze;
   private final double leastWanted;
   private final double mostWanted;
 
@@ -66,6 +70,7 @@ final class PlaceCosts {
     this.leastFrames = reach(earliestEnds).min().orElse(1);
     this.mostFrames = reach(latestEnds).max().orElse(1);
     this.leastWanted = Arrays.stream(wanted).min().orElse(1);
+    this.leastSqueeze = Arrays.stream(roomyCosts).min().orElse(0);
     this.mostWanted = Arrays.stream(wanted).max().orElse(1);
   }
 
@@ -203,15 +208,19 @@ final class PlaceCosts {
     return (long) (Costs.length(weight, (double) (end - cuts[i]), wanted[i]) + 0.5);
   }
 
-  /** The same before it is rounded, and no less for lengths no shot can have. */
-  double plainLengthCost(int i, long end) {
-    return Costs.length(weight, (double) (end - cuts[i]), wanted[i]);
+  /**
+   * What a shot costs at least that begins there: convex in its end, and no less for ends no shot
+   * can have.
+   */
+  double leastCost(int i, long end) {
+    double squeeze = roomyCosts.length == 0 ? 0 : roomyCosts[i];
+    return Costs.length(weight, (double) (end - cuts[i]), wanted[i]) + squeeze - ROUNDING;
   }
 
-  /** What a shot of so many frames costs at least for its length, wherever it begins. */
-  double leastLengthCost(long frames) {
+  /** What a shot of so many frames costs at least, wherever it begins: convex as well. */
+  double leastCost(long frames) {
     double nearest = Math.max(leastWanted, Math.min(mostWanted, (double) frames));
-    return Costs.length(weight, (double) frames, nearest);
+    return Costs.length(weight, (double) frames, nearest) + leastSqueeze - ROUNDING;
   }
 
   /** The part of a shot's cost that squeezed reveals make. */

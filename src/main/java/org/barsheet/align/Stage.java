@@ -138,9 +138,14 @@ public final class Stage {
     return costs.leastWanted();
   }
 
-  /** What a shot of so many frames costs at least for its length, wherever it begins. */
-  double leastLengthCost(long frames) {
-    return costs.leastLengthCost(frames);
+  /** What a shot of so many frames costs at least, wherever it begins: a convex function. */
+  double leastCost(long frames) {
+    return costs.leastCost(frames);
+  }
+
+  /** What a shot costs at least that begins at a place: a convex function of its end. */
+  double leastCost(int i, long end) {
+    return costs.leastCost(from + i, end);
   }
 
   /** The frames asked for a shot that begins there, where the plan asks for a length. */
@@ -156,11 +161,6 @@ public final class Stage {
   /** The part of a shot's cost that its length makes. */
   long lengthCost(int i, long end) {
     return costs.lengthCost(from + i, end);
-  }
-
-  /** The same before it is rounded, and no less for lengths no shot can have. */
-  double plainLengthCost(int i, long end) {
-    return costs.plainLengthCost(from + i, end);
   }
 
   /** The part of a shot's cost that squeezed reveals make. */

@@ -1,0 +1,40 @@
+package org.barsheet.align;
+
+import java.util.List;
+
+/**
+ * What the shots of a film cost from place to place.
+ *
+ * @param stages every panel with the places it can take
+ * @param filmFrames length of the film
+ */
+record Steps(List<Stage> stages, long filmFrames) {
+
+  Steps {
+    stages = List.copyOf(stages);
+  }
+
+  Stage stage(int p) {
+    return stages.get(p);
+  }
+
+  int panels() {
+    return stages.size();
+  }
+
+  /** Cost of a panel's shot if the next panel takes a place, or {@link Costs#IMPOSSIBLE}. */
+  long cost(int p, int i, int j) {
+    Stage here = stages.get(p);
+    Stage next = stages.get(p + 1);
+    return next.canFollow(j, here, i) ? here.shotCost(i, next.cut(j)) : Costs.IMPOSSIBLE;
+  }
+
+  /** Cost of the last panel's shot. */
+  long lastCost(int i) {
+    return stages.get(panels() - 1).shotCost(i, filmFrames);
+  }
+
+  static long sum(long one, long other) {
+    return Math.min(Costs.IMPOSSIBLE, one + other);
+  }
+}
