@@ -1,6 +1,7 @@
 package org.barsheet.align;
 
 import java.util.List;
+import java.util.function.IntToLongFunction;
 import org.barsheet.align.NearestBest.Added;
 
 /**
@@ -16,7 +17,7 @@ public final class AlignerTable {
 
   /** A table of every layout. */
   public AlignerTable(List<Stage> stages, long filmFrames) {
-    this(CostsToEnd.ofAll(new Steps(stages, filmFrames)), Costs.IMPOSSIBLE);
+    this(CostsToEnd.within(Costs.IMPOSSIBLE, new Steps(stages, filmFrames)), Costs.IMPOSSIBLE);
   }
 
   /**
@@ -31,42 +32,51 @@ public final class AlignerTable {
     this.fromStart = new Row[steps.panels()];
     this.leastSofar = new long[steps.panels()];
     long dearest = Steps.sum(best(), margin);
+    double gap = 0;
     for (int p = 0; p < fromStart.length; p++) {
-      fromStart[p] = near(p, forward(p), dearest);
+      fromStart[p] = forward(p, dearest, gap);
+      gap = gap(p);
     }
   }
 
-  private Row near(int p, Row row, long dearest) {
-    return Row.of(
-        row.from(),
-        row.to(),
-        i -> Steps.sum(row.cost(i), toEnd(p, i)) <= dearest ? row.cost(i) : Costs.IMPOSSIBLE);
-  }
-
-  private Row forward(int p) {
+  /**
+   * Costs to the places of a panel that lie on near layouts.
+   *
+   * @param gap by how much the panels before it cost more than their bound at least
+   */
+  private Row forward(int p, long dearest, double gap) {
+    Stage stage = steps.stage(p);
+    PanelBounds bounds = steps.bounds().get(p);
     Row rest = toEnd.row(p);
-    if (p == 0) {
-      return Row.of(rest.from(), rest.to(), i -> 0);
+    IntToLongFunction before = p == 0 ? j -> 0 : search(p)::least;
+    long[] costs = new long[rest.size()];
+    for (int k = 0; k < costs.length; k++) {
+      int j = rest.from() + k;
+      boolean open = rest.cost(j) + bounds.before(stage.cut(j)) + gap <= dearest;
+      long cost = open ? before.applyAsLong(j) : Costs.IMPOSSIBLE;
+      costs[k] = Steps.sum(cost, rest.cost(j)) <= dearest ? cost : Costs.IMPOSSIBLE;
     }
-    Stage before = steps.stage(p - 1);
-    Row done = fromStart[p - 1];
-    Row sofar = Row.of(done.from(), done.to(), i -> sofar(p - 1, i));
-    leastSofar[p - 1] = sofar.least();
-    NearestBest search =
-        new NearestBest(new LowerHull(before, sofar), new FromBefore(p, sofar));
-    return Row.of(
-        rest.from(),
-        rest.to(),
-        j -> rest.cost(j) < Costs.IMPOSSIBLE ? cheapestBefore(p, j, search) : Costs.IMPOSSIBLE);
+    return Row.of(rest.from(), costs);
   }
 
-  private long cheapestBefore(int p, int j, NearestBest search) {
-    Stage before = steps.stage(p - 1);
-    long cut = steps.stage(p).cut(j);
-    return search.least(
-        j,
-        before.firstFrom(cut - before.mostFrames()),
-        before.firstFrom(cut - before.leastFrames() + 1) - 1);
+  private double gap(int p) {
+    PanelBounds bounds = steps.bounds().get(p);
+    double gap = Costs.IMPOSSIBLE;
+    for (int j = fromStart[p].from(); j < fromStart[p].to(); j++) {
+      gap = Math.min(gap, fromStart[p].cost(j) - bounds.before(steps.stage(p).cut(j)));
+    }
+    return gap;
+  }
+
+  private NearestBest search(int p) {
+    Row done = fromStart[p - 1];
+    long[] costs = new long[done.size()];
+    for (int k = 0; k < costs.length; k++) {
+      costs[k] = sofar(p - 1, done.from() + k);
+    }
+    Row sofar = Row.of(done.from(), costs);
+    leastSofar[p - 1] = sofar.least();
+    return new NearestBest(new LowerHull(steps.stage(p - 1), sofar), new FromBefore(p, sofar));
   }
 
   /** What a shot costs to a place of a panel from a place of the one before. */
@@ -76,12 +86,28 @@ public final class AlignerTable {
     private final Row sofar;
     private final Stage before;
     private final Stage stage;
+    private int first;
+    private int end;
 
     FromBefore(int panel, Row sofar) {
       this.panel = panel;
       this.sofar = sofar;
       this.before = steps.stage(panel - 1);
       this.stage = steps.stage(panel);
+      this.first = sofar.from();
+      this.end = sofar.to();
+    }
+
+    @Override
+    public int first(int j) {
+      first = before.firstFrom(stage.cut(j) - before.mostFrames(), first);
+      return first;
+    }
+
+    @Override
+    public int last(int j) {
+      end = before.firstFrom(stage.cut(j) - before.leastFrames() + 1, end);
+      return end - 1;
     }
 
     @Override

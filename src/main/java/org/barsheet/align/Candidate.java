@@ -92,8 +92,7 @@ public record Candidate(
     for (Reveal reveal : panel.reveals()) {
       own.add(rooms.get(own.size()).of(reveal));
     }
-    return new Candidate(
-        cue, cutAt, cut, anchor, own, cost, afterCut, kind, wantedCut, held);
+    return new Candidate(cue, cutAt, cut, anchor, own, cost, afterCut, kind, wantedCut, held);
   }
 
   /**

@@ -23,6 +23,7 @@ final class CostBounds {
   private final PricedCost[] from;
   private final long[] idealBefore;
   private final long[] idealFrom;
+  private final double whole;
 
   /**
    * Bounds for a stretch.
@@ -49,8 +50,10 @@ final class CostBounds {
     }
     this.before = pricedCosts(prices, beforeAt);
     this.from = pricedCosts(prices, fromAt);
-    this.idealBefore = Arrays.stream(before).mapToLong(cost -> lowest(cost::of, 0, frames)).toArray();
+    this.idealBefore =
+        Arrays.stream(before).mapToLong(cost -> lowest(cost::of, 0, frames)).toArray();
     this.idealFrom = Arrays.stream(from).mapToLong(cost -> lowest(cost::of, 0, frames)).toArray();
+    this.whole = from[0].of(clamp(idealFrom[0], ends.first() - starts.last(), frames));
   }
 
   private static PricedCost[] pricedCosts(double[] prices, double[][] costs) {
@@ -75,7 +78,7 @@ final class CostBounds {
 
   /** What the whole stretch costs at least. */
   double whole() {
-    return from[0].of(clamp(idealFrom[0], ends.first() - starts.last(), ends.last() - starts.first()));
+    return whole;
   }
 
   /** What the panels before one of the stretch cost at least, if that begins on a frame. */

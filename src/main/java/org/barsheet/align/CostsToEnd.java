@@ -1,13 +1,23 @@
 package org.barsheet.align;
 
+import java.util.function.IntToLongFunction;
 import org.barsheet.align.NearestBest.Added;
 
 /**
  * The cheapest way from the places of every panel to the film's end: exact dynamic programming from
  * the last panel to the first (Bellman 1957). Places that are known to lie on dearer layouts only
- * can be left out: what comes after them is counted, what comes before them is bounded.
+ * are left out: what comes after a place is counted, what comes before it has its bound.
  */
 final class CostsToEnd {
+
+  /**
+   * The places of a panel that are kept.
+   *
+   * @param row what they cost to the end
+   * @param least what a layout through one of them costs at least
+   * @param gap by how much they cost more to the end, all of them, than their bound
+   */
+  private record Kept(Row row, double least, double gap) {}
 
   private final Steps steps;
   private final Row[] rows;
@@ -17,22 +27,18 @@ final class CostsToEnd {
     this.rows = new Row[steps.panels()];
   }
 
-  /** From every place. */
-  static CostsToEnd ofAll(Steps steps) {
-    CostsToEnd costs = new CostsToEnd(steps);
-    for (int p = steps.panels() - 1; p >= 0; p--) {
-      costs.rows[p] = costs.row(p, CutWindow.ANY);
-    }
-    return costs;
-  }
-
-  /** Of all layouts that cost no more than a limit; dearer ones may count as impossible. */
-  static CostsToEnd within(long limit, Steps steps, FilmBounds bounds) {
+  /**
+   * Of all layouts that cost no more than a limit; dearer ones may count as impossible.
+   *
+   * @param limit in millionths
+   */
+  static CostsToEnd within(double limit, Steps steps) {
     CostsToEnd costs = new CostsToEnd(steps);
     double gap = 0;
     for (int p = steps.panels() - 1; p >= 0; p--) {
-      costs.rows[p] = costs.kept(p, limit, gap, bounds);
-      gap = costs.gap(p, bounds);
+      Kept kept = costs.kept(p, limit, gap);
+      costs.rows[p] = kept.row();
+      gap = kept.gap();
     }
     return costs;
   }
@@ -41,85 +47,94 @@ final class CostsToEnd {
    * Of layouts among which a good one is found soon: for each panel those places are kept that are
    * not much worse than its most promising one.
    *
-   * @param spread how much worse
-   * @param limit what a layout may cost at most
+   * @param spread how much worse, in millionths
+   * @param least what a layout costs at least
+   * @param limit what it may cost at most
    */
-  static CostsToEnd promising(long spread, long limit, Steps steps, FilmBounds bounds) {
+  static CostsToEnd promising(double spread, double least, double limit, Steps steps) {
     CostsToEnd costs = new CostsToEnd(steps);
-    double gap = 0;
-    double least = bounds.whole();
+    Kept last = new Kept(Row.of(0, new long[0]), least, 0);
     for (int p = steps.panels() - 1; p >= 0; p--) {
-      double most = least + spread;
-      costs.rows[p] = costs.kept(p, most, gap, bounds);
-      while (costs.rows[p].isEmpty() && most < limit) {
-        most += 4 * (most - least);
-        costs.rows[p] = costs.kept(p, Math.min(limit, most), gap, bounds);
-      }
-      least = costs.leastThrough(p, bounds);
-      gap = costs.gap(p, bounds);
+      Kept after = last;
+      double more = spread;
+      do {
+        last = costs.kept(p, Math.min(limit, after.least() + more), after.gap());
+        more *= 4;
+      } while (last.row().size() == 0 && after.least() + more < limit);
+      costs.rows[p] = last.row();
     }
     return costs;
   }
 
-  /** The row of those places that lie on layouts which cost no more than a limit. */
-  private Row kept(int p, double limit, double gap, FilmBounds bounds) {
+  private Kept kept(int p, double limit, double gap) {
     Stage stage = steps.stage(p);
-    Row row = row(p, bounds.within(p, limit - gap));
-    return Row.of(
-        row.from(),
-        row.to(),
-        i -> row.cost(i) + bounds.before(p, stage.cut(i)) <= limit ? row.cost(i) : Costs.IMPOSSIBLE);
-  }
-
-  private double leastThrough(int p, FilmBounds bounds) {
+    PanelBounds bounds = steps.bounds().get(p);
+    Row row = row(p, bounds.within(limit - gap));
+    long[] costs = new long[row.size()];
     double least = Costs.IMPOSSIBLE;
-    for (int i = rows[p].from(); i < rows[p].to(); i++) {
-      least = Math.min(least, rows[p].cost(i) + bounds.before(p, steps.stage(p).cut(i)));
+    double leastGap = Costs.IMPOSSIBLE;
+    for (int k = 0; k < costs.length; k++) {
+      long cost = row.cost(row.from() + k);
+      long cut = stage.cut(row.from() + k);
+      double through = cost + bounds.before(cut);
+      costs[k] = through <= limit ? cost : Costs.IMPOSSIBLE;
+      if (through <= limit) {
+        least = Math.min(least, through);
+        leastGap = Math.min(leastGap, cost - bounds.from(cut));
+      }
     }
-    return least;
-  }
-
-  /** By how much panels cost more than their bound at least, wherever this one begins. */
-  private double gap(int p, FilmBounds bounds) {
-    double gap = Costs.IMPOSSIBLE;
-    for (int i = rows[p].from(); i < rows[p].to(); i++) {
-      gap = Math.min(gap, rows[p].cost(i) - bounds.from(p, steps.stage(p).cut(i)));
-    }
-    return gap;
+    return new Kept(Row.of(row.from(), costs), least, leastGap);
   }
 
   private Row row(int p, CutWindow window) {
     Stage stage = steps.stage(p);
     int from = stage.firstFrom(window.first());
     int to = window.last() == Long.MAX_VALUE ? stage.size() : stage.firstFrom(window.last() + 1);
-    if (p + 1 == steps.panels()) {
-      return Row.of(from, to, i -> Steps.sum(steps.lastCost(i), stage.choiceCost(i)));
+    IntToLongFunction shotAndRest = shotAndRest(p);
+    long[] costs = new long[Math.max(0, to - from)];
+    for (int k = 0; k < costs.length; k++) {
+      costs[k] = Steps.sum(shotAndRest.applyAsLong(from + k), stage.choiceCost(from + k));
     }
-    Stage next = steps.stage(p + 1);
-    NearestBest search = new NearestBest(new LowerHull(next, rows[p + 1]), new ToNext(p));
-    return Row.of(
-        from,
-        to,
-        i ->
-            Steps.sum(
-                search.least(
-                    i,
-                    next.firstFrom(stage.earliestEnd(i)),
-                    next.firstFrom(Math.min(stage.latestEnd(i), steps.filmFrames()) + 1) - 1),
-                stage.choiceCost(i)));
+    return Row.of(from, costs);
   }
 
-  /** What a shot costs from a place of a panel to a place of the next one. */
+  private IntToLongFunction shotAndRest(int p) {
+    if (p + 1 == steps.panels()) {
+      return steps::lastCost;
+    }
+    LowerHull hull = new LowerHull(steps.stage(p + 1), rows[p + 1]);
+    return new NearestBest(hull, new ToNext(p))::least;
+  }
+
+  /** What a shot and the rest cost from a place of a panel over a place of the next one. */
   private final class ToNext implements Added {
 
     private final int panel;
     private final Stage stage;
     private final Stage next;
+    private final Row rest;
+    private int first;
+    private int end;
 
     ToNext(int panel) {
       this.panel = panel;
       this.stage = steps.stage(panel);
       this.next = steps.stage(panel + 1);
+      this.rest = rows[panel + 1];
+      this.first = rest.from();
+      this.end = rest.to();
+    }
+
+    @Override
+    public int first(int i) {
+      first = next.firstFrom(stage.earliestEnd(i), first);
+      return first;
+    }
+
+    @Override
+    public int last(int i) {
+      end = next.firstFrom(Math.min(stage.latestEnd(i), steps.filmFrames()) + 1, end);
+      return end - 1;
     }
 
     @Override
@@ -129,7 +144,7 @@ final class CostsToEnd {
 
     @Override
     public long whole(int i, int j) {
-      return Steps.sum(rows[panel + 1].cost(j), steps.cost(panel, i, j));
+      return Steps.sum(rest.cost(j), steps.cost(panel, i, j));
     }
   }
 

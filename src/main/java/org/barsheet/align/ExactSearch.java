@@ -27,30 +27,32 @@ final class ExactSearch {
   static ExactSearch of(PlanPlaces places, AlignerInput input) {
     List<CutWindow> possible = PossibleCuts.of(places.terms(), input.filmFrames());
     if (!isLarge(possible, input)) {
-      return new ExactSearch(CostsToEnd.ofAll(steps(places, possible, input)));
+      return among(places.within(possible), input);
     }
     FilmBounds bounds = new FilmBounds(places.terms(), possible, input);
-    long limit = (long) bounds.whole() + 2 * Alternatives.DEAREST;
+    double limit = bounds.whole() + 2 * Alternatives.DEAREST;
     long good = Costs.IMPOSSIBLE;
     while (true) {
-      List<CutWindow> windows = bounds.within((double) limit);
-      Steps steps = steps(places, windows, input);
-      good = Math.min(good, CostsToEnd.promising(SPREAD, limit, steps, bounds).best());
+      List<CutWindow> windows = bounds.within(limit);
+      List<Stage> stages = places.within(windows);
+      Steps steps = new Steps(stages, bounds.panels(), input.filmFrames());
+      good = Math.min(good, CostsToEnd.promising(SPREAD, bounds.whole(), limit, steps).best());
       boolean found = good < Costs.IMPOSSIBLE;
-      long dearest = good + Alternatives.DEAREST;
+      double dearest = (double) good + Alternatives.DEAREST;
       boolean all = windows.equals(possible);
       if (found && (all || dearest <= limit)) {
-        return new ExactSearch(CostsToEnd.within(dearest, steps, bounds));
+        return new ExactSearch(CostsToEnd.within(dearest, steps));
       }
       if (all) {
-        return new ExactSearch(CostsToEnd.ofAll(steps));
+        return among(stages, input);
       }
-      limit = found ? dearest : 2 * limit + Alternatives.DEAREST;
+      limit = found ? dearest : limit + 4 * (limit - bounds.whole());
     }
   }
 
-  private static Steps steps(PlanPlaces places, List<CutWindow> windows, AlignerInput input) {
-    return new Steps(places.within(windows), input.filmFrames());
+  private static ExactSearch among(List<Stage> stages, AlignerInput input) {
+    Steps steps = new Steps(stages, input.filmFrames());
+    return new ExactSearch(CostsToEnd.within(Costs.IMPOSSIBLE, steps));
   }
 
   /** Whether there are so many places that it is worth leaving out some that are too dear. */

@@ -3,7 +3,6 @@ package org.barsheet.align;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.barsheet.cues.Cue;
 
 /**
@@ -12,18 +11,15 @@ import org.barsheet.cues.Cue;
  */
 final class FilmBounds {
 
+  /** Marks are cheaper than the bar lines that the bounds count with; each serves one panel. */
   private static final double REWARD = Costs.FREE_ON_BAR - Costs.FREE_ON_MARK;
 
   private final List<PanelTerms> terms;
   private final List<CutWindow> cuts;
   private final AlignerInput input;
   private final long[] marks;
-  private final List<CostBounds> stretches = new ArrayList<>();
-  private final List<CutWindow> startsOf = new ArrayList<>();
-  private final List<CutWindow> endsOf = new ArrayList<>();
-  private final List<Double> wholeBefore = new ArrayList<>(List.of(0.0));
-  private final int[] stretchOf;
-  private final int[] firstOf;
+  private final List<PanelBounds> panels = new ArrayList<>();
+  private double whole;
 
   /**
    * Bounds of a film.
@@ -35,8 +31,6 @@ final class FilmBounds {
     this.cuts = cuts;
     this.input = input;
     this.marks = input.cues().marks().stream().mapToLong(Cue::frame).sorted().toArray();
-    this.stretchOf = new int[terms.size()];
-    this.firstOf = new int[terms.size()];
     int first = 0;
     for (int p = 1; p <= terms.size(); p++) {
       if (p == terms.size() || isNarrow(cuts.get(p))) {
@@ -54,62 +48,80 @@ final class FilmBounds {
     CutWindow starts = cuts.get(first);
     long film = input.filmFrames();
     CutWindow ends = end == terms.size() ? new CutWindow(film, film) : cuts.get(end);
-    for (int p = first; p < end; p++) {
-      stretchOf[p] = stretches.size();
-      firstOf[p] = first;
-    }
     CostBounds stretch =
         new CostBounds(terms.subList(first, end), starts, ends, input.meanLength());
-    double least = stretch.whole() - rewards(starts.first(), ends.last());
-    stretches.add(stretch);
-    startsOf.add(starts);
-    endsOf.add(ends);
-    wholeBefore.add(wholeBefore.get(wholeBefore.size() - 1) + least);
-  }
-
-  /** Marks are cheaper than the bar lines that the bounds count with; each serves one panel. */
-  private double rewards(long from, long to) {
-    return REWARD * Math.max(0, marksBefore(to) - marksBefore(from));
+    for (int p = first; p < end; p++) {
+      panels.add(new InStretch(stretch, p - first, cuts.get(p), starts.first(), ends.last()));
+    }
+    int marksBetween = Math.max(0, marksBefore(ends.last()) - marksBefore(starts.first()));
+    whole += stretch.whole() - REWARD * marksBetween;
   }
 
   private int marksBefore(long frame) {
-    int at = Arrays.binarySearch(marks, frame);
-    while (at > 0 && marks[at - 1] == frame) {
-      at--;
-    }
-    return at < 0 ? -at - 1 : at;
+    return (int) Arrays.stream(marks).filter(mark -> mark < frame).count();
   }
 
   /** What the whole film costs at least. */
   double whole() {
-    return wholeBefore.get(stretches.size());
+    return whole;
   }
 
-  /** What the panels before one cost at least if that one begins on a frame. */
-  double before(int p, long cut) {
-    int stretch = stretchOf[p];
-    return wholeBefore.get(stretch)
-        + stretches.get(stretch).before(p - firstOf[p], cut)
-        - rewards(startsOf.get(stretch).first(), cut);
-  }
-
-  /** What a panel and those after it cost at least if it begins on a frame. */
-  double from(int p, long cut) {
-    int stretch = stretchOf[p];
-    return whole()
-        - wholeBefore.get(stretch + 1)
-        + stretches.get(stretch).from(p - firstOf[p], cut)
-        - rewards(cut, endsOf.get(stretch).last());
+  /** The bounds of every panel. */
+  List<PanelBounds> panels() {
+    return List.copyOf(panels);
   }
 
   /** The frames each panel may begin on in a layout that costs no more than a limit. */
   List<CutWindow> within(double limit) {
-    return IntStream.range(0, terms.size()).mapToObj(p -> within(p, limit)).toList();
+    return panels.stream().map(panel -> panel.within(limit)).toList();
   }
 
-  /** The frames a panel may begin on in a layout that costs no more than a limit. */
-  CutWindow within(int p, double limit) {
-    CostBounds stretch = stretches.get(stretchOf[p]);
-    return stretch.within(p - firstOf[p], cuts.get(p), stretch.whole() + limit - whole());
+  /** A panel in its stretch, together with the stretches before and after. */
+  private final class InStretch implements PanelBounds {
+
+    private final CostBounds stretch;
+    private final int index;
+    private final CutWindow window;
+    private final double wholeBefore;
+    private final int marksBefore;
+    private final int marksTo;
+    private int passed;
+
+    InStretch(CostBounds stretch, int index, CutWindow window, long start, long end) {
+      this.stretch = stretch;
+      this.index = index;
+      this.window = window;
+      this.wholeBefore = whole;
+      this.marksBefore = marksBefore(start);
+      this.marksTo = marksBefore(end);
+      this.passed = marksBefore;
+    }
+
+    @Override
+    public double before(long cut) {
+      return wholeBefore + stretch.before(index, cut) - REWARD * (passed(cut) - marksBefore);
+    }
+
+    @Override
+    public double from(long cut) {
+      double after = whole - wholeBefore - stretch.whole() + REWARD * (marksTo - marksBefore);
+      return after + stretch.from(index, cut) - REWARD * (marksTo - passed(cut));
+    }
+
+    /** Marks before a frame: from one frame asked about to the next it is not far. */
+    private int passed(long frame) {
+      while (passed < marks.length && marks[passed] < frame) {
+        passed++;
+      }
+      while (passed > 0 && marks[passed - 1] >= frame) {
+        passed--;
+      }
+      return passed;
+    }
+
+    @Override
+    public CutWindow within(double limit) {
+      return stretch.within(index, window, stretch.whole() + limit - whole);
+    }
   }
 }

@@ -15,7 +15,7 @@ final class LowerHull {
   LowerHull(Stage stage, Row costs) {
     this.stage = stage;
     this.costs = costs;
-    this.corners = new int[costs.to() - costs.from()];
+    this.corners = new int[costs.size()];
     this.at = new double[corners.length];
     for (int i = costs.from(); i < costs.to(); i++) {
       if (costs.cost(i) < Costs.IMPOSSIBLE) {

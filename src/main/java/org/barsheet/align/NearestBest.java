@@ -12,6 +12,12 @@ final class NearestBest {
   /** The costs that are added to those under the hull. */
   interface Added {
 
+    /** The first other place that counts. */
+    int first(int place);
+
+    /** The last other place that counts. */
+    int last(int place);
+
     /** A convex function of the other place that is nowhere above the cost, however rounded. */
     double atLeast(int place, int other);
 
@@ -30,15 +36,12 @@ final class NearestBest {
   }
 
   /**
-   * The least whole cost of a place with another one.
-   *
-   * @param from the first other place that counts
-   * @param to the last that counts
-   * @return {@link Costs#IMPOSSIBLE} if no other place is possible
+   * The least whole cost of a place with another one, {@link Costs#IMPOSSIBLE} if no other place is
+   * possible.
    */
-  long least(int place, int from, int to) {
-    int first = Math.max(from, hull.first());
-    int last = Math.min(to, hull.last());
+  long least(int place) {
+    int first = Math.max(added.first(place), hull.first());
+    int last = Math.min(added.last(place), hull.last());
     if (first > last) {
       return Costs.IMPOSSIBLE;
     }

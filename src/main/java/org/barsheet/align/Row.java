@@ -1,7 +1,6 @@
 package org.barsheet.align;
 
 import java.util.Arrays;
-import java.util.function.IntToLongFunction;
 
 /** What each of a run of a panel's places costs; all other places are impossible. */
 final class Row {
@@ -14,16 +13,13 @@ final class Row {
     this.costs = costs;
   }
 
-  /** The costs of the places from one to before another. */
-  static Row of(int from, int to, IntToLongFunction cost) {
-    long[] costs = new long[Math.max(0, to - from)];
-    for (int k = 0; k < costs.length; k++) {
-      costs[k] = cost.applyAsLong(from + k);
-    }
-    return new Row(from, costs).trimmed();
-  }
-
-  private Row trimmed() {
+  /**
+   * Costs of places.
+   *
+   * @param from the first place
+   * @param costs of it and the places after it; impossible ones at either end are left out
+   */
+  static Row of(int from, long[] costs) {
     int first = 0;
     int end = costs.length;
     while (first < end && costs[first] >= Costs.IMPOSSIBLE) {
@@ -33,7 +29,9 @@ final class Row {
       end--;
     }
     boolean whole = first == 0 && end == costs.length;
-    return whole ? this : new Row(from + first, Arrays.copyOfRange(costs, first, end));
+    return whole
+        ? new Row(from, costs)
+        : new Row(from + first, Arrays.copyOfRange(costs, first, end));
   }
 
   /** The first place that is possible. */
@@ -46,13 +44,13 @@ final class Row {
     return from + costs.length;
   }
 
-  boolean isEmpty() {
-    return costs.length == 0;
+  int size() {
+    return costs.length;
   }
 
   /** What a place costs, or {@link Costs#IMPOSSIBLE}. */
   long cost(int i) {
-    return i < from || i >= to() ? Costs.IMPOSSIBLE : costs[i - from];
+    return i < from || i >= from + costs.length ? Costs.IMPOSSIBLE : costs[i - from];
   }
 
   /** The least cost, or {@link Costs#IMPOSSIBLE}. */

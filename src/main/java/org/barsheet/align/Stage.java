@@ -123,6 +123,18 @@ public final class Stage {
     return Math.max(0, Math.min(size, costs.firstFrom(frame) - from));
   }
 
+  /** The same, if it is known to lie near a place. */
+  int firstFrom(long frame, int near) {
+    int first = near;
+    while (first < size && cut(first) < frame) {
+      first++;
+    }
+    while (first > 0 && cut(first - 1) >= frame) {
+      first--;
+    }
+    return first;
+  }
+
   /** The fewest frames a shot of this panel can have, wherever it begins. */
   long leastFrames() {
     return costs.leastFrames();

@@ -1,17 +1,25 @@
 package org.barsheet.align;
 
+import java.util.Collections;
 import java.util.List;
 
 /**
  * What the shots of a film cost from place to place.
  *
  * @param stages every panel with the places it can take
+ * @param bounds what a film costs at least on either side of each panel's cut
  * @param filmFrames length of the film
  */
-record Steps(List<Stage> stages, long filmFrames) {
+record Steps(List<Stage> stages, List<PanelBounds> bounds, long filmFrames) {
 
   Steps {
     stages = List.copyOf(stages);
+    bounds = List.copyOf(bounds);
+  }
+
+  /** Steps of which nothing is known beforehand. */
+  Steps(List<Stage> stages, long filmFrames) {
+    this(stages, Collections.nCopies(stages.size(), PanelBounds.NONE), filmFrames);
   }
 
   Stage stage(int p) {
