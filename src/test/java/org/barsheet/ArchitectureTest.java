@@ -32,7 +32,7 @@ class ArchitectureTest {
           List.of("artwork"),
           List.of("exposure"),
           List.of("received", "shooting", "calls", "changes"),
-          List.of("findings"),
+          List.of("findings", "adoption"),
           List.of("film"),
           List.of("sound"),
           List.of("workbook", "handoff", "review"),

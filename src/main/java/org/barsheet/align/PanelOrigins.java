@@ -65,9 +65,7 @@ final class PanelOrigins {
   }
 
   private boolean isChoice() {
-    return panel.cue() instanceof OfMotif motif
-        && motif.number().isEmpty()
-        && motif.nearBar().isEmpty();
+    return panel.cue() instanceof OfMotif motif && motif.isAny();
   }
 
   /** Whether its places depend on where the panel before begins. */

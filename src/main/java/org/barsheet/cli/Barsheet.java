@@ -48,6 +48,7 @@ import picocli.CommandLine.TypeConversionException;
       BeatsCommand.class,
       WhereCommand.class,
       CompareCommand.class,
+      AdoptCommand.class,
       BeginCommand.class,
       PackCommand.class,
       CompletionCommand.class,

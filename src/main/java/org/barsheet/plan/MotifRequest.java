@@ -29,6 +29,11 @@ public record MotifRequest(
     forms = Collections.unmodifiableSet(inOrder);
   }
 
+  /** The same motif with its shapes given in another way. */
+  public MotifRequest with(List<Shape> others) {
+    return new MotifRequest(name, others, accent, match, forms, where);
+  }
+
   /** How a shape is given. */
   public sealed interface Shape {}
 

@@ -53,6 +53,11 @@ public sealed interface Place {
       this(motif, Played.ANYHOW, number, nearBar);
     }
 
+    /** Whether it leaves open which return is meant. */
+    public boolean isAny() {
+      return number.isEmpty() && nearBar.isEmpty();
+    }
+
     @Override
     public String toString() {
       return motif

@@ -38,6 +38,11 @@ public record Plan(
     return new Plan(text, title, film, music, motifs, workshop, known, clips, panels);
   }
 
+  /** The same plan with other motifs. */
+  public Plan withMotifs(List<MotifRequest> others) {
+    return new Plan(text, title, film, music, others, workshop, performers, clips, panels);
+  }
+
   /** The performer of a name, if the plan has one. */
   public Optional<Performer> performer(String name) {
     return performers.stream().filter(performer -> performer.name().equals(name)).findFirst();

@@ -39,7 +39,7 @@ final class FirstPlans {
   }
 
   /** The score as a plan names it: from the plan's folder, so that both can move together. */
-  private static String seenFrom(Path plan, Path score) {
+  static String seenFrom(Path plan, Path score) {
     Path file = score.toAbsolutePath().normalize();
     Path folder = plan.toAbsolutePath().normalize().getParent();
     boolean near = folder != null && Objects.equals(folder.getRoot(), file.getRoot());

@@ -109,6 +109,20 @@ public final class Production {
   }
 
   /**
+   * Rewrites a plan for another version of its score, so that everything stands on the music it
+   * stood on. The plan before is kept beside it.
+   *
+   * @param score the new version
+   * @param folder with the sheets made from the version before
+   * @param timecodes whether timecodes follow the music too
+   * @param write whether to write, rather than only to tell
+   */
+  public static Adopted adopt(
+      Path planFile, Path score, Path folder, boolean timecodes, boolean write) {
+    return Adopting.adopt(planFile, score, folder, timecodes, write);
+  }
+
+  /**
    * Packs a film into one zip, from which it can be made elsewhere.
    *
    * @param folder with the sheets made last, as in {@link #film}

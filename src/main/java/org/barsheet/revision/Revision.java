@@ -21,12 +21,14 @@ public final class Revision {
   private final ScoreNotes before;
   private final ScoreNotes now;
   private final BarPairing pairing;
+  private final PartNames parts;
   private final boolean sameNotes;
 
   private Revision(ScoreNotes before, ScoreNotes now) {
     this.before = before;
     this.now = now;
     this.pairing = BarPairing.of(before, now);
+    this.parts = PartNames.of(before, now);
     this.sameNotes = NoteStream.of(before).equals(NoteStream.of(now));
   }
 
@@ -114,6 +116,11 @@ public final class Revision {
       }
     }
     return Optional.empty();
+  }
+
+  /** What a part of the version before is called now. */
+  public String partNow(String name) {
+    return parts.now(name);
   }
 
   /** What became of each return, in the order given; each return of now is that of one at most. */

@@ -118,6 +118,16 @@ public record ScoreNotes(List<HeldBar> bars, List<HeldPart> parts) {
     return Optional.empty();
   }
 
+  /** The bar at a printed place, if there is one. */
+  public Optional<HeldBar> barAt(BarBeat place) {
+    return barOf(place.bar(), place.time()).map(bars::get);
+  }
+
+  /** When a printed place is, in quarter notes from tick 0, if there is such a bar. */
+  public Optional<BigFraction> quartersOf(BarBeat place) {
+    return barAt(place).map(bar -> timeOf(bar, place.beat()).divide(UNITS));
+  }
+
   /**
    * Where a moment lies in bars and beats; between two beats in proportion.
    *
