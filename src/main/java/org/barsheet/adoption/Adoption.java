@@ -162,7 +162,8 @@ public final class Adoption {
       Optional<String> lost = standing.place().motifName().filter(unheard::contains);
       Outcome outcome =
           lost.isPresent()
-              ? new Outcome.Asked("motif " + lost.get() + " is not heard in the new score", List.of())
+              ? new Outcome.Asked(
+                  "motif " + lost.get() + " is not heard in the new score", List.of())
               : places.carry(standing.place());
       ledger.add(standing, outcome, now);
     }

@@ -13,6 +13,7 @@ import org.barsheet.revision.Fate.Kept;
 import org.barsheet.revision.Fate.Undecided;
 import org.barsheet.revision.HeldBar;
 import org.barsheet.revision.Revision;
+import org.barsheet.revision.ScoreNotes;
 import org.barsheet.score.BarBeat;
 
 /** Carries bars and moments to the new version. */
@@ -34,7 +35,7 @@ final class BarCarrier {
       String sentence = place + " was not one bar of the music before";
       return new Outcome.Asked(sentence, List.of());
     }
-    Fate<BarBeat> fate = revision.of(was.get());
+    Fate<BarBeat> fate = doubted(revision.of(was.get()), was.get());
     if (fate instanceof Kept<BarBeat> kept) {
       return new Outcome.Found(written(place, was.get(), kept.now()), kept.changed());
     }
@@ -64,17 +65,27 @@ final class BarCarrier {
     return new AtBar(is.bar(), time, is.beat());
   }
 
+  /** What became of a moment, in quarter notes from tick 0. */
   Fate<BigFraction> fateOf(BigFraction quarters) {
-    return revision.ofQuarters(quarters);
+    return doubted(revision.ofQuarters(quarters), revision.before().placeAt(quarters));
+  }
+
+  private <T> Fate<T> doubted(Fate<T> fate, BarBeat was) {
+    return fate instanceof Kept<T> kept && !revision.isSure(was)
+        ? new Undecided<>(List.of(kept.now()), true)
+        : fate;
   }
 
   /** What to ask where music is gone, or may be in two places. */
-  Outcome asked(String words, Fate<?> fate, BarBeat was) {
+  Outcome.Asked asked(String words, Fate<?> fate, BarBeat was) {
     if (fate instanceof Undecided<?> undecided) {
       List<String> candidates =
           revision.of(was).possible().stream().map(BarBeat::toString).toList();
-      String gone = undecided.perhapsGone() ? "may be gone, or stand in another bar" : "stands in more than one bar";
-      return new Outcome.Asked(words + " " + gone + " now", candidates);
+      String why =
+          undecided.perhapsGone()
+              ? " may be gone, or stand in another bar now"
+              : " stands in more than one bar now";
+      return new Outcome.Asked(words + why, candidates);
     }
     return new Outcome.Asked(words + " is gone", neighbors(was));
   }
@@ -101,7 +112,7 @@ final class BarCarrier {
 
   private String barAt(int index) {
     HeldBar bar = revision.now().bars().get(index);
-    return placeAt(BigFraction.of(bar.start(), org.barsheet.revision.ScoreNotes.UNITS)).toString();
+    return placeAt(BigFraction.of(bar.start(), ScoreNotes.UNITS)).toString();
   }
 
   /** About where a moment is now, though its bar may be gone. */
@@ -114,7 +125,7 @@ final class BarCarrier {
     int bar = revision.before().barOf(was.bar(), was.time()).orElse(0);
     return kept(bar, -1)
         .or(() -> kept(bar, 1))
-        .map(index -> BigFraction.of(revision.now().bars().get(index).start(), org.barsheet.revision.ScoreNotes.UNITS))
+        .map(index -> BigFraction.of(revision.now().bars().get(index).start(), ScoreNotes.UNITS))
         .orElse(BigFraction.ZERO);
   }
 }

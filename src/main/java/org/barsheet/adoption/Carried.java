@@ -29,8 +29,7 @@ public record Carried(
   }
 
   static Carried asked(String of, String before, String beforeAt, Outcome.Asked asked) {
-    return new Carried(
-        of, before, beforeAt, before, "", false, asked.sentence(), asked.nearest());
+    return new Carried(of, before, beforeAt, before, "", false, asked.sentence(), asked.nearest());
   }
 
   public boolean isAsked() {

@@ -70,10 +70,16 @@ final class HeardCarrier {
         : Optional.empty();
   }
 
-  /** The return that was heard there: the first that its part begins from there on, within a bar. */
+  /**
+   * The return that was heard there: the first that its part begins from there on, within a bar.
+   */
   private Optional<LaidCue> returnIn(String motif, HeardAt heard, BigFraction from) {
     long start = from.multiply(ScoreNotes.UNITS).longValue();
-    int bar = revision.before().barOf(revision.before().placeAt(from).bar(), revision.before().placeAt(from).time()).orElse(0);
+    int bar =
+        revision
+            .before()
+            .barOf(revision.before().placeAt(from).bar(), revision.before().placeAt(from).time())
+            .orElse(0);
     long end = start + revision.before().bars().get(bar).length();
     return old.returns().stream()
         .filter(cue -> cue.name().equals(motif))
@@ -93,9 +99,7 @@ final class HeardCarrier {
 
   private static List<BarNote> moved(HeldReturn held, BigFraction quarters) {
     long later = Math.round(quarters.multiply(ScoreNotes.UNITS).doubleValue());
-    return held.notes().stream()
-        .map(note -> new BarNote(note.at() + later, note.pitch()))
-        .toList();
+    return held.notes().stream().map(note -> new BarNote(note.at() + later, note.pitch())).toList();
   }
 
   /** Another return with the same notes, as far after its place as the first was. */
@@ -108,8 +112,7 @@ final class HeardCarrier {
               && cue.held().orElseThrow().notes().equals(moved(notes, apart));
       Fate<BigFraction> fate = bars.fateOf(was.add(apart));
       if (same && fate instanceof Kept<BigFraction> kept) {
-        Optional<String> player =
-            parts.playing(moved(notes, kept.now().subtract(was)), part);
+        Optional<String> player = parts.playing(moved(notes, kept.now().subtract(was)), part);
         if (player.isPresent()) {
           Place there = bars.placeAt(kept.now());
           return Optional.of(new HeardAt(there, heard.length(), player.get(), heard.where()));

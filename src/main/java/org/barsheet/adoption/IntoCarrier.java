@@ -1,10 +1,13 @@
 package org.barsheet.adoption;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Place;
@@ -17,8 +20,8 @@ import org.barsheet.revision.Revision;
 import org.barsheet.revision.ScoreNotes;
 
 /**
- * Carries places that count from the start of a panel: they stay as they are while the music between
- * stays as long as it was.
+ * Carries places that count from the start of a panel: they stay as they are while the music
+ * between stays as long as it was.
  */
 final class IntoCarrier {
 
@@ -46,12 +49,16 @@ final class IntoCarrier {
     BigFraction to = after(from, start.get(), place.offset());
     Fate<BigFraction> there = bars.fateOf(to);
     if (!(there instanceof Kept<BigFraction> kept)) {
-      return bars.asked(place.toString(), there, old.notes().placeAt(to));
+      return bars.asked("the music " + place, there, old.notes().placeAt(to));
     }
     return bars.fateOf(from) instanceof Kept<BigFraction> begins && isFixed(place.panel())
         ? carried(place, to.subtract(from), begins.now(), kept)
         : new Outcome.Asked(
-            place + " counts from a place that may be another now",
+            "panel "
+                + place.panel()
+                + " may begin elsewhere now, so "
+                + place
+                + " may be other music",
             List.of(bars.placeAt(kept.now()).toString()));
   }
 
@@ -74,17 +81,20 @@ final class IntoCarrier {
     BigDecimal two =
         new BigDecimal(amount.getNumerator())
             .divide(new BigDecimal(amount.getDenominator()), 2, RoundingMode.HALF_UP);
-    return BigFraction.of(two.unscaledValue(), java.math.BigInteger.TEN.pow(two.scale()));
+    return BigFraction.of(two.unscaledValue(), BigInteger.TEN.pow(two.scale()));
   }
 
   /** Whether a panel begins at a place of its own rather than wherever it fits. */
   private boolean isFixed(String name) {
-    Optional<Panel> panel = plan.panels().stream().filter(one -> one.name().equals(name)).findFirst();
+    Optional<Panel> panel =
+        plan.panels().stream().filter(one -> one.name().equals(name)).findFirst();
     if (panel.isEmpty()) {
       return false;
     }
     Place cue = panel.get().cue();
-    if (panel.get().cut() instanceof Panel.AtPlace || cue instanceof Place.AtBar || cue instanceof Place.AtMark) {
+    if (panel.get().cut() instanceof Panel.AtPlace
+        || cue instanceof Place.AtBar
+        || cue instanceof Place.AtMark) {
       return true;
     }
     if (cue instanceof IntoPanel into) {
@@ -104,19 +114,19 @@ final class IntoCarrier {
   }
 
   private long frames(Length offset) {
-    return plan.film().rate().nearestFrame(new org.barsheet.clock.Seconds(offset.most()));
+    return plan.film().rate().nearestFrame(new Seconds(offset.most()));
   }
 
   private BigFraction position(BigFraction from, BigFraction bars) {
     List<HeldBar> all = revision.before().bars();
-    List<Long> starts = new java.util.ArrayList<>(all.stream().map(HeldBar::start).toList());
+    List<Long> starts = new ArrayList<>(all.stream().map(HeldBar::start).toList());
     starts.add(all.get(all.size() - 1).end());
     return along(starts, from, bars);
   }
 
   private BigFraction beats(BigFraction from, BigFraction beats) {
     List<HeldBar> all = revision.before().bars();
-    List<Long> starts = new java.util.ArrayList<>(all.stream().flatMap(bar -> bar.beats().stream()).toList());
+    List<Long> starts = new ArrayList<>(all.stream().flatMap(bar -> bar.beats().stream()).toList());
     starts.add(all.get(all.size() - 1).end());
     return along(starts, from, beats);
   }

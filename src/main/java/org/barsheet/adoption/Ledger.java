@@ -35,8 +35,7 @@ final class Ledger {
     String is = standing.words(found.now());
     String isAt = beforeAt.isEmpty() ? "" : now.barOf(found.now());
     carried.add(
-        new Carried(
-            standing.of(), before, beforeAt, is, isAt, found.otherNotes(), "", List.of()));
+        new Carried(standing.of(), before, beforeAt, is, isAt, found.otherNotes(), "", List.of()));
     edit(standing.at(), before, is);
   }
 

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
@@ -83,8 +82,7 @@ final class NewMusic {
   List<Cue> marksAt(BigFraction quarters) {
     BigFraction near = BigFraction.of(1, 8);
     return cues.marks().stream()
-        .filter(
-            mark -> quartersOf(mark.at()).subtract(quarters).abs().compareTo(near) < 0)
+        .filter(mark -> quartersOf(mark.at()).subtract(quarters).abs().compareTo(near) < 0)
         .toList();
   }
 

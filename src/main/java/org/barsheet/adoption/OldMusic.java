@@ -51,14 +51,10 @@ final class OldMusic {
             .filter(cue -> cue.name().equals(place.motif()) && cue.number() > 0)
             .toList();
     if (place.number().isPresent()) {
-      return counted.stream()
-          .filter(cue -> cue.number() == place.number().getAsInt())
-          .findFirst();
+      return counted.stream().filter(cue -> cue.number() == place.number().getAsInt()).findFirst();
     }
     List<HeldBar> bars =
-        notes.bars().stream()
-            .filter(bar -> bar.number() == place.nearBar().orElseThrow())
-            .toList();
+        notes.bars().stream().filter(bar -> bar.number() == place.nearBar().orElseThrow()).toList();
     return counted.stream()
         .filter(cue -> isSo(cue, place.played()))
         .min(Comparator.comparingLong(cue -> distance(cue, bars)));
@@ -121,7 +117,9 @@ final class OldMusic {
         : Optional.empty();
   }
 
-  /** Where a mark stood, in quarter notes from tick 0; nothing where none or several had its name. */
+  /**
+   * Where a mark stood, in quarter notes from tick 0; nothing where none or several had its name.
+   */
   Optional<BigFraction> markAt(String name) {
     List<LaidCue> marks =
         film.cues().stream()

@@ -1,6 +1,7 @@
 package org.barsheet.adoption;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.barsheet.plan.Place;
 
 /** What becomes of one place. */
@@ -23,6 +24,12 @@ sealed interface Outcome {
   record Asked(String sentence, List<String> nearest) implements Outcome {
     public Asked {
       nearest = List.copyOf(nearest);
+    }
+
+    /** The same with another likeliest place. */
+    Asked nearestFirst(String first) {
+      return new Asked(
+          sentence, Stream.concat(Stream.of(first), nearest.stream()).distinct().toList());
     }
   }
 }

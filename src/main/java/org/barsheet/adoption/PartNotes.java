@@ -46,7 +46,9 @@ final class PartNotes {
       if (OldMusic.isSame(part.name(), name)) {
         for (int bar = 0; bar < score.bars().size(); bar++) {
           long start = score.bars().get(bar).start();
-          part.bars().get(bar).forEach(note -> notes.add(new BarNote(start + note.at(), note.pitch())));
+          part.bars()
+              .get(bar)
+              .forEach(note -> notes.add(new BarNote(start + note.at(), note.pitch())));
         }
       }
     }

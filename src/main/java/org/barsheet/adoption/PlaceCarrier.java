@@ -61,7 +61,8 @@ final class PlaceCarrier {
     if (fate instanceof Kept<BigFraction> kept) {
       return new Outcome.Found(markAt(mark, kept.now()), kept.changed());
     }
-    return bars.asked(mark.toString(), fate, old.notes().placeAt(was.get()));
+    Outcome.Asked asked = bars.asked("the music of " + mark, fate, old.notes().placeAt(was.get()));
+    return now.marksCalled(mark.name()) == 1 ? asked.nearestFirst(mark.toString()) : asked;
   }
 
   /** The mark that stands there now, the one of the same name first; the bar where none does. */
@@ -82,6 +83,6 @@ final class PlaceCarrier {
       Place there = new Place.AtTimecode(now.timecodeAt(kept.now()));
       return new Outcome.Found(there, kept.changed());
     }
-    return bars.asked(at.toString(), fate, old.notes().placeAt(was));
+    return bars.asked("the music at " + at, fate, old.notes().placeAt(was));
   }
 }

@@ -61,7 +61,8 @@ final class ReturnCarrier {
 
   private OfMotif withPart(OfMotif place) {
     Played played = place.played();
-    Played renamed = new Played(played.forms(), played.part().map(part -> old.partNow(part, revision)));
+    Played renamed =
+        new Played(played.forms(), played.part().map(part -> old.partNow(part, revision)));
     return new OfMotif(place.motif(), renamed, place.number(), place.nearBar());
   }
 

@@ -62,7 +62,7 @@ final class AdoptCommand implements Callable<Integer> {
           "Folder of the sheets made from the version before; by default PLAN's name with -sheets.")
   private Optional<Path> out = Optional.empty();
 
-  @Mixin private AsOption form = new AsOption();
+  @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {

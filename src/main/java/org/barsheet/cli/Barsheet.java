@@ -38,7 +38,7 @@ import picocli.CommandLine.TypeConversionException;
     },
     footer = {
       "",
-      "Exit status: 0 done, 1 findings (check), 2 wrong usage, 3 bad input, 70 a fault of barsheet.",
+      "Exit status: 0 done, 1 findings (check, adopt), 2 wrong usage, 3 bad input, 70 a fault of barsheet.",
     },
     subcommands = {
       MakeCommand.class,

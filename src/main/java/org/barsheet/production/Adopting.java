@@ -52,7 +52,8 @@ final class Adopting {
   }
 
   private static InputException noSheets(Path plan, Path folder) {
-    String sentence = "adopt needs the sheets made from the score before, and " + folder + " has none";
+    String sentence =
+        "adopt needs the sheets made from the score before, and " + folder + " has none";
     return new InputException(Problem.ofFile(plan.toString(), sentence, remedy(plan)));
   }
 

@@ -62,7 +62,9 @@ final class PlanFiles {
       }
       List<Path> published = out.publish();
       Optional<EditedFile> left =
-          files.stream().filter(file -> !published.contains(folder.resolve(name(real(file))))).findFirst();
+          files.stream()
+              .filter(file -> !published.contains(folder.resolve(name(real(file)))))
+              .findFirst();
       if (left.isPresent()) {
         throw changed(left.get());
       }

@@ -55,6 +55,13 @@ final class BarPairing {
     return before.get(was).equals(now.get(is));
   }
 
+  /** Whether a bar of now is, note for note, another bar of before than the one given. */
+  boolean isAnother(int was, int is) {
+    BarContent there = now.get(is);
+    return !there.isEmpty()
+        && IntStream.range(0, before.size()).anyMatch(i -> i != was && before.get(i).equals(there));
+  }
+
   private void pair() {
     if (before.equals(now)) {
       IntStream.range(0, best.length).forEach(i -> decide(i, i));

@@ -67,6 +67,17 @@ public final class Revision {
         : new Undecided<>(found, perhapsGone);
   }
 
+  /**
+   * Whether a place is sure: not where its bar has other notes now that are, note for note, those
+   * of another bar before, which may have come to stand there.
+   */
+  public boolean isSure(BarBeat place) {
+    Optional<Integer> bar = before.barOf(place.bar(), place.time());
+    return bar.isPresent()
+        && ofBar(bar.get()) instanceof Kept<Integer> kept
+        && !(kept.changed() && pairing.isAnother(bar.get(), kept.now()));
+  }
+
   /** The bar of now that a bar most probably is, for an overview; empty where it is gone. */
   Optional<Integer> mostProbably(int bar) {
     int best = pairing.best(bar);

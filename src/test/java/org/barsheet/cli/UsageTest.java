@@ -18,8 +18,8 @@ class UsageTest {
         .isEqualTo(ExitStatus.USAGE);
     assertThat(err.toString())
         .startsWith(
-            "barsheet: say what to do: make, check, about, find, beats, where, compare, begin,"
-                + " pack or completion\n");
+            "barsheet: say what to do: make, check, about, find, beats, where, compare, adopt,"
+                + " begin, pack or completion\n");
   }
 
   @ParameterizedTest

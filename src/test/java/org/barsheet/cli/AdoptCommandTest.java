@@ -1,0 +1,158 @@
+package org.barsheet.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
+import javax.sound.midi.InvalidMidiDataException;
+import javax.sound.midi.MidiEvent;
+import javax.sound.midi.MidiSystem;
+import javax.sound.midi.Sequence;
+import javax.sound.midi.Track;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The demo's score grows by four bars, or loses two, and a plan follows it. */
+class AdoptCommandTest {
+
+  private static final Path SCORE = Path.of("scores", "lamplighters-quay.mid").toAbsolutePath();
+
+  /** Of bar 20 of the demo: its meter is 4/4, and bar 0 is a pickup of one beat. */
+  private static final int BEAT_OF_BAR_20 = 1 + 19 * 4;
+
+  private static final String PLAN =
+      """
+      # The director's own words.
+      title: Two flaps
+      score: quay.mid          # from the composer
+      film: {frame-rate: 24, music-starts: 2 s}
+      motifs:
+        glimmer: {heard-at: {place: bar 9, length: 5 beats, part: Celesta}, accent: last}
+      panels:
+        - {panel: 1, action: Nothing moves}
+        - {panel: 2, action: "A flap: opens", cue: glimmer near bar 13}
+        - panel: 3
+          cue: 'bar 21 beat 3' # the ferry
+        - {panel: 4, cue: glimmer near bar 33, cut: bar 30}
+        - {panel: 5, cue: 6 bars into panel 4}
+      """;
+
+  @TempDir Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  private Path plan = Path.of("");
+
+  @BeforeEach
+  void aFilmThatWasMade() throws IOException {
+    plan = Files.writeString(folder.resolve("plan.yaml"), PLAN);
+    Files.copy(SCORE, folder.resolve("quay.mid"));
+    assertThat(run("make", plan)).as(err.toString()).isEqualTo(ExitStatus.DONE);
+    out.getBuffer().setLength(0);
+    err.getBuffer().setLength(0);
+  }
+
+  private int run(Object... words) {
+    String[] arguments = Arrays.stream(words).map(Object::toString).toArray(String[]::new);
+    return Barsheet.run(new PrintWriter(out), new PrintWriter(err), arguments);
+  }
+
+  /** The demo's score with beats put in before a beat, or, where fewer than 0, taken out there. */
+  private Path revised(int beat, int beats) throws IOException {
+    try {
+      Sequence sequence = MidiSystem.getSequence(SCORE.toFile());
+      long from = (long) beat * sequence.getResolution();
+      long later = (long) beats * sequence.getResolution();
+      for (Track track : sequence.getTracks()) {
+        for (int i = track.size() - 1; i >= 0; i--) {
+          MidiEvent event = track.get(i);
+          boolean gone = event.getTick() >= from && event.getTick() < from - later;
+          boolean note = (event.getMessage().getStatus() & 0xE0) == 0x80;
+          if (gone && note) {
+            track.remove(event);
+          }
+        }
+        for (int i = 0; i < track.size(); i++) {
+          MidiEvent event = track.get(i);
+          if (event.getTick() >= from) {
+            event.setTick(Math.max(from, event.getTick() + later));
+          }
+        }
+      }
+      Path file = folder.resolve("new.mid");
+      MidiSystem.write(sequence, 1, file.toFile());
+      return file;
+    } catch (InvalidMidiDataException impossible) {
+      throw new AssertionError(impossible);
+    }
+  }
+
+  @Test
+  void everything_moves_with_its_music_and_nothing_else_in_the_plan_changes() throws IOException {
+    Path now = revised(BEAT_OF_BAR_20, 16);
+    assertThat(run("adopt", plan, now)).as(err.toString()).isEqualTo(ExitStatus.DONE);
+    assertThat(plan)
+        .hasContent(
+            PLAN.replace("quay.mid ", "new.mid ")
+                .replace("'bar 21 beat 3'", "'bar 25 beat 3'")
+                .replace("near bar 33", "near bar 37")
+                .replace("cut: bar 30", "cut: bar 34"));
+    assertThat(folder.resolve("plan-kept-1.yaml")).hasContent(PLAN);
+    assertThat(out.toString().lines().map(line -> line.replaceAll(" +", " ")))
+        .containsExactly(
+            "place before now",
+            "score quay.mid new.mid",
+            "motif glimmer heard-at bar 9 the same",
+            "panel 2 cue glimmer near bar 13 (bar 13) the same",
+            "panel 3 cue bar 21 beat 3 bar 25 beat 3",
+            "panel 4 cue glimmer near bar 33 (bar 33) glimmer near bar 37 (bar 37)",
+            "panel 4 cut bar 30 bar 34",
+            "panel 5 cue 6 bars into panel 4 the same");
+    assertThat(err.toString()).contains("4 changes").contains("plan-kept-1.yaml");
+  }
+
+  @Test
+  void bars_that_are_gone_are_asked_about_and_left_as_they_were() throws IOException {
+    Path now = revised(BEAT_OF_BAR_20 + 4, -4);
+    assertThat(run("adopt", plan, now)).isEqualTo(ExitStatus.FINDINGS);
+    assertThat(plan).content().contains("'bar 21 beat 3' # the ferry").contains("near bar 32");
+    assertThat(out.toString())
+        .contains("panel 3 cue: bar 21 beat 3 is gone.\n")
+        .contains("  Write another place; nearest: bar 20, bar 21.\n");
+    assertThat(err.toString()).contains("1 left for you to decide");
+  }
+
+  @Test
+  void a_preview_writes_nothing_and_says_all_of_it_to_programs_too() throws IOException {
+    Path now = revised(BEAT_OF_BAR_20, 16);
+    assertThat(run("adopt", plan, now, "--preview", "--format", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(plan).hasContent(PLAN);
+    assertThat(folder.resolve("plan-kept-1.yaml")).doesNotExist();
+    assertThat(out.toString())
+        .contains("panel 4 cue,glimmer near bar 33,bar 33,glimmer near bar 37,bar 37,false,,\n");
+    assertThat(err.toString()).contains("Nothing written");
+  }
+
+  @Test
+  void the_file_of_the_version_before_may_be_overwritten() throws IOException {
+    Path now = folder.resolve("quay.mid");
+    Files.copy(revised(BEAT_OF_BAR_20, 16), now, StandardCopyOption.REPLACE_EXISTING);
+    assertThat(run("adopt", plan, now)).isEqualTo(ExitStatus.DONE);
+    assertThat(plan).content().contains("score: quay.mid          # from the composer", "bar 25");
+  }
+
+  @Test
+  void without_sheets_of_the_version_before_it_says_what_to_run_first() throws IOException {
+    Path now = revised(BEAT_OF_BAR_20, 16);
+    assertThat(run("adopt", plan, now, "--out", folder.resolve("elsewhere")))
+        .isEqualTo(ExitStatus.BAD_INPUT);
+    assertThat(err.toString()).contains("elsewhere has none").contains("barsheet make");
+    assertThat(plan).hasContent(PLAN);
+  }
+}
