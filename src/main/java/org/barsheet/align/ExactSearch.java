@@ -29,6 +29,11 @@ final class ExactSearch {
     if (!isLarge(possible, input)) {
       return among(places.within(possible), input);
     }
+    return nearGood(places, possible, input);
+  }
+
+  /** The same, with all that is known to be too dear left out. */
+  static ExactSearch nearGood(PlanPlaces places, List<CutWindow> possible, AlignerInput input) {
     FilmBounds bounds = new FilmBounds(places.terms(), possible, input);
     double limit = bounds.whole() + 2 * Alternatives.DEAREST;
     long good = Costs.IMPOSSIBLE;

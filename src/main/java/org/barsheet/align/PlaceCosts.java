@@ -17,6 +17,9 @@ final class PlaceCosts {
   /** What rounding can make of a cost, in millionths. */
   private static final double ROUNDING = 2;
 
+  /** Lengths whose costs are worked out beforehand, in lengths liked best. */
+  private static final double MOST_KNOWN = 4;
+
   private final Candidate[] places;
   private final Optional<Length> asked;
   private final Optional<FrameSpan> lock;
@@ -36,6 +39,7 @@ final class PlaceCosts {
   private final long leastSqueeze;
   private final double leastWanted;
   private final double mostWanted;
+  private final double[] known;
 
   PlaceCosts(
       List<Candidate> places,
@@ -72,6 +76,15 @@ final class PlaceCosts {
     this.leastWanted = Arrays.stream(wanted).min().orElse(1);
     this.leastSqueeze = Arrays.stream(roomyCosts).min().orElse(0);
     this.mostWanted = Arrays.stream(wanted).max().orElse(1);
+    this.known = leastWanted < mostWanted ? new double[0] : known();
+  }
+
+  /** Costs of lengths where all places like one length best, each worked out once. */
+  private double[] known() {
+    int most = (int) Math.min(MOST_KNOWN * mostWanted, 2.0 * cuts.length);
+    return IntStream.range(0, most)
+        .mapToDouble(frames -> Costs.length(weight, (double) frames, mostWanted))
+        .toArray();
   }
 
   /** How much the length of a shot counts. */
@@ -205,7 +218,14 @@ final class PlaceCosts {
 
   /** The part of a shot's cost that its length makes. */
   long lengthCost(int i, long end) {
-    return (long) (Costs.length(weight, (double) (end - cuts[i]), wanted[i]) + 0.5);
+    return (long) (length(i, end) + 0.5);
+  }
+
+  private double length(int i, long end) {
+    long frames = end - cuts[i];
+    return frames >= 0 && frames < known.length
+        ? known[(int) frames]
+        : Costs.length(weight, (double) frames, wanted[i]);
   }
 
   /**
@@ -214,11 +234,14 @@ final class PlaceCosts {
    */
   double leastCost(int i, long end) {
     double squeeze = roomyCosts.length == 0 ? 0 : roomyCosts[i];
-    return Costs.length(weight, (double) (end - cuts[i]), wanted[i]) + squeeze - ROUNDING;
+    return length(i, end) + squeeze - ROUNDING;
   }
 
   /** What a shot of so many frames costs at least, wherever it begins: convex as well. */
   double leastCost(long frames) {
+    if (frames >= 0 && frames < known.length) {
+      return known[(int) frames] + leastSqueeze - ROUNDING;
+    }
     double nearest = Math.max(leastWanted, Math.min(mostWanted, (double) frames));
     return Costs.length(weight, (double) frames, nearest) + leastSqueeze - ROUNDING;
   }

@@ -1,11 +1,13 @@
 package org.barsheet.align;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.barsheet.align.LengthTable.Range;
 import org.barsheet.clock.FrameSpan;
@@ -169,13 +171,22 @@ final class PlanPlaces {
       before = places(p, before, windows.get(p));
       places.add(before);
     }
-    SharedCues cues = new SharedCues(places);
+    SharedCues cues = new SharedCues(places, lists(places));
     List<List<Candidate>> apart = cues.toldApart();
     List<Stage> stages = new ArrayList<>();
     for (int p = 0; p < panels.size(); p++) {
       stages.add(stage(p, apart.get(p), apart.get(p) == places.get(p), windows.get(p), cues));
     }
     return stages;
+  }
+
+  /** The lists that panels' places were taken from, each once. */
+  private Set<List<Candidate>> lists(List<List<Candidate>> places) {
+    Set<List<Candidate>> lists = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (int p = 0; p < panels.size(); p++) {
+      lists.add(isShared(p) && besides.isEmpty() ? sharedList(p) : places.get(p));
+    }
+    return lists;
   }
 
   private List<Candidate> places(int p, List<Candidate> before, CutWindow window) {

@@ -42,10 +42,17 @@ final class SharedCues {
    * Cues of a plan.
    *
    * @param places of every panel, each in order of cut
+   * @param lists those the places were taken from, each once
    */
-  SharedCues(List<List<Candidate>> places) {
+  SharedCues(List<List<Candidate>> places, Set<List<Candidate>> lists) {
     this.places = List.copyOf(places);
     this.tellsApart = new boolean[places.size()];
+    if (anyHeld(lists)) {
+      noteAll();
+    }
+  }
+
+  private void noteAll() {
     for (int p = places.size() - 1; p >= 0; p--) {
       for (Candidate place : places.get(p)) {
         if (place.cue().kind() == Cue.Kind.OCCURRENCE) {
@@ -57,6 +64,23 @@ final class SharedCues {
       int panel = p;
       tellsApart[p] = places.get(p).stream().anyMatch(place -> holds(panel, place));
     }
+  }
+
+  /** Whether a shot that sits on a cue can end before another place on that cue at all. */
+  private static boolean anyHeld(Set<List<Candidate>> lists) {
+    Map<String, Long> latest = new HashMap<>();
+    lists.forEach(
+        list ->
+            list.stream()
+                .filter(place -> place.cue().kind() == Cue.Kind.OCCURRENCE)
+                .forEach(place -> latest.merge(place.cue().id(), place.cut(), Math::max)));
+    return lists.stream()
+        .flatMap(List::stream)
+        .anyMatch(place -> endsBefore(place, latest.getOrDefault(place.cue().id(), Candidate.ANY)));
+  }
+
+  private static boolean endsBefore(Candidate place, long latest) {
+    return latest > place.cut() && place.earliestEnd().filter(end -> latest > end).isPresent();
   }
 
   /** The latest cuts of a cue grow from the last panel to the first. */
@@ -79,8 +103,7 @@ final class SharedCues {
     if (place.cue().kind() != Cue.Kind.OCCURRENCE) {
       return false;
     }
-    long latest = latestCut(place.cue().id(), panel + 2);
-    return latest > place.cut() && place.earliestEnd().filter(end -> latest > end).isPresent();
+    return endsBefore(place, latestCut(place.cue().id(), panel + 2));
   }
 
   /** The latest cut that a panel or one after it can take on a cue. */

@@ -107,13 +107,17 @@ class AlignerAgainstBruteForceTest {
             .isEqualTo(through.getOrDefault(List.of(p, i), Costs.IMPOSSIBLE));
       }
     }
-    ExactSearch search = ExactSearch.of(aligner.places(List.of()), input);
-    assertThat(cuts(search.stages(), search.table().bestLayout()))
-        .as("seed %d", seed)
-        .isEqualTo(earliest(stages, all, least));
-    assertThat(ExactSearchTest.margins(search.stages(), search.table()))
-        .as("seed %d", seed)
-        .isEqualTo(ExactSearchTest.margins(stages, table));
+    PlanPlaces places = aligner.places(List.of());
+    List<CutWindow> possible = PossibleCuts.of(places.terms(), input.filmFrames());
+    for (ExactSearch search :
+        List.of(ExactSearch.of(places, input), ExactSearch.nearGood(places, possible, input))) {
+      assertThat(cuts(search.stages(), search.table().bestLayout()))
+          .as("seed %d", seed)
+          .isEqualTo(earliest(stages, all, least));
+      assertThat(ExactSearchTest.margins(search.stages(), search.table()))
+          .as("seed %d", seed)
+          .isEqualTo(ExactSearchTest.margins(stages, table));
+    }
     return all.shared();
   }
 
