@@ -108,7 +108,7 @@ final class TimingFindings {
     }
     if (shot.panel().locked() && input.lockOf(shot.panel()).isEmpty()) {
       String sentence = "is locked, but no earlier sheet says on which frames";
-      String remedy = "make puts it where it lies now; give --out where its sheets are elsewhere";
+      String remedy = "make holds it where it lies now; if its sheets are in another folder, give --out";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }
     addMovedUnderLock(shot);
@@ -117,7 +117,7 @@ final class TimingFindings {
       if (reveal.photographed() && !known) {
         String sentence =
             reveal.opening() + " is photographed, but no earlier sheet says on which frames";
-        String remedy = "make puts it where it lies now; give --out where its sheets are elsewhere";
+        String remedy = "make holds it where it lies now; if its sheets are in another folder, give --out";
         findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
       }
     }
