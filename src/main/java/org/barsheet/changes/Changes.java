@@ -18,6 +18,7 @@ import org.barsheet.timing.PanelChange;
  * @param cues returns and marks that are new, gone, elsewhere or numbered anew
  * @param panels panels that do not lie as they did; none where the rates differ
  * @param photographs every photograph of both runs
+ * @param identities which thing of the earlier run is which
  */
 public record Changes(
     OtherMusic otherMusic,
@@ -25,7 +26,8 @@ public record Changes(
     List<BarShift> bars,
     List<CueChange> cues,
     List<PanelChange> panels,
-    List<PhotographChange> photographs) {
+    List<PhotographChange> photographs,
+    Identities identities) {
 
   public Changes {
     bars = List.copyOf(bars);
@@ -47,16 +49,20 @@ public record Changes(
     Optional<Revision> revision =
         before.music().flatMap(was -> now.music().map(is -> Revision.between(was, is)));
     OtherMusic otherMusic = OtherMusic.between(before, now);
+    List<CueChange> cues = CuePairing.all(before.cues(), now.cues(), revision);
+    List<PhotographChange> photographs = PhotographChange.between(before.shots(), now.shots());
+    Identities identities = new Identities(before, now, cues, photographs, revision);
     boolean sameRate = before.rate().equals(now.rate());
     return new Changes(
         otherMusic,
         sameRate ? Optional.empty() : Optional.of(new RateChange(before.rate(), now.rate())),
         sameRate ? BarShift.between(before.bars(), now.bars(), revision) : List.of(),
-        CuePairing.all(before.cues(), now.cues(), revision).stream()
-            .filter(change -> !change.isAsBefore())
-            .toList(),
-        sameRate ? PanelChange.between(before.panels(), now.panels()) : List.of(),
-        PhotographChange.between(before.shots(), now.shots()));
+        cues.stream().filter(change -> !change.isAsBefore()).toList(),
+        sameRate
+            ? PanelChange.between(identities.underNamesOfNow(before.panels()), now.panels())
+            : List.of(),
+        photographs,
+        identities);
   }
 
   /** Whether everything lies and serves as it did. */

@@ -1,7 +1,6 @@
 package org.barsheet.changes;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,8 +22,8 @@ public final class HeldPanels {
   /** What is shown otherwise in locked panels, a problem each; panels that were not there pass. */
   public static List<Problem> moved(LaidFilm before, LaidFilm now, Plan plan) {
     List<Problem> problems = new ArrayList<>();
-    Map<String, LaidShot> was = shots(before);
-    Map<String, LaidShot> is = shots(now);
+    Map<String, LaidShot> was = before.shotsByPanel();
+    Map<String, LaidShot> is = now.shotsByPanel();
     for (Panel panel : plan.panels()) {
       Optional<LaidShot> earlier = Optional.ofNullable(was.get(panel.name()));
       Optional<LaidShot> later = Optional.ofNullable(is.get(panel.name()));
@@ -35,12 +34,6 @@ public final class HeldPanels {
       }
     }
     return List.copyOf(problems);
-  }
-
-  private static Map<String, LaidShot> shots(LaidFilm film) {
-    Map<String, LaidShot> shots = new HashMap<>();
-    film.shots().forEach(shot -> shots.putIfAbsent(shot.panel(), shot));
-    return shots;
   }
 
   private static Problem problem(Panel panel, String words) {

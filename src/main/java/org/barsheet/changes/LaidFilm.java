@@ -105,6 +105,13 @@ public record LaidFilm(
     return new Kept(frames, runs);
   }
 
+  /** Its shots, by the names of their panels. */
+  Map<String, LaidShot> shotsByPanel() {
+    Map<String, LaidShot> byPanel = new LinkedHashMap<>();
+    shots.forEach(shot -> byPanel.putIfAbsent(shot.panel(), shot));
+    return byPanel;
+  }
+
   /** Its panels, in story order. */
   public List<LaidPanel> panels() {
     Map<String, LaidCue> byId = new HashMap<>();

@@ -108,7 +108,8 @@ final class TimingFindings {
     }
     if (shot.panel().locked() && input.lockOf(shot.panel()).isEmpty()) {
       String sentence = "is locked, but no earlier sheet says on which frames";
-      String remedy = "make holds it where it lies now; if its sheets are in another folder, give --out";
+      String remedy =
+          "make holds it where it lies now; if its sheets are in another folder, give --out";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }
     addMovedUnderLock(shot);
@@ -117,7 +118,8 @@ final class TimingFindings {
       if (reveal.photographed() && !known) {
         String sentence =
             reveal.opening() + " is photographed, but no earlier sheet says on which frames";
-        String remedy = "make holds it where it lies now; if its sheets are in another folder, give --out";
+        String remedy =
+            "make holds it where it lies now; if its sheets are in another folder, give --out";
         findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
       }
     }

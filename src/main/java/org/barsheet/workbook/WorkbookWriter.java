@@ -13,6 +13,7 @@ import org.barsheet.workbook.exposure.ExposureWorksheet;
 import org.barsheet.workbook.pen.Book;
 import org.barsheet.workbook.pen.LibraryLoading;
 import org.barsheet.workbook.typed.CarryingOver;
+import org.barsheet.workbook.typed.RowOrigins;
 import org.barsheet.workbook.typed.SealedWorkbook;
 import org.barsheet.workbook.typed.TypedCells;
 import org.barsheet.workbook.typed.WorkingFiles;
@@ -52,7 +53,11 @@ public final class WorkbookWriter {
    * @throws UncheckedIOException if the disk does not take what is set aside meanwhile
    */
   public static FinishedWorkbook make(FilmSheet film, TypedCells typed) {
-    CarryingOver carrying = new CarryingOver(typed);
+    RowOrigins origins =
+        film.changes()
+            .<RowOrigins>map(changes -> new RowIdentity(changes.identities()))
+            .orElse(RowOrigins.SAME);
+    CarryingOver carrying = new CarryingOver(typed, origins);
     LocaleUtil.setUserLocale(Locale.ENGLISH); // the library writes it beside every text of a shape
     try (WorkingFiles working = new WorkingFiles()) {
       byte[] raw = TempFile.withStrategy(working, () -> raw(film, carrying));

@@ -3,6 +3,8 @@ package org.barsheet.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -10,6 +12,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.barsheet.score.MidiBytes;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -113,6 +119,73 @@ class RevisedScoreTest {
         .contains(
             "panel 2 asks for glimmer 1: that was Oboe in bar 3, where glimmer does not return any"
                 + " more (bar 3 now)");
+  }
+
+  @Test
+  void a_note_typed_beside_a_return_follows_it_to_its_new_number() throws IOException {
+    type("Cues", "glimmer-2", "slow lamp");
+    type("Timeline", "panel 3", "ask the carpenter");
+    type("Timeline", "panel 2", "fog machine");
+    score(withNewReturn());
+    assertThat(run("make")).isEqualTo(ExitStatus.DONE);
+    assertThat(typed("Cues", "glimmer-3")).isEqualTo("slow lamp");
+    assertThat(typed("Cues", "glimmer-2")).isEmpty();
+    assertThat(typed("Timeline", "panel 3")).isEqualTo("ask the carpenter (older)");
+    assertThat(typed("Timeline", "panel 2")).isEqualTo("fog machine");
+  }
+
+  @Test
+  void notes_follow_their_returns_through_ten_revisions_in_a_row() throws IOException {
+    String oneFreePanel = PLAN.formatted("").replaceAll("(?m)^  - \\{panel: [234].*\n", "");
+    Files.writeString(plan, oneFreePanel);
+    run("make");
+    type("Cues", "glimmer-2", "slow lamp");
+    List<Integer> bars = new ArrayList<>(FIRST);
+    for (int revision = 1; revision <= 10; revision++) {
+      bars.addAll(
+          revision % 2 == 0 ? 1 : 4, List.of(revision % 3 == 0 ? 0 : 70 - revision, 80 - revision));
+      score(bars);
+      assertThat(run("make")).as("%s", err).isEqualTo(ExitStatus.DONE);
+    }
+    long before = bars.subList(0, bars.indexOf(48)).stream().filter(bar -> bar == 0).count();
+    assertThat(typed("Cues", "glimmer-" + before)).isEqualTo("slow lamp");
+  }
+
+  private Path book() {
+    return folder.resolve("film-sheets").resolve("film.xlsx");
+  }
+
+  private void type(String sheet, String rowName, String words) throws IOException {
+    try (InputStream in = Files.newInputStream(book());
+        XSSFWorkbook open = new XSSFWorkbook(in)) {
+      note(open.getSheet(sheet), rowName).setCellValue(words);
+      try (OutputStream out = Files.newOutputStream(book())) {
+        open.write(out);
+      }
+    }
+  }
+
+  private String typed(String sheet, String rowName) throws IOException {
+    try (InputStream in = Files.newInputStream(book());
+        XSSFWorkbook open = new XSSFWorkbook(in)) {
+      return note(open.getSheet(sheet), rowName).getStringCellValue();
+    }
+  }
+
+  /** The cell for notes in the row of a permanent name, which is the row's last text. */
+  private static Cell note(Sheet sheet, String rowName) {
+    int column = -1;
+    for (Row row : sheet) {
+      for (Cell cell : row) {
+        if (column < 0 && cell.toString().equals("notes")) {
+          column = cell.getColumnIndex();
+        }
+        if (cell.toString().equals(rowName) && column >= 0) {
+          return row.getCell(column, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+        }
+      }
+    }
+    throw new AssertionError("no row " + rowName + " on " + sheet.getSheetName());
   }
 
   private String found() {
