@@ -18,6 +18,7 @@ import org.barsheet.revision.Fate.Kept;
 import org.barsheet.revision.Fate.Undecided;
 import org.barsheet.revision.HeldReturn;
 import org.barsheet.revision.Revision;
+import org.barsheet.score.BarBeat;
 
 /** Carries returns of motifs to the new version. */
 final class ReturnCarrier {
@@ -70,6 +71,11 @@ final class ReturnCarrier {
     if (cue.number() == 0) {
       String sentence = was.words() + " is only a possible return now, in " + cue.place();
       return new Outcome.Asked(sentence, nearest(was));
+    }
+    BarBeat where = old.notes().placeAt(OldMusic.quartersOf(was.held().orElseThrow()));
+    if (!revision.isSure(where)) {
+      String sentence = was.words() + " may be gone, or stand in another bar now";
+      return new Outcome.Asked(sentence, List.of(words(cue)));
     }
     return new Outcome.Found(named(place, cue), otherNotes);
   }

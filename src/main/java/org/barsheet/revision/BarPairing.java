@@ -55,6 +55,11 @@ final class BarPairing {
     return before.get(was).equals(now.get(is));
   }
 
+  /** Whether two bars of before had the same notes. */
+  boolean wereAlike(int one, int other) {
+    return before.get(one).equals(before.get(other));
+  }
+
   /** Whether a bar of now is, note for note, another bar of before than the one given. */
   boolean isAnother(int was, int is) {
     BarContent there = now.get(is);

@@ -68,14 +68,29 @@ public final class Revision {
   }
 
   /**
-   * Whether a place is sure: not where its bar has other notes now that are, note for note, those
-   * of another bar before, which may have come to stand there.
+   * Whether what became of a place is sure. It is not where its bar has other notes now that are,
+   * note for note, those of another bar before, which may have come to stand there; nor where a bar
+   * with the same notes is gone beside it, for either of the two may be the one that is left.
    */
   public boolean isSure(BarBeat place) {
     Optional<Integer> bar = before.barOf(place.bar(), place.time());
     return bar.isPresent()
         && ofBar(bar.get()) instanceof Kept<Integer> kept
-        && !(kept.changed() && pairing.isAnother(bar.get(), kept.now()));
+        && !(kept.changed() && pairing.isAnother(bar.get(), kept.now()))
+        && !isLeftOfTwo(bar.get(), 1)
+        && !isLeftOfTwo(bar.get(), -1);
+  }
+
+  /** Whether bars that are gone follow, or precede, and one of them has the bar's own notes. */
+  private boolean isLeftOfTwo(int bar, int step) {
+    int other = bar + step;
+    while (other >= 0 && other < before.bars().size() && ofBar(other) instanceof Gone<Integer>) {
+      if (pairing.wereAlike(bar, other)) {
+        return true;
+      }
+      other += step;
+    }
+    return false;
   }
 
   /** The bar of now that a bar most probably is, for an overview; empty where it is gone. */

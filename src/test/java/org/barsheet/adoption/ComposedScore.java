@@ -49,7 +49,7 @@ record ComposedScore(List<ComposedBar> bars) {
     }
 
     ComposedBar as(int otherId) {
-      return new ComposedBar(otherId, copyOf, notes, "");
+      return new ComposedBar(otherId, id, notes, "");
     }
   }
 
