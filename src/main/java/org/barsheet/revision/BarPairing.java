@@ -60,6 +60,11 @@ final class BarPairing {
     return before.get(one).equals(before.get(other));
   }
 
+  /** Whether two bars of now have the same notes. */
+  boolean areAlikeNow(int one, int other) {
+    return now.get(one).equals(now.get(other));
+  }
+
   /** Whether a bar of now is, note for note, another bar of before than the one given. */
   boolean isAnother(int was, int is) {
     BarContent there = now.get(is);

@@ -113,7 +113,7 @@ class AdoptionTest {
     Optional<FilmSheet> film = film(adopted);
     Meaning after =
         new Meaning(
-            now.withMoved(),
+            now.asHeard(),
             plan,
             Production.music(plan.music().score(), plan.music().tempo()),
             film);

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MetaMessage;
 import javax.sound.midi.MidiEvent;
@@ -25,6 +26,7 @@ record ComposedScore(List<ComposedBar> bars) {
   static final int[][] MOTIF = {{0, 72}, {2, 76}, {3, 74}, {4, 79}, {6, 71}};
 
   static final int PARTS = 3;
+  private static final int FIRST_NEW = 1000;
   private static final int TICKS = 480;
 
   ComposedScore {
@@ -87,7 +89,7 @@ record ComposedScore(List<ComposedBar> bars) {
   /** Another version of it, in which one to three things were done. */
   ComposedScore revised(Random random) {
     List<ComposedBar> revised = new ArrayList<>(bars);
-    int fresh = 1000;
+    int fresh = FIRST_NEW;
     for (int done = 1 + random.nextInt(3); done > 0; done--) {
       int from = random.nextInt(revised.size());
       int to = Math.min(revised.size(), from + 1 + random.nextInt(5));
@@ -131,14 +133,48 @@ record ComposedScore(List<ComposedBar> bars) {
     return new ComposedScore(revised);
   }
 
-  /** A bar that is gone and stands elsewhere note for note was moved: the copy stands for it. */
-  ComposedScore withMoved() {
-    List<ComposedBar> moved = new ArrayList<>();
-    for (ComposedBar bar : bars) {
-      boolean gone = bars.stream().noneMatch(one -> one.id() == bar.copyOf());
-      moved.add(gone ? new ComposedBar(bar.copyOf(), bar.copyOf(), bar.notes(), bar.mark()) : bar);
+  /**
+   * The same with a copy in the place of the bar it repeats where it stands among that bar's
+   * neighbors and the bar itself does not: to a listener the copy is that bar.
+   */
+  ComposedScore asHeard() {
+    List<ComposedBar> heard = new ArrayList<>(bars);
+    for (int i = 0; i < bars.size(); i++) {
+      int copied = origin(bars.get(i));
+      int copy = i;
+      boolean better =
+          IntStream.range(0, bars.size())
+              .filter(
+                  k -> bars.get(k).id() == copied || (k != copy && origin(bars.get(k)) == copied))
+              .allMatch(k -> neighbors(k, copied) < neighbors(copy, copied));
+      if (bars.get(i).id() != copied && better) {
+        ComposedBar bar = bars.get(i);
+        heard.replaceAll(
+            one -> one.id() == copied ? new ComposedBar(-1, -1, one.notes(), "") : one);
+        heard.set(i, new ComposedBar(copied, copied, bar.notes(), bar.mark()));
+      }
     }
-    return new ComposedScore(moved);
+    return new ComposedScore(heard);
+  }
+
+  /** The bar of the first version that a bar repeats, directly or by other copies. */
+  private int origin(ComposedBar bar) {
+    if (bar.id() < FIRST_NEW || bar.copyOf() == bar.id()) {
+      return bar.id();
+    }
+    int first = bar.copyOf();
+    return bars.stream()
+        .filter(one -> one.id() == first)
+        .findFirst()
+        .map(this::origin)
+        .orElse(first);
+  }
+
+  /** How many of the two bars around a bar are those around the bar of the first version. */
+  private int neighbors(int index, int id) {
+    int before = index > 0 ? origin(bars.get(index - 1)) : -1;
+    int after = index + 1 < bars.size() ? origin(bars.get(index + 1)) : -1;
+    return (before == id - 1 ? 1 : 0) + (after == id + 1 ? 1 : 0);
   }
 
   void write(Path file) throws IOException {
