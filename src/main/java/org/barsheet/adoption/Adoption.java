@@ -61,7 +61,12 @@ public final class Adoption {
     Revision revision = Revision.between(notes, ScoreNotes.of(music));
     Plan heard = adoption.motifs(music, revision);
     List<Occurrence> found = MotifSearch.of(heard, music).occurrences();
-    adoption.panels(revision, new NewMusic(heard, music, found));
+    NewMusic now = new NewMusic(heard, music, found);
+    List<Meant> meant =
+        before.meant().stream()
+            .map(other -> Meant.of(plan, before.meaning(other), other, music, now))
+            .toList();
+    adoption.panels(revision, now, meant);
     adoption.performers(revision);
     return adoption;
   }
@@ -156,7 +161,7 @@ public final class Adoption {
         is.get().part());
   }
 
-  private void panels(Revision revision, NewMusic now) {
+  private void panels(Revision revision, NewMusic now, List<Meant> meant) {
     PlaceCarrier places = carrier(revision, now);
     for (Standing standing : Standing.panels(plan)) {
       Optional<String> lost = standing.place().motifName().filter(unheard::contains);
@@ -164,7 +169,7 @@ public final class Adoption {
           lost.isPresent()
               ? new Outcome.Asked(
                   "motif " + lost.get() + " is not heard in the new score", List.of())
-              : places.carry(standing.place());
+              : Meant.carrier(meant, standing).orElse(places).carry(standing.place());
       ledger.add(standing, outcome, now);
     }
   }

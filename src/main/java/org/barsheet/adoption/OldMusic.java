@@ -130,7 +130,7 @@ final class OldMusic {
 
   private Optional<BigFraction> quartersOf(LaidCue cue) {
     BigFraction beat = BigFraction.from(cue.beat().doubleValue(), MOST_DENOMINATOR);
-    int bar = film.bars().size() - 1;
+    int bar = notes.bars().size() - 1;
     while (bar >= 0 && !(isOf(cue, bar))) {
       bar--;
     }
@@ -140,8 +140,9 @@ final class OldMusic {
   }
 
   private boolean isOf(LaidCue cue, int bar) {
-    return film.bars().get(bar).number() == cue.bar()
-        && film.bars().get(bar).startFrame() <= cue.frame();
+    boolean framed = film.bars().size() == notes.bars().size();
+    return notes.bars().get(bar).number() == cue.bar()
+        && (!framed || film.bars().get(bar).startFrame() <= cue.frame());
   }
 
   /** The bar that a place means, where its words do not say it; else "". */

@@ -90,6 +90,23 @@ public record LaidFilm(
     return List.copyOf(all);
   }
 
+  /** The same film on music that places of its plan still mean. */
+  public LaidFilm meaning(LaidMusic other) {
+    return new LaidFilm(
+        title,
+        rate,
+        firstFrame,
+        lengthFrames,
+        inputs,
+        other.notes(),
+        bars,
+        other.cues(),
+        shots,
+        other.asks(),
+        appearances,
+        List.of());
+  }
+
   /** What a later run may not move: the frames of every shot and of every reveal. */
   public Kept kept() {
     Map<String, FrameSpan> frames = new LinkedHashMap<>();

@@ -92,6 +92,24 @@ class RevisedScoreTest {
   }
 
   @Test
+  void adopt_puts_the_plan_right_even_after_sheets_were_made_from_the_new_version()
+      throws IOException {
+    score(withNewReturn());
+    run("make");
+    clear();
+    String music = folder.resolve("music.mid").toString();
+    assertThat(
+            Barsheet.run(
+                new PrintWriter(out), new PrintWriter(err), "adopt", plan.toString(), music))
+        .as("%s", err)
+        .isEqualTo(ExitStatus.DONE);
+    assertThat(plan).content().contains("cue: glimmer 3", "cue: bar 14");
+    clear();
+    run("check");
+    assertThat(out.toString()).doesNotContain("asks for");
+  }
+
+  @Test
   void a_plan_that_cannot_be_any_more_is_told_together_with_its_cause() throws IOException {
     Files.writeString(plan, PLAN.formatted(", photographed: yes"));
     score(withNewReturn());
