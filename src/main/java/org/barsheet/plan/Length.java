@@ -10,9 +10,13 @@ import org.barsheet.input.SyntaxException;
  *
  * @param unit what is counted
  * @param least the least amount, 0 or more
- * @param most the most, at least {@code least}; equal to it where one amount is asked
+ * @param most the most, at least {@code least}; equal to it where one amount is asked, {@link
+ *     #NO_MOST} where only a least is
  */
 public record Length(Unit unit, BigFraction least, BigFraction most) {
+
+  /** More of any unit than the grammar reads as a number. */
+  public static final BigFraction NO_MOST = BigFraction.of(10_000_000);
 
   /** What a length counts. */
   public enum Unit {
@@ -40,7 +44,8 @@ public record Length(Unit unit, BigFraction least, BigFraction most) {
   }
 
   /**
-   * Reads {@code 4 bars}, {@code 3 beats}, {@code 2.5 s}, {@code 60 f} or {@code 2..4 bars}.
+   * Reads {@code 4 bars}, {@code 3 beats}, {@code 2.5 s}, {@code 60 f}, {@code 2..4 bars}, {@code
+   * at least 8 bars} or {@code at most 3 s}.
    *
    * @throws SyntaxException at the first character that does not belong
    */
@@ -60,10 +65,19 @@ public record Length(Unit unit, BigFraction least, BigFraction most) {
 
   @Override
   public String toString() {
+    if (!isRange()) {
+      return amount(most);
+    }
+    if (most.equals(NO_MOST)) {
+      return "at least " + amount(least);
+    }
+    return least.signum() == 0 ? "at most " + amount(most) : decimal(least) + ".." + amount(most);
+  }
+
+  private String amount(BigFraction number) {
     boolean counted = unit == Unit.BARS || unit == Unit.BEATS;
-    String word = unit.word() + (counted && !most.equals(BigFraction.ONE) ? "s" : "");
-    String amount = isRange() ? decimal(least) + ".." + decimal(most) : decimal(most);
-    return amount + " " + word;
+    boolean many = counted && !number.equals(BigFraction.ONE);
+    return decimal(number) + " " + unit.word() + (many ? "s" : "");
   }
 
   static String decimal(BigFraction number) {

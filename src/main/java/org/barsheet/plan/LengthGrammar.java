@@ -1,16 +1,19 @@
 package org.barsheet.plan;
 
-import java.math.BigInteger;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Reads {@code 4 bars}, {@code 3 beats}, {@code 2.5 s}, {@code 60 f} and {@code 2..4 bars}. */
+/** Reads the lengths that {@link Length#parse} names. */
 public final class LengthGrammar {
 
   static final String ACCEPTED = "write 4 bars, 3 beats, 2.5 s or 60 f";
 
   private static final String ACCEPTED_AS_LENGTH =
-      ACCEPTED + "; 2..4 bars names a least and a most";
+      ACCEPTED + "; or 2..4 bars, at least 8 bars, at most 3 s";
+
+  private static final Pattern DECIMALS = Pattern.compile("(?<=\\d)\\.0*[1-9]");
 
   private LengthGrammar() {}
 
@@ -33,17 +36,24 @@ public final class LengthGrammar {
   }
 
   private static Length read(TextCursor cursor, String remedy) {
-    int start = cursor.offset();
-    BigFraction least = cursor.takeNumber("a number", remedy);
-    cursor.blanks();
-    BigFraction most = cursor.take("..") ? mostAfter(least, cursor, remedy) : least;
-    int end = cursor.offset();
-    Length.Unit unit = unit(cursor, remedy);
-    if (unit == Length.Unit.FRAMES && !(isWhole(least) && isWhole(most))) {
-      int point = cursor.text().substring(0, end).lastIndexOf('.');
-      throw cursor.fault(Math.max(start, point), "frames are whole numbers", remedy);
+    if (!cursor.takeWord("at")) {
+      int start = cursor.offset();
+      BigFraction least = cursor.takeNumber("a number", remedy);
+      cursor.blanks();
+      BigFraction most = cursor.take("..") ? mostAfter(least, cursor, remedy) : least;
+      return new Length(unit(start, cursor, remedy), least, most);
     }
-    return new Length(unit, least, most);
+    boolean atLeast = cursor.takeWord("least");
+    if (!atLeast && !cursor.takeWord("most")) {
+      throw cursor.faultHere("least or most is missing here", remedy);
+    }
+    int start = cursor.offset();
+    BigFraction amount = cursor.takeNumber("a number", remedy);
+    cursor.blanks();
+    Length.Unit unit = unit(start, cursor, remedy);
+    return atLeast
+        ? new Length(unit, amount, Length.NO_MOST)
+        : new Length(unit, BigFraction.ZERO, amount);
   }
 
   private static BigFraction mostAfter(BigFraction least, TextCursor cursor, String remedy) {
@@ -59,8 +69,15 @@ public final class LengthGrammar {
     return most;
   }
 
-  private static boolean isWhole(BigFraction number) {
-    return number.getDenominator().equals(BigInteger.ONE);
+  /** The unit of the numbers that were read from a character on. */
+  private static Length.Unit unit(int start, TextCursor cursor, String remedy) {
+    String numbers = cursor.text().substring(start, cursor.offset());
+    Length.Unit unit = unit(cursor, remedy);
+    Matcher part = DECIMALS.matcher(numbers);
+    if (unit == Length.Unit.FRAMES && part.find()) {
+      throw cursor.fault(start + part.start(), "frames are whole numbers", remedy);
+    }
+    return unit;
   }
 
   private static Length.Unit unit(TextCursor cursor, String remedy) {

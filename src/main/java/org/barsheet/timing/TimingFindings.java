@@ -7,7 +7,6 @@ import org.barsheet.align.Layout;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.Cues;
 import org.barsheet.input.Prose;
-import org.barsheet.plan.Length;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanNote;
@@ -20,9 +19,6 @@ import org.barsheet.timing.Finding.Severity;
 
 /** What is doubtful about the music and the placing of the panels. */
 final class TimingFindings {
-
-  /** A length away from the one asked by more than this share is told. */
-  private static final double FAR_FROM_ASKED = 0.25;
 
   private final AlignerInput input;
   private final Layout layout;
@@ -123,7 +119,7 @@ final class TimingFindings {
         findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
       }
     }
-    addFarFromAsked(shot);
+    AskedFindings.add(shot, input.ruler(), place, findings);
   }
 
   /** A locked panel that would begin on its cue, and whose cue does not lie where it begins. */
@@ -153,21 +149,5 @@ final class TimingFindings {
         shot.cue().title() + " is only likely" + (what.isEmpty() ? "" : " (" + what + ")");
     String remedy = "listen there; if it is no return, name another place";
     findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, shot.cue(), sentence, remedy);
-  }
-
-  private void addFarFromAsked(Shot shot) {
-    if (shot.panel().length().isEmpty() || shot.panel().length().get().isRange()) {
-      return;
-    }
-    Length asked = shot.panel().length().get();
-    Candidate place = layout.places().get(shot.index());
-    long end = input.ruler().frameAfter(place.cutAt(), asked.unit(), asked.most());
-    double wanted = Math.max(1, end - place.cut());
-    double share = shot.frames().length() / wanted - 1;
-    if (Math.abs(share) > FAR_FROM_ASKED) {
-      String sentence = "got " + shot.got() + ", " + asked + " asked";
-      String remedy = "move a neighbor, or ask for what the music leaves";
-      findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, remedy);
-    }
   }
 }

@@ -31,6 +31,16 @@ class LengthTest {
         .isEqualTo(new Length(Length.Unit.SECONDS, BigFraction.of(3, 2), BigFraction.of(2)));
   }
 
+  @Test
+  void only_a_least_or_only_a_most_is_a_range_as_well() {
+    assertThat(Length.parse("at least 8 bars"))
+        .isEqualTo(new Length(Length.Unit.BARS, BigFraction.of(8), Length.NO_MOST));
+    assertThat(Length.parse("At most 3 s"))
+        .isEqualTo(new Length(Length.Unit.SECONDS, BigFraction.ZERO, BigFraction.of(3)));
+    assertThat(Length.parse("at least 1 bar")).hasToString("at least 1 bar");
+    assertThat(Length.parse("0..2 beats")).hasToString("at most 2 beats");
+  }
+
   private static Length of(Length.Unit unit, int numerator, int denominator) {
     return Length.of(unit, BigFraction.of(numerator, denominator));
   }
@@ -50,6 +60,10 @@ class LengthTest {
         "4..2 bars|3|2 is less than 4",
         "2..bars|3|the larger number is missing here",
         "2.5 f|1|frames are whole numbers",
+        "2..4.5 f|4|frames are whole numbers",
+        "at most 2.5 f|9|frames are whole numbers",
+        "at 4 bars|3|least or most is missing here",
+        "at least bars|9|a number is missing here",
         "4 bars long|7|'long' is left over",
         "1.2345678 s|8|more than six decimals",
         "99999999 f|0|99999999 is too large a number",

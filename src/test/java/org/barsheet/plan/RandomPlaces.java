@@ -68,7 +68,8 @@ final class RandomPlaces {
     Length.Unit unit = UNITS.get(random.nextInt(UNITS.size()));
     BigFraction least = amount(random, unit);
     BigFraction more = random.nextBoolean() ? amount(random, unit) : BigFraction.ZERO;
-    return new Length(unit, least, least.add(more));
+    boolean open = random.nextInt(4) == 0;
+    return new Length(unit, least, open ? Length.NO_MOST : least.add(more));
   }
 
   private static BigFraction amount(Random random, Length.Unit unit) {

@@ -24,7 +24,8 @@ final class FirstPlanYaml {
       ##   01:00:12:00          a timecode
       ##   2 bars into panel 3  counted from the panel just before
       ##   (nothing)            wherever it fits between its neighbors
-      ## How long it is (length): 4 bars, 3 beats, 2.5 s, 60 f, or 2..4 bars.
+      ## How long it is (length): 4 bars, 3 beats, 2.5 s, 60 f; or 2..4 bars, at least 8 bars,
+      ##   at most 3 s.
       """;
 
   private static final String EXAMPLES =
