@@ -9,11 +9,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
+import java.util.List;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiEvent;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Sequence;
 import javax.sound.midi.Track;
+import org.barsheet.plan.Plan;
+import org.barsheet.plan.begin.BookWriter;
+import org.barsheet.plan.read.PlanReader;
+import org.barsheet.plan.read.PlanSource;
+import org.barsheet.plan.source.Entry;
+import org.barsheet.plan.source.PlanReading;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -145,6 +152,53 @@ class AdoptCommandTest {
     Files.copy(revised(BEAT_OF_BAR_20, 16), now, StandardCopyOption.REPLACE_EXISTING);
     assertThat(run("adopt", plan, now)).isEqualTo(ExitStatus.DONE);
     assertThat(plan).content().contains("score: quay.mid          # from the composer", "bar 25");
+  }
+
+  @Test
+  void afterwards_nothing_stands_on_other_music() throws IOException {
+    Path now = folder.resolve("quay.mid");
+    Files.copy(revised(BEAT_OF_BAR_20, 16), now, StandardCopyOption.REPLACE_EXISTING);
+    run("check", plan);
+    assertThat(out.toString()).contains("panel 3", "asks for bar 21 beat 3: that is bar 25 beat 3");
+    run("adopt", plan, now);
+    out.getBuffer().setLength(0);
+    assertThat(run("check", plan)).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .contains("panel")
+        .doesNotContain(" asks for ", " cuts at ", "is heard at");
+  }
+
+  @Test
+  void a_plan_in_a_spreadsheet_follows_too() throws IOException {
+    Path book = folder.resolve("book.xlsx");
+    Entry.Keyed tree = PlanSource.read(new PlanReading(plan));
+    Files.write(book, new BookWriter(tree, List.of()).bytes());
+    assertThat(run("make", book)).as(err.toString()).isEqualTo(ExitStatus.DONE);
+    assertThat(run("adopt", book, revised(BEAT_OF_BAR_20, 16))).isEqualTo(ExitStatus.DONE);
+    Plan adopted = PlanReader.read(book);
+    assertThat(adopted.music().score()).hasFileName("new.mid");
+    assertThat(adopted.panels())
+        .extracting(panel -> panel.cue().toString())
+        .containsExactly(
+            "",
+            "glimmer near bar 13",
+            "bar 25 beat 3",
+            "glimmer near bar 37",
+            "6 bars into panel 4");
+    assertThat(folder.resolve("book-kept-1.xlsx")).exists();
+  }
+
+  @Test
+  void a_table_of_panels_follows_and_both_files_are_kept() throws IOException {
+    String panels = "panel;cue;cut\r\n1;;\r\n2;\"bar 21\";\r\n3;bar 30;bar 28\r\n";
+    Path table = Files.writeString(folder.resolve("panels.csv"), panels);
+    String head = PLAN.substring(0, PLAN.indexOf("panels:"));
+    Path with = Files.writeString(folder.resolve("with.yaml"), head + "panels: panels.csv\n");
+    assertThat(run("make", with)).as(err.toString()).isEqualTo(ExitStatus.DONE);
+    assertThat(run("adopt", with, revised(BEAT_OF_BAR_20, 16))).isEqualTo(ExitStatus.DONE);
+    assertThat(table).hasContent("panel;cue;cut\r\n1;;\r\n2;\"bar 25\";\r\n3;bar 34;bar 32\r\n");
+    assertThat(folder.resolve("panels-kept-1.csv")).hasContent(panels);
+    assertThat(folder.resolve("with-kept-1.yaml")).exists();
   }
 
   @Test
