@@ -53,7 +53,10 @@ final class PlanFiles {
       for (EditedFile file : files) {
         String name = name(real(file));
         Path before = KeptName.beside(real(file));
-        kept.add(file.file().resolveSibling(name(before)));
+        kept.add(
+            Files.isSymbolicLink(file.file())
+                ? before
+                : file.file().resolveSibling(name(before)));
         out.write(
             name(before),
             to -> to.write(file.before()),
