@@ -34,7 +34,7 @@ export function compareWith(text) {
     return "The file is damaged: this is not JSON.";
   }
   if (earlier?.format !== "barsheet-timing" || !Array.isArray(earlier.shots)) {
-    return "This is no timing.json of a film.";
+    return "This is not the timing.json of a film.";
   }
   if (typeof earlier.film?.frameRate !== "string") {
     return "The file is damaged: it does not say the frame rate of the film. Choose the timing.json that make wrote.";

@@ -34,8 +34,8 @@ const show = (frame) => {
     ["Got", shot.got + " from " + shot.place],
     ["Why here", shot.reason],
   ];
-  if (shot.rival) {
-    entries.push([shot.free ? "Free choice" : "Rival", shot.rival]);
+  if (shot.alternative) {
+    entries.push([shot.free ? "Free choice" : "Alternative", shot.alternative]);
   }
   if (shot.leftOut) {
     entries.push(["! drawing", shot.leftOut]);

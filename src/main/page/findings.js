@@ -28,7 +28,7 @@ const build = () => {
   const first = film.findings.filter((finding) => finding.concerns === concerned);
   const others = film.findings.filter((finding) => finding.concerns !== concerned);
   if (film.findings.length === 0) {
-    return element("p", { text: "√ Nothing is doubtful." });
+    return element("p", { text: "√ No findings." });
   }
   const part = (title, list) => (list.length ? [element("h2", { text: title }), element("ul", { class: "findings" }, ...list.map(item))] : []);
   return element("div", {}, ...part("For the " + reader.view, first), ...part("For others", others),

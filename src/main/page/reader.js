@@ -8,7 +8,7 @@ import { byId, choice, element, say } from "./page.js";
 export const reader = { view: "director", tab: "own", views: {}, tabs: {}, listeners: [] };
 
 const READERS = [
-  { value: "director", words: "Director", title: "Panels, reasons and rivals" },
+  { value: "director", words: "Director", title: "Panels, reasons and alternatives" },
   { value: "animator", words: "Animator", title: "The exposure column beside the frame" },
   { value: "editor", words: "Editor", title: "Cues, in and out" },
   { value: "performer", words: "Performer", title: "When to be ready" },

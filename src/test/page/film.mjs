@@ -24,7 +24,7 @@ const film = {
   notes: [100100, 50050, 0, 72, 90, 0, 5000, 1, 38, 90, 200200, 50050, 0, 60, 90],
   motifs: [{ letter: "A" }],
   cues: [
-    { kind: "occurrence", motif: 0, number: 1, frame: 30, accent: 45, end: 60, onsets: [100100], pitches: [72] },
+    { kind: "return", motif: 0, number: 1, frame: 30, accent: 45, end: 60, onsets: [100100], pitches: [72] },
     { kind: "bar", number: 0, frame: 90, accent: 90, shot: 1 },
     { kind: "bar", number: 0, frame: 150, accent: 150 },
     { kind: "mark", number: 0, frame: 210, accent: 210 },

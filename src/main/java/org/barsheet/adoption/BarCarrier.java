@@ -83,8 +83,8 @@ final class BarCarrier {
           revision.of(was).possible().stream().map(BarBeat::toString).toList();
       String why =
           undecided.perhapsGone()
-              ? " may be gone, or stand in another bar now"
-              : " stands in more than one bar now";
+              ? " may be gone, or be in another bar now"
+              : " is in more than one bar now";
       return new Outcome.Asked(words + why, candidates);
     }
     return new Outcome.Asked(words + " is gone", neighbors(was));

@@ -118,7 +118,7 @@ final class ReturnCarrier {
     if (fate instanceof Undecided<HeldReturn> undecided) {
       List<String> candidates =
           undecided.candidates().stream().map(now::cueOf).map(ReturnCarrier::words).toList();
-      return new Outcome.Asked(words + " stands in more than one place now", candidates);
+      return new Outcome.Asked(words + " is in more than one place now", candidates);
     }
     return new Outcome.Asked(words + " is gone", nearest(was));
   }

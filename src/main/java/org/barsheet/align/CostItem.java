@@ -59,11 +59,11 @@ record CostItem(long more, Supplier<String> sentence) {
   private static String choice(Stage stage, int i) {
     Candidate place = stage.candidate(i);
     if (place.isLate()) {
-      return name(stage) + " cut later than its reveals want";
+      return name(stage) + " cut later than its reveals need";
     }
     return switch (place.kind()) {
       case RETURN ->
-          place.cue().title() + (Cues.isCertain(place.cue()) ? " is less true" : " is only likely");
+          place.cue().title() + (Cues.isCertain(place.cue()) ? " is less certain" : " is only likely");
       case FREE_ON_BAR -> name(stage) + " on a bar line without a mark";
       default -> name(stage) + " off the bar line";
     };

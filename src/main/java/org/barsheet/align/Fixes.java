@@ -148,13 +148,13 @@ final class Fixes {
   }
 
   private static Place placeOf(Cue cue) {
-    return cue.kind() == Cue.Kind.OCCURRENCE
+    return cue.kind() == Cue.Kind.RETURN
         ? new OfMotif(cue.name(), OptionalInt.of(cue.number()), OptionalInt.empty())
         : new AtBar(cue.place().bar(), OptionalInt.of(cue.place().time()), cue.place().beat());
   }
 
   private static String named(Cue cue) {
-    return cue.kind() == Cue.Kind.OCCURRENCE ? cue.title() + " (" + cue.place() + ")" : cue.title();
+    return cue.kind() == Cue.Kind.RETURN ? cue.title() + " (" + cue.place() + ")" : cue.title();
   }
 
   private String distance(Cue here, Cue there) {

@@ -158,7 +158,7 @@ final class LandingPlaces {
     if (reveal.landsOn() instanceof OnNotes && panel.cue().motifName().isEmpty()) {
       places.refuse(
           reveal.where(),
-          "lands-on: notes follows a motif, and panel " + panel.name() + " sits on none",
+          "lands-on: notes follows a motif, and panel " + panel.name() + " is on none",
           "give the panel a motif as its cue, or land on the accent");
     }
   }

@@ -62,9 +62,9 @@ public final class PanelAligner {
                       + holder.name()
                       + " and "
                       + panel.name()
-                      + " both sit on "
+                      + " both ask for "
                       + cue.title(),
-                  "a cue holds one panel: give one of them another place, or none (the other: "
+                  "only one panel fits on a cue: give one of them another place, or none (the other: "
                       + holder.where().position()
                       + ")");
         }
@@ -84,7 +84,7 @@ public final class PanelAligner {
               .places()
               .refuse(
                   panel.where(),
-                  "panel " + panel.name() + " asks for " + length + ", longer than the whole film",
+                  "panel " + panel.name() + " asks for " + length + ", which is longer than the whole film",
                   "the film has " + film + ", to " + lastBar() + "; ask for less");
         }
       }
@@ -207,7 +207,7 @@ public final class PanelAligner {
   private Problem tooFewCues() {
     return Problem.ofFile(
         input.panels().get(0).where().file(),
-        "more panels ask for returns of a motif than there are between their neighbors",
+        "more panels ask for returns of a motif than there are between the panels around them",
         "give some of those panels another place, or none");
   }
 

@@ -50,7 +50,7 @@ final class PanelOrigins {
   private void checkInto() {
     if (panel.cue() instanceof IntoPanel into && (index == 0 || !into.panel().equals(before()))) {
       String sentence = "panel " + into.panel() + " is not the panel just before";
-      String remedy = "count into the panel before, or sit it on a place in the music";
+      String remedy = "count into the panel before, or give it a place in the music";
       input.places().refuse(panel.where(), sentence, remedy);
     }
   }

@@ -33,7 +33,7 @@ final class Reasons {
     boolean opens = p == 0 && place.kind() != Candidate.Kind.FIRST;
     String reason = (opens ? "the film's first shot; " + why : why) + cut(p, place);
     return input.panels().get(p).locked() && place.kind() != Candidate.Kind.LOCKED
-        ? reason + "; locked, but no earlier sheet says where"
+        ? reason + "; locked, but there is no earlier make to take its frames from"
         : reason;
   }
 
@@ -42,7 +42,7 @@ final class Reasons {
     String cue = place.cue().title();
     return switch (place.kind()) {
       case FIRST -> "the film's first shot";
-      case LOCKED -> "locked on its frames of the earlier sheet";
+      case LOCKED -> "locked on its frames from the last make";
       case ASKED -> "asked: " + asked(panel, place.cue());
       case RETURN -> "lands on " + withBar(place.cue()) + ", " + choice(p, place);
       case INTO_PANEL -> "asked: " + panel.cue();
@@ -50,7 +50,7 @@ final class Reasons {
       case AFTER_LOCK -> "free, where the locked panel before ends";
       case FREE_ON_MARK -> "free, on a mark (" + cue + ")";
       case FREE_ON_BAR -> "free, on a bar line";
-      case FREE_ON_BEAT -> "free, on a beat (" + cue + "): no bar line suits as well";
+      case FREE_ON_BEAT -> "free, on a beat (" + cue + "): no bar line fits as well";
       case FREE_OFF_BEAT -> "free, off the beat: no beat fits between its neighbors";
     };
   }
@@ -73,7 +73,7 @@ final class Reasons {
   }
 
   private static String withBar(Cue cue) {
-    return cue.kind() == Cue.Kind.OCCURRENCE || cue.kind() == Cue.Kind.MARK
+    return cue.kind() == Cue.Kind.RETURN || cue.kind() == Cue.Kind.MARK
         ? cue.title() + " (" + cue.place() + ")"
         : cue.title();
   }
@@ -89,7 +89,7 @@ final class Reasons {
             .toList();
     long certain = free.stream().filter(Cues::isCertain).count();
     if (!Cues.isCertain(place.cue())) {
-      return certain == 0 ? "only likely: no certain one is free here" : "only likely";
+      return certain == 0 ? "only likely: no certain return is free here" : "only likely";
     }
     return certain == 1 ? "the only free certain one here" : "one of " + certain + " free here";
   }
@@ -124,7 +124,7 @@ final class Reasons {
     if (place.isLate()) {
       return "; cut "
           + Prose.count(place.cut() - place.wantedCut(), "frame")
-          + " later than its reveals want, because the panel before needs the time";
+          + " later than its reveals need, because the panel before needs the time";
     }
     boolean early = place.cut() < place.cue().frame() && place.kind() != Candidate.Kind.FIRST;
     Optional<Reveal> reveal = place.rooms().stream().map(RevealRoom::reveal).findFirst();

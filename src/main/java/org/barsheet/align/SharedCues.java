@@ -55,7 +55,7 @@ final class SharedCues {
   private void noteAll() {
     for (int p = places.size() - 1; p >= 0; p--) {
       for (Candidate place : places.get(p)) {
-        if (place.cue().kind() == Cue.Kind.OCCURRENCE) {
+        if (place.cue().kind() == Cue.Kind.RETURN) {
           note(p, place);
         }
       }
@@ -72,7 +72,7 @@ final class SharedCues {
     lists.forEach(
         list ->
             list.stream()
-                .filter(place -> place.cue().kind() == Cue.Kind.OCCURRENCE)
+                .filter(place -> place.cue().kind() == Cue.Kind.RETURN)
                 .forEach(place -> latest.merge(place.cue().id(), place.cut(), Math::max)));
     return lists.stream()
         .flatMap(List::stream)
@@ -100,7 +100,7 @@ final class SharedCues {
    * next one, which begins where the shot of this one may end.
    */
   private boolean holds(int panel, Candidate place) {
-    if (place.cue().kind() != Cue.Kind.OCCURRENCE) {
+    if (place.cue().kind() != Cue.Kind.RETURN) {
       return false;
     }
     return endsBefore(place, latestCut(place.cue().id(), panel + 2));

@@ -12,7 +12,7 @@ final class CallCautions {
           "Look at plugs and leads before you use them. Unroll extension leads, do not overload a"
               + " socket, tape cables down where people walk.",
           "Nothing blocks a door or a way out: no screen, no stand, no cable.",
-          "Stands stand firm or are weighted. Mark or light the way through a dark room.",
+          "Set stands firmly or weight them. Mark or light the way through a dark room.",
           "Keep headphones at a level you could listen to for an hour.",
           "Rest when you are tired. Do not work alone at night with hot lamps.",
           "The rules of the place where you film, and the advice of licensed trades, come before"

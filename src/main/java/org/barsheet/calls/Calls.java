@@ -108,7 +108,7 @@ public final class Calls {
         .filter(reveal -> reveal.opening().name().equals(appearance.opening().name()))
         .findFirst()
         .map(reveal -> opensFirst(reveal.reveal().way(), reveal.opening().motion()))
-        .orElse("it stands open");
+        .orElse("it is already open");
   }
 
   private static String opensFirst(Reveal.Way way, Opening.Motion motion) {

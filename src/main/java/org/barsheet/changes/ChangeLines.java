@@ -158,9 +158,9 @@ final class ChangeLines {
 
   private static String todo(PhotographChange photograph, int count, Set<String> kept) {
     return switch (photograph.use()) {
-      case STILL_SERVES -> count == 1 ? "still serves" : all(count) + " still serve";
+      case STILL_SERVES -> count == 1 ? "still usable" : all(count) + " still usable";
       case RESAMPLE ->
-          "put the old photographs aside; their "
+          "set the old photographs aside; their "
               + photograph.instead().orElseThrow()
               + " becomes this one, "
               + percent(photograph.error())
@@ -168,8 +168,8 @@ final class ChangeLines {
       case TAKE -> count == 1 ? "to be taken" : all(count) + " to be taken";
       case NOT_SHOWN ->
           kept.contains(photograph.photograph())
-              ? "not shown under this name any more, but under another: keep it"
-              : "not shown any more";
+              ? "now shown under another name: keep it"
+              : "no longer shown";
     };
   }
 

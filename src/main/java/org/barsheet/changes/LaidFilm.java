@@ -221,7 +221,7 @@ public record LaidFilm(
 
     /** Whether it is a return of a motif. */
     public boolean isOccurrence() {
-      return kind.equals("occurrence");
+      return kind.equals("return");
     }
   }
 

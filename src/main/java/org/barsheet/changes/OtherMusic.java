@@ -27,7 +27,7 @@ public record OtherMusic(List<Finding> findings, List<LaidMusic> unresolved) {
           "",
           OptionalLong.empty(),
           "the score changed, and the sheets made before did not keep its notes: nobody knows which"
-              + " panels stand on other music now",
+              + " panels are on other music now",
           "check every panel's place once; barsheet compare old.mid new.mid says what changed");
 
   public OtherMusic {

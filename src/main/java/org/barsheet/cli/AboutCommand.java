@@ -16,13 +16,13 @@ import picocli.CommandLine.Spec;
     name = "about",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Say what is in a MIDI file: parts, length, tempo and meter, marks, likely motifs.",
+    header = "Tells you what is in a MIDI file: parts, length, tempo, meter, marks and likely motifs.",
     footer = {
       "",
       "Examples:",
       "  barsheet about score.mid",
       "  barsheet about score.mid --format json    every figure, for a program",
-      "  barsheet about score.mid --format csv     a row a part",
+      "  barsheet about score.mid --format csv     one row per part",
     })
 final class AboutCommand implements Callable<Integer> {
 

@@ -36,7 +36,7 @@ final class AboutText {
     about.music().doubts().forEach(doubt -> out.println("         ? " + doubt.sentence()));
     section(out, "Parts", parts(about));
     section(out, "Marks", marks(about));
-    section(out, "Likely motifs, to name in a plan", suggestions(about));
+    section(out, "Likely motifs, to name in your plan", suggestions(about));
     if (!score.readingNotes().isEmpty()) {
       out.println();
       out.println("Odd in this file");

@@ -24,7 +24,7 @@ enum As {
           return as;
         }
       }
-      throw new TypeConversionException("'" + value + "' is none of text, csv, json");
+      throw new TypeConversionException("'" + value + "' is not one of text, csv, json");
     }
   }
 }

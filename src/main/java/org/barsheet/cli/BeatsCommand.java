@@ -33,14 +33,14 @@ import picocli.CommandLine.Spec;
     name = "beats",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "List the bars and beats of a MIDI file with their seconds.",
-    description = {"", "How sure the bars are is said on standard error.", ""},
+    header = "Lists the bars and beats of a MIDI file in seconds, for anyone who needs exact times.",
+    description = {"", "Confidence is printed separately (standard error).", ""},
     footer = {
       "",
       "Examples:",
       "  barsheet beats score.mid",
       "  barsheet beats played.mid --meter 3/4 --bpm 92",
-      "  barsheet beats played.mid --rivals    twice as fast, or another first beat?",
+      "  barsheet beats played.mid --alternatives    twice as fast, or another first beat?",
       "  barsheet beats score.mid --pin 1=0.52 --pin 33=61.04 --format csv",
     })
 final class BeatsCommand implements Callable<Integer> {
@@ -60,7 +60,7 @@ final class BeatsCommand implements Callable<Integer> {
       names = "--tempo",
       paramLabel = "SOURCE",
       defaultValue = "auto",
-      description = "Whom to trust: auto (default), written or played.")
+      description = "Where tempo and bars come from: auto (default), written (the file) or played (the notes).")
   private String tempo = "auto";
 
   @Option(names = "--meter", paramLabel = "METER", description = "Meter to expect in playing, 3/4.")
@@ -75,20 +75,20 @@ final class BeatsCommand implements Callable<Integer> {
   @Option(
       names = "--pin",
       paramLabel = "BAR=SECONDS",
-      description = "A bar that begins at a known second; any number of them.")
+      description = "A bar that begins at a known second; repeat as needed.")
   private List<String> pins = List.of();
 
   @Option(
-      names = "--rivals",
-      description = "Instead of beats, the other ways to hear them, and what asks for each.")
-  private boolean rivals;
+      names = "--alternatives",
+      description = "Instead of beats, lists other ways to hear them, and the options for each.")
+  private boolean alternatives;
 
   @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    if (rivals) {
+    if (alternatives) {
       List<Reading> readings = Production.readings(score, request());
       remark(readings.get(0).music());
       ReadingsTable.of(readings).print(form.as, out);
@@ -147,7 +147,7 @@ final class BeatsCommand implements Callable<Integer> {
         return mode;
       }
     }
-    throw wrong("--tempo '" + tempo + "' is none of auto, written, played");
+    throw wrong("--tempo '" + tempo + "' is not one of auto, written, played");
   }
 
   private Meter meter(String text) {
@@ -159,7 +159,7 @@ final class BeatsCommand implements Callable<Integer> {
         throw wrong("--meter: " + noMeter.getMessage());
       }
     }
-    throw wrong("--meter '" + text + "' is no meter; write 3/4 or 6/8");
+    throw wrong("--meter '" + text + "' is not a meter; write 3/4 or 6/8");
   }
 
   private BigFraction beatsPerMinute(String text) {
@@ -171,7 +171,7 @@ final class BeatsCommand implements Callable<Integer> {
     } catch (IllegalArgumentException noNumber) {
       // told below
     }
-    throw wrong("--bpm '" + text + "' is no tempo; write bpm, 10 to 999");
+    throw wrong("--bpm '" + text + "' is not a tempo; write bpm, 10 to 999");
   }
 
   private List<Pin> pinned() {
@@ -179,7 +179,7 @@ final class BeatsCommand implements Callable<Integer> {
     for (String pin : pins) {
       Matcher matcher = PIN.matcher(pin);
       if (!matcher.matches()) {
-        throw wrong("--pin '" + pin + "' is no pin; write BAR=SECONDS, 33=61.04");
+        throw wrong("--pin '" + pin + "' is not a pin; write BAR=SECONDS, 33=61.04");
       }
       list.add(new Pin(Integer.parseInt(matcher.group(1)), Seconds.parse(matcher.group(2))));
     }

@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
     name = "begin",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Write a first plan for a score: its likely motifs, and a panel for each section.",
-    description = {"", "The plan can be made as it stands. No file is overwritten.", ""},
+    header = "Gives the director a first plan for a score: its likely motifs, and a panel for each section.",
+    description = {"", "You can run make on it at once. It never overwrites a file.", ""},
     footer = {
       "",
       "Examples:",
@@ -44,7 +44,7 @@ final class BeginCommand implements Callable<Integer> {
       names = "--frame-rate",
       paramLabel = "RATE",
       defaultValue = "24",
-      description = "Frames a second: 24 (default), 23.976, 25, 29.97, 29.97df, 30 …")
+      description = "Frame rate: 24 (default), 23.976, 25, 29.97, 29.97df, 30 …")
   private String frameRate = "24";
 
   @Option(

@@ -23,7 +23,7 @@ final class ChangesText {
     if (sentences.size() > MOST_SENTENCES) {
       sentences = changes.panelsFirst();
     }
-    out.println("since the sheets that stood here before:");
+    out.println("since the sheets made before:");
     sentences.stream().limit(MOST_SENTENCES).forEach(sentence -> out.println("  " + sentence));
     if (sentences.size() > MOST_SENTENCES) {
       out.println(
@@ -37,7 +37,7 @@ final class ChangesText {
   /** What moved, all of it. */
   static void printAll(Changes changes, PrintWriter out) {
     if (changes.isNone()) {
-      out.println("nothing moved; every photograph still serves");
+      out.println("Nothing moved. Every photograph is still usable.");
       return;
     }
     changes.sentences().forEach(out::println);
@@ -54,9 +54,9 @@ final class ChangesText {
     return Figures.count(changes.photographs().size(), "photograph")
         + ": "
         + serve
-        + (serve == 1 ? " still serves, " : " still serve, ")
+        + " still usable, "
         + changes.count(Use.RESAMPLE)
-        + " can be resampled, "
+        + " can be renamed, "
         + changes.count(Use.TAKE)
         + " must be taken, "
         + changes.count(Use.NOT_SHOWN)

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.production.Answers;
+import org.barsheet.production.FilmLayouts;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
 import org.barsheet.timing.Finding;
@@ -28,7 +28,7 @@ import picocli.CommandLine.TypeConversionException;
     name = "check",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Say what is wrong or doubtful about a plan, grouped by who must act. Writes nothing.",
+    header = "Tells everybody what is wrong or doubtful in a plan, grouped by who must act. Writes nothing.",
     footer = {
       "",
       "Examples:",
@@ -36,11 +36,11 @@ import picocli.CommandLine.TypeConversionException;
       "  barsheet check plan.yaml --fail-on warning && echo all well",
       "  barsheet check plan.yaml --format json",
       "  barsheet check plan.yaml --watch         again after every save, until Ctrl-C",
-      "  barsheet check plan.yaml --answers 5     how else could the panels lie, and at what cost?",
+      "  barsheet check plan.yaml --alternatives 5   how else could the panels go, and at what cost?",
     })
 final class CheckCommand implements Callable<Integer> {
 
-  private static final int MOST_ANSWERS = 100;
+  private static final int MOST_LAYOUTS = 100;
 
   @ParentCommand private Barsheet program = new Barsheet();
 
@@ -54,7 +54,7 @@ final class CheckCommand implements Callable<Integer> {
       paramLabel = "LEVEL",
       converter = SeverityConverter.class,
       description =
-          "End with status 1 if there is a finding of this level or worse: note, warning or error.")
+          "End with status 1 if there is a finding of this level or worse: remark, warning or error.")
   private List<Severity> failOn = List.of();
 
   @Option(
@@ -66,11 +66,16 @@ final class CheckCommand implements Callable<Integer> {
   private Optional<Path> out = Optional.empty();
 
   @Option(
-      names = "--answers",
+      names = "--alternatives",
       paramLabel = "N",
       description =
-          "Print the N best whole answers instead of the findings: what differs, and what it costs.")
-  private Optional<Integer> answers = Optional.empty();
+          "Instead of findings, prints the N best layouts: what differs, and what each costs.")
+  private Optional<Integer> alternatives = Optional.empty();
+
+  @Option(
+      names = "--all",
+      description = "Print every finding with what to do, instead of many in one sentence.")
+  private boolean all;
 
   @Mixin private WatchOption repeat = new WatchOption();
 
@@ -79,8 +84,8 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     checkOptions();
-    if (answers.isPresent()) {
-      printAnswers(answers.get());
+    if (alternatives.isPresent()) {
+      printLayouts(alternatives.get());
       return ExitStatus.DONE;
     }
     if (repeat.watch) {
@@ -105,12 +110,12 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void checkOptions() {
-    boolean counted = answers.filter(asked -> asked < 1 || asked > MOST_ANSWERS).isEmpty();
-    refuseUnless(counted, "--answers takes a number from 1 to " + MOST_ANSWERS);
+    boolean counted = alternatives.filter(asked -> asked < 1 || asked > MOST_LAYOUTS).isEmpty();
+    refuseUnless(counted, "--alternatives takes a number from 1 to " + MOST_LAYOUTS);
     refuseUnless(
-        answers.isEmpty() || failOn.isEmpty(), "--answers prints no findings: leave out --fail-on");
+        alternatives.isEmpty() || failOn.isEmpty(), "--alternatives prints no findings: leave out --fail-on");
     refuseUnless(
-        !repeat.watch || (answers.isEmpty() && failOn.isEmpty() && form.as == As.TEXT),
+        !repeat.watch || (alternatives.isEmpty() && failOn.isEmpty() && form.as == As.TEXT),
         "--watch prints findings as text until it is stopped: give it alone");
   }
 
@@ -125,25 +130,27 @@ final class CheckCommand implements Callable<Integer> {
     new Watching<FilmSheet>(
             this::film,
             film -> film,
-            film -> FindingsText.print(film.findings(), results),
+            film -> print(film.findings(), As.TEXT, results),
             results,
             spec.commandLine().getErr())
         .run(plan, program.pause());
   }
 
-  private void printAnswers(int asked) {
-    Answers best = Production.answers(plan, folder(), asked);
+  private void printLayouts(int asked) {
+    FilmLayouts best = Production.layouts(plan, folder(), asked);
     PrintWriter results = spec.commandLine().getOut();
     if (form.as == As.TEXT) {
-      AnswersText.print(best, asked, results);
+      LayoutsText.print(best, asked, results);
     } else {
-      AnswersText.table(best).print(form.as, results);
+      LayoutsText.table(best).print(form.as, results);
     }
   }
 
-  private static void print(List<Finding> findings, As as, PrintWriter out) {
-    if (as == As.TEXT) {
-      FindingsText.print(findings, out);
+  private void print(List<Finding> findings, As as, PrintWriter out) {
+    if (as == As.TEXT && all) {
+      FindingsText.printAll(findings, out);
+    } else if (as == As.TEXT) {
+      FindingsText.printShort(findings, out);
     } else {
       table(findings).print(as, out);
     }
@@ -174,7 +181,7 @@ final class CheckCommand implements Callable<Integer> {
           return severity;
         }
       }
-      throw new TypeConversionException("'" + value + "' is none of note, warning, error");
+      throw new TypeConversionException("'" + value + "' is not one of remark, warning, error");
     }
   }
 }

@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
     name = "completion",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Print a script that completes commands and options in bash and zsh.",
+    header = "Prints a script that completes commands and options in bash and zsh.",
     footer = {
       "",
       "Examples:",

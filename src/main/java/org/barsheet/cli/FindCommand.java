@@ -17,10 +17,10 @@ import picocli.CommandLine.Spec;
     name = "find",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "List every return of every motif of a plan, in order of time.",
+    header = "Lists every return of every motif for the director, in order of time.",
     description = {
       "",
-      "A return marked likely is a question: listen to it before a panel sits on it. Doublings are one return.",
+      "Listen to a likely return before you put a panel on it. Doublings count as one return.",
       "",
     },
     footer = {
@@ -39,13 +39,13 @@ final class FindCommand implements Callable<Integer> {
 
   @Option(
       names = "--possible",
-      description = "Ornamented and shortened returns too, marked possible and not numbered.")
+      description = "Also lists ornamented and shortened returns, marked possible and not numbered.")
   private boolean possible;
 
   @Option(
       names = "--why",
       paramLabel = "PLACE",
-      description = "How near each motif comes to a place, in quotes, and what spoils it there.")
+      description = "How near each motif comes to a place (in quotes), and what is different there.")
   private Optional<String> why = Optional.empty();
 
   @Mixin private FormatOption form = new FormatOption();

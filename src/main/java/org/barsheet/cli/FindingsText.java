@@ -1,34 +1,72 @@
 package org.barsheet.cli;
 
+import static java.util.Comparator.naturalOrder;
+import static java.util.Comparator.reverseOrder;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import java.io.PrintWriter;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Predicate;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.FoldedFindings;
 
-/** Findings as text, grouped by who must act. */
+/** Findings as text, grouped by who must act, whoever has the worst first. */
 final class FindingsText {
 
   private FindingsText() {}
 
-  static void print(List<Finding> findings, PrintWriter out) {
-    for (Concerns concerns : Concerns.values()) {
-      List<Finding> theirs =
-          findings.stream().filter(finding -> finding.concerns() == concerns).toList();
-      if (!theirs.isEmpty()) {
-        out.println(concerns.name().toLowerCase(Locale.ROOT));
-        theirs.forEach(finding -> print(finding, out));
-        out.println();
-      }
-    }
+  /**
+   * What to read first: of which the same can be said in one line, and of remarks only what is so.
+   */
+  static void printShort(List<Finding> findings, PrintWriter out) {
+    List<Finding> folded = FoldedFindings.of(findings);
+    print(folded, finding -> finding.severity() != Severity.REMARK, out);
+    boolean more = folded.size() < findings.size() || folded.stream().anyMatch(FindingsText::isCut);
+    out.println(totals(findings) + (more ? "; --all prints everything" : ""));
+    out.flush();
+  }
+
+  /** Every finding with its remedy. */
+  static void printAll(List<Finding> findings, PrintWriter out) {
+    print(findings, finding -> true, out);
     out.println(totals(findings));
     out.flush();
   }
 
-  private static void print(Finding finding, PrintWriter out) {
+  private static boolean isCut(Finding finding) {
+    return finding.severity() == Severity.REMARK && !finding.remedy().isEmpty();
+  }
+
+  private static void print(
+      List<Finding> findings, Predicate<Finding> withRemedy, PrintWriter out) {
+    Map<Concerns, List<Finding>> byPerson =
+        findings.stream()
+            .collect(
+                groupingBy(Finding::concerns, () -> new EnumMap<>(Concerns.class), toList()));
+    byPerson.entrySet().stream()
+        .sorted(Comparator.comparing(theirs -> worst(theirs.getValue()), reverseOrder()))
+        .forEach(
+            theirs -> {
+              out.println(theirs.getKey().name().toLowerCase(Locale.ROOT));
+              theirs.getValue().forEach(one -> print(one, withRemedy.test(one), out));
+              out.println();
+            });
+  }
+
+  private static Severity worst(List<Finding> findings) {
+    return findings.stream().map(Finding::severity).max(naturalOrder()).orElseThrow();
+  }
+
+  private static void print(Finding finding, boolean withRemedy, PrintWriter out) {
     out.println("  " + line(finding));
-    if (!finding.remedy().isEmpty()) {
+    if (withRemedy && !finding.remedy().isEmpty()) {
       out.println("      " + finding.remedy());
     }
   }

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
     name = "make",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Make everything: the workbook, the cue files, timing.json.",
+    header = "Writes everything everybody needs: the workbook, the page, the cue files, timing.json.",
     description = {
       "",
       "All files are written or none; a workbook you changed since it was made is kept beside the new one.",
@@ -75,13 +75,13 @@ final class MakeCommand implements Callable<Integer> {
       names = "--placeholders",
       description = {
         "Draw every photograph still to take under its final name, into the folder photographs.",
-        "Photographs that stand there already stay."
+        "Photographs already there stay."
       })
   private boolean placeholders;
 
   @Option(
       names = "--anyway",
-      description = "Replace the workbook though a spreadsheet program has it open.")
+      description = "Replace the workbook even if a spreadsheet program has it open.")
   private boolean anyway;
 
   @Mixin private WatchOption repeat = new WatchOption();
@@ -111,7 +111,7 @@ final class MakeCommand implements Callable<Integer> {
     List<Finding> findings = made.film().findings();
     err.println(
         FindingsText.totals(findings)
-            + (findings.isEmpty() ? "" : "; they stand on the workbook's first sheet"));
+            + (findings.isEmpty() ? "" : "; see the workbook's first sheet"));
     made.film().changes().ifPresent(changes -> ChangesText.print(changes, err));
   }
 
@@ -120,7 +120,6 @@ final class MakeCommand implements Callable<Integer> {
     return Figures.count(placed.drawn().size(), "placeholder")
         + " drawn in the folder photographs; "
         + Figures.count(stay, "photograph")
-        + (stay == 1 ? " stands" : " stand")
         + " there already";
   }
 
@@ -137,7 +136,7 @@ final class MakeCommand implements Callable<Integer> {
 
   private static String kept(KeptWorkbook kept) {
     if (!kept.readable()) {
-      return "the workbook before is damaged, so nothing you typed is carried over;\n  it is kept as "
+      return "the earlier workbook is damaged, so what you typed could not be carried over;\n  it is kept as "
           + kept.file()
           + ": open it in a spreadsheet program that repairs it, and copy what you need";
     }
@@ -146,7 +145,7 @@ final class MakeCommand implements Callable<Integer> {
       return Figures.count(gone, "cell")
           + " you typed into "
           + (gone == 1 ? "has" : "have")
-          + " no row any more; the workbook before is kept as "
+          + " no row any more; the earlier workbook is kept as "
           + kept.file()
           + (kept.carriedCells() == 0 ? "" : "; the others are carried over");
     }

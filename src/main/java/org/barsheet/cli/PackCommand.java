@@ -17,11 +17,11 @@ import picocli.CommandLine.Spec;
     name = "pack",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Pack a film into one zip: for another machine, a colleague, a backup.",
+    header = "Packs a film into one zip for another machine, a colleague or a backup.",
     description = {
       "",
       "In it go the plan, the files it names and the sheets folder, with their checksums (SHA-256).",
-      "Unpacked elsewhere, make writes the same bytes. All files must lie in the plan's folder.",
+      "Unpacked elsewhere, make writes the same bytes. All files must be in the plan's folder.",
       "",
     },
     footer = {

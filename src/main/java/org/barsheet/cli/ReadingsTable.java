@@ -14,7 +14,7 @@ final class ReadingsTable {
   private ReadingsTable() {}
 
   static Table of(List<Reading> readings) {
-    Table table = new Table("reading", "bpm", "bars", "first downbeats", "ask with");
+    Table table = new Table("reading", "bpm", "bars", "first downbeats", "options");
     for (Reading reading : readings) {
       table.add(
           name(reading),

@@ -18,7 +18,7 @@ final class ReturnsText {
 
   /** What there is to say where a plan asks for no motif. */
   static final String NO_MOTIF =
-      "the plan names no motif; write one under motifs (about lists figures that return)";
+      "the plan names no motifs; add one under motifs (about suggests some)";
 
   private final Returns returns;
 
@@ -84,7 +84,7 @@ final class ReturnsText {
     Table table =
         new Table(
             "motif",
-            "occurrence",
+            "return",
             "bar",
             "beat",
             "quarter",

@@ -29,7 +29,7 @@ final class UsageWords {
     return String.valueOf(wrong.getMessage())
         .replaceFirst("^Invalid value for positional parameter at index \\d+ \\([^)]*\\): ", "")
         .replaceFirst("^Invalid value for [a-z ]*'?([^' ]+)'?(?: \\([^)]*\\))?: ", "$1: ")
-        .replaceFirst("is not an? (int|long)$", "is no whole number");
+        .replaceFirst("is not an? (int|long)$", "is not a whole number");
   }
 
   private static String missing(List<ArgSpec> missing) {
@@ -53,7 +53,7 @@ final class UsageWords {
       List<String> commands = List.copyOf(command.subcommands().keySet());
       return "there is no command " + word + meant(Nearest.to(word, commands));
     }
-    return "'" + word + "' is one word too many; put quotes around names with blanks";
+    return "'" + word + "' is one word too many; put names with spaces in quotes";
   }
 
   private static String meant(Optional<String> near) {

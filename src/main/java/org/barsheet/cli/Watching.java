@@ -69,7 +69,7 @@ final class Watching<T> {
       last = Optional.of(film.apply(result));
     } catch (InputException wrong) {
       wrong.problems().forEach(err::println);
-      err.println("mend this and save; nothing was changed");
+      err.println("fix this and save again; nothing was changed");
     }
     out.flush();
     if (saved.isEmpty()) {

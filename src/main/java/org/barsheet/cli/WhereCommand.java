@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.barsheet.clock.Footage;
-import org.barsheet.cues.Cue;
 import org.barsheet.production.Located;
 import org.barsheet.production.Production;
 import picocli.CommandLine.Command;
@@ -19,12 +18,12 @@ import picocli.CommandLine.Spec;
     name = "where",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Say where places lie: bar, seconds of the score, timecode and frame of the film.",
+    header = "Tells you where a place is: bar, seconds of the score, timecode and frame of the film.",
     footer = {
       "",
       "Examples:",
       "  barsheet where plan.yaml \"bar 12 beat 3\" \"mark B\"",
-      "  barsheet where plan.yaml \"glimmer 3\" 01:00:12:00 --feet",
+      "  barsheet where plan.yaml \"panel 17\" \"glimmer 3\" 01:00:12:00 --feet",
       "  barsheet where plan.yaml glimmer         every return of glimmer",
     })
 final class WhereCommand implements Callable<Integer> {
@@ -38,32 +37,32 @@ final class WhereCommand implements Callable<Integer> {
       index = "1..*",
       arity = "1..*",
       paramLabel = "PLACE",
-      description = "A place, in quotes: a motif, a bar, a mark or a timecode.")
+      description = "A place, in quotes: a panel, a motif, a bar, a mark or a timecode.")
   private List<String> places = List.of();
 
   @Option(
       names = "--feet",
-      description = "Feet and frames of 35 mm film too, 16 frames to the foot.")
+      description = "Also prints feet and frames of 35 mm film (16 frames to the foot).")
   private boolean feet;
 
   @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {
-    Located located = Production.where(plan, places);
+    Located located = Production.where(plan, Production.defaultFolder(plan), places);
     Table table =
         feet
             ? new Table("place", "bar", "beat", "seconds", "timecode", "frame", "feet")
             : new Table("place", "bar", "beat", "seconds", "timecode", "frame");
-    for (Cue cue : located.cues()) {
-      String timecode = located.film().timecode(cue.frame()).toString();
-      Number beat = Figures.decimal(cue.place().beat(), 3);
-      Number seconds = cue.at().toDecimal(3);
+    for (Located.Spot spot : located.spots()) {
+      String timecode = located.film().timecode(spot.frame()).toString();
+      Number beat = Figures.decimal(spot.place().beat(), 3);
+      Number seconds = spot.at().toDecimal(3);
       if (feet) {
-        String footage = cue.frame() < 0 ? "" : Footage.ofFrames(cue.frame()).toString();
-        table.add(cue.title(), cue.place().bar(), beat, seconds, timecode, cue.frame(), footage);
+        String footage = spot.frame() < 0 ? "" : Footage.ofFrames(spot.frame()).toString();
+        table.add(spot.title(), spot.place().bar(), beat, seconds, timecode, spot.frame(), footage);
       } else {
-        table.add(cue.title(), cue.place().bar(), beat, seconds, timecode, cue.frame());
+        table.add(spot.title(), spot.place().bar(), beat, seconds, timecode, spot.frame());
       }
     }
     table.print(form.as, spec.commandLine().getOut());

@@ -57,7 +57,7 @@ final class ClipBytes {
   long positive64(long place) throws IOException, UnreadableClipException {
     long value = at(place, 8).getLong();
     if (value < 0) {
-      throw new UnreadableClipException("says lengths that cannot be");
+      throw new UnreadableClipException("has impossible lengths in it");
     }
     return value;
   }

@@ -38,7 +38,7 @@ final class OpenClip {
       }
       return reader.read(new OpenClip(channel));
     } catch (ArithmeticException tooLarge) {
-      throw new UnreadableClipException("says lengths that cannot be");
+      throw new UnreadableClipException("has impossible lengths in it");
     }
   }
 

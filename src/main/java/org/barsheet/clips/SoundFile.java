@@ -54,7 +54,7 @@ public final class SoundFile {
 
   private static void checkMovie(ClipBytes bytes) throws IOException, UnreadableClipException {
     if (!bytes.fourLetters(4).matches("ftyp|moov|mdat|wide|free|skip|pnot")) {
-      throw new UnreadableClipException("is no sound file");
+      throw new UnreadableClipException("is not a sound file");
     }
     if (!MovieHead.of(bytes).hasSound()) {
       throw new UnreadableClipException("has no sound in it");

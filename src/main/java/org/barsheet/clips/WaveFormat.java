@@ -48,9 +48,9 @@ record WaveFormat(int samplesPerSecond, int bytesASample) {
     }
     if (tag != PCM && tag != FLOATING) {
       throw new UnreadableClipException(
-          "holds packed sound ("
+          "holds compressed sound ("
               + PACKED.getOrDefault(tag, "format " + tag)
-              + "): its length cannot be told",
+              + "): its length can't be read",
           "ask for it as a plain WAV: 48000 samples a second, 16 or 24 bits");
     }
     long rate = bytes.unsigned32(body + RATE);

@@ -81,7 +81,7 @@ public record Timecode(FrameRate rate, int hours, int minutes, int seconds, int 
       throw new SyntaxException(
           stripped,
           0,
-          "'" + stripped + "' is no timecode",
+          "'" + stripped + "' is not a timecode",
           "write hours:minutes:seconds:frames, 01:00:12:00");
     }
     if (label.group(4).equals(";") && !rate.dropFrame()) {
@@ -99,7 +99,7 @@ public record Timecode(FrameRate rate, int hours, int minutes, int seconds, int 
       throw new SyntaxException(
           stripped,
           label.start(5),
-          "drop-frame skips this label",
+          "drop-frame counting skips this label",
           "the next label there is "
               + new Timecode(rate, hours, minutes, seconds, rate.droppedPerMinute()));
     }

@@ -38,7 +38,7 @@ public record Cue(
 
   /** What a cue is. */
   public enum Kind {
-    OCCURRENCE,
+    RETURN,
     MARK,
     BAR,
     TIMECODE,
@@ -71,7 +71,7 @@ public record Cue(
   /** As people say it: {@code glimmer 3}, {@code mark A}, {@code bar 12 beat 2}. */
   public String title() {
     return switch (kind) {
-      case OCCURRENCE -> number > 0 ? name + " " + number : name + " (possible)";
+      case RETURN -> number > 0 ? name + " " + number : name + " (possible)";
       case MARK -> "mark " + name;
       default -> isBeforeMusic() ? BEFORE_MUSIC : place.toString();
     };

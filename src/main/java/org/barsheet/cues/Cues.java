@@ -59,7 +59,7 @@ public final class Cues {
     Seconds accent = ruler.timeOf(occurrence.notes().accentTick());
     return new Cue(
         id,
-        Cue.Kind.OCCURRENCE,
+        Cue.Kind.RETURN,
         occurrence.motif(),
         occurrence.number(),
         at,

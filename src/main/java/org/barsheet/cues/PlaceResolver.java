@@ -115,7 +115,7 @@ public final class PlaceResolver {
     if (place instanceof AtTimecode at) {
       return List.of(atTimecode(at));
     }
-    throw new Unfound("a place of its own is needed here", "write a bar, a mark or a timecode");
+    throw new Unfound("this place must be absolute", "write a bar, a mark or a timecode");
   }
 
   private boolean isInFilm(Cue cue) {
@@ -128,7 +128,7 @@ public final class PlaceResolver {
       throw new Unfound(
           place + " lies " + (early ? "before the film begins" : "after the film's last frame"),
           early
-              ? "start the music later (music-starts), or choose a later place"
+              ? "Start the music later (music-starts), or choose a later place"
               : "choose an earlier place, or lengthen film.tail");
     }
   }
@@ -220,7 +220,7 @@ public final class PlaceResolver {
   private static String barsOf(BarGrid grid) {
     int first = grid.first().number();
     return grid.bars().size() == 1
-        ? "the music has one bar, bar " + first
+        ? "the music has only bar " + first
         : "the music has bars " + first + " to " + grid.last().number();
   }
 
@@ -272,7 +272,7 @@ public final class PlaceResolver {
           "the file has no mark '" + name + "'",
           names.isEmpty()
               ? "the file has no marks at all; name a bar"
-              : "its marks nearest to that: " + String.join(", ", names));
+              : "the nearest marks: " + String.join(", ", names));
     }
     String bars =
         found.stream().map(mark -> mark.place().toString()).collect(Collectors.joining(", "));

@@ -15,11 +15,8 @@ import org.barsheet.plan.Plan;
 import org.barsheet.plan.Where;
 import org.barsheet.pulse.Music;
 
-/** Answers where single places lie, apart from any panel. */
+/** Tells where single places are, apart from any panel. */
 public final class Places {
-
-  /** A name that people try: panels are what is put on places. */
-  private static final String PANEL = "panel";
 
   private Places() {}
 
@@ -43,7 +40,7 @@ public final class Places {
         resolver.refuse(
             asked,
             "this place depends on the panels around it",
-            "ask for a motif, a bar, a mark or a timecode");
+            "ask for a panel, a motif, a bar, a mark or a timecode");
       } else if (place.motifName().filter(name -> !hasMotif(plan, name)).isPresent()) {
         String name = place.motifName().get();
         resolver.refuse(asked, "no motif is called " + name, otherName(plan, name));
@@ -59,9 +56,6 @@ public final class Places {
   }
 
   private static String otherName(Plan plan, String name) {
-    if (name.equals(PANEL)) {
-      return "ask for a motif, a bar, a mark or a timecode; where panels lie stands on the sheet Timeline";
-    }
     List<String> motifs = plan.motifs().stream().map(MotifRequest::name).toList();
     return Nearest.to(name, motifs)
         .map(near -> "did you mean " + near + "?")

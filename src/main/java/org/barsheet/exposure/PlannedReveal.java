@@ -91,15 +91,13 @@ public record PlannedReveal(
    *
    * @param framesPerPhotograph shown instead of the frames asked
    * @param photographs shown instead of the photographs asked
-   * @param errorPercent largest difference in percent of the movement between what is shown and
-   *     what the asked curve would show on the same frame
-   * @param errorAmount the same in the movement's unit
+   * @param errorAmount largest difference, in the movement's unit, between what is shown and what
+   *     the asked curve would show on the same frame
    * @param sentence the same in words
    */
   public record Squeeze(
       int framesPerPhotograph,
       int photographs,
-      double errorPercent,
       double errorAmount,
       String sentence) {}
 

@@ -3,7 +3,6 @@ package org.barsheet.exposure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import org.barsheet.align.PhotographRun;
 import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameSpan;
@@ -125,8 +124,7 @@ public final class RevealPlanner {
         new Squeeze(
             way.framesPerPhotograph(),
             shown,
-            100 * worstError(this::progress),
-            worstError(this::amount),
+            worstError(),
             SqueezeWords.of(reveal, way, shown)));
   }
 
@@ -138,12 +136,12 @@ public final class RevealPlanner {
   }
 
   /** Largest difference, frame by frame, from what the movement as asked would show. */
-  private double worstError(ToDoubleFunction<Photograph> measured) {
+  private double worstError() {
     List<Step> wantedSteps = Steps.of(room, asked);
     double worst = 0;
     for (long f = shot.frames().start(); f < shot.frames().endExclusive(); f++) {
-      double wanted = measured.applyAsDouble(photographAt(wantedSteps, f));
-      worst = Math.max(worst, Math.abs(wanted - measured.applyAsDouble(photographAt(steps, f))));
+      double wanted = amount(photographAt(wantedSteps, f));
+      worst = Math.max(worst, Math.abs(wanted - amount(photographAt(steps, f))));
     }
     return worst;
   }

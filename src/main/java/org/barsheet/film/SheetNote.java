@@ -5,7 +5,7 @@ package org.barsheet.film;
  *
  * @param frame film frame
  * @param column which column it stands in
- * @param motif letter of the motif it belongs to, or ""
+ * @param motif sign of the motif it belongs to, or ""
  * @param accent whether it is the accent that a reveal lands on
  * @param text what it says
  */

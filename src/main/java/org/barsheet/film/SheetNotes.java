@@ -23,7 +23,7 @@ final class SheetNotes {
   private final TimingSheet timing;
   private final MusicRuler ruler;
   private final List<PlannedReveal> reveals;
-  private final Map<String, String> letters = new HashMap<>();
+  private final Map<String, String> signs = new HashMap<>();
   private final List<SheetNote> notes = new ArrayList<>();
 
   SheetNotes(TimingSheet timing, MusicRuler ruler, List<PlannedReveal> reveals) {
@@ -31,7 +31,7 @@ final class SheetNotes {
     this.ruler = ruler;
     this.reveals = reveals;
     for (MotifTally tally : timing.tallies()) {
-      letters.put(tally.motif(), tally.letter());
+      signs.put(tally.motif(), tally.sign());
     }
   }
 
@@ -60,7 +60,7 @@ final class SheetNotes {
   }
 
   private void addMotif(Cue cue, Occurrence occurrence) {
-    String letter = letters.getOrDefault(cue.name(), "");
+    String sign = signs.getOrDefault(cue.name(), "");
     for (int i = 0; i < occurrence.notes().ticks().size(); i++) {
       int pitch = occurrence.notes().pitches().get(i);
       if (pitch >= 0) {
@@ -70,7 +70,7 @@ final class SheetNotes {
         String text =
             accent ? cue.title() + " accent, " + name : i == 0 ? cue.title() + ", " + name : name;
         long frame = ruler.frameOf(occurrence.notes().ticks().get(i));
-        notes.add(new SheetNote(frame, Column.SOUND, letter, accent, text));
+        notes.add(new SheetNote(frame, Column.SOUND, sign, accent, text));
       }
     }
   }

@@ -52,7 +52,7 @@ public final class ArtworkFindings {
             + millimeters(scale.millimeters(opening.rect().height()))
             + " mm on "
             + opening.model()
-            + "; the smallest a hand can work is "
+            + "; the smallest workable size is "
             + millimeters(smallest)
             + " mm";
     String remedy =

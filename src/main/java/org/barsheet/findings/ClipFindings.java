@@ -67,7 +67,7 @@ public final class ClipFindings {
           (missing.size() == 1 ? "the clip of " : "the clips of ")
               + String.join(", ", missing)
               + (missing.size() == 1 ? " is" : " are")
-              + " not there yet";
+              + " not here yet";
       findings.add(Severity.REMARK, Concerns.PERFORMERS, "", sentence, "ask for what is missing");
     }
   }

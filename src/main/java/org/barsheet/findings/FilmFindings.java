@@ -87,13 +87,13 @@ public final class FilmFindings {
     boolean open = was > state.atFirstFrame();
     String sentence =
         open
-            ? state.opening() + " stands open since panel " + since + ", and starts closed here"
+            ? state.opening() + " has been open since panel " + since + ", and starts closed here"
             : state.opening() + " is closed, and starts open here";
     String remedy =
         open
-            ? "close it first (moves: closes), or leave this reveal out; paper rarely closes"
+            ? "close it first (moves: closes), or drop this reveal; paper rarely closes"
                 + " cleanly"
-            : "open it first, or leave this closing out";
+            : "open it first, or drop this closing";
     findings.add(Severity.ERROR, Concerns.ANIMATOR, shot(state.shot()), sentence, remedy);
   }
 
@@ -102,12 +102,12 @@ public final class FilmFindings {
     String name = appearance.performer().name();
     String where = appearance.opening().name();
     if (isClosed(appearance)) {
-      String sentence = name + " is to be seen in " + where + ", which stays closed in this shot";
+      String sentence = name + " is due to appear in " + where + ", but it stays closed in this shot";
       String remedy = "let " + where + " open here or earlier, or take " + name + " out";
       findings.add(Severity.ERROR, Concerns.EDITOR, shot, sentence, remedy);
     } else if (!appearance.performer().part().isEmpty() && appearance.sounding() == 0) {
-      String sentence = appearance.performer().part() + " is silent while " + name + " is seen";
-      String remedy = "show another performer here, or " + name + " where the part plays";
+      String sentence = name + " is on screen while the part rests";
+      String remedy = "show somebody else here, or move " + name + " to where the part plays";
       findings.add(Severity.WARNING, Concerns.PERFORMERS, shot, sentence, remedy);
     }
   }
@@ -131,9 +131,11 @@ public final class FilmFindings {
     if (!opens) {
       String sentence = "no panel opens " + opening.name();
       findings.add(Severity.REMARK, Concerns.DIRECTOR, opening.name(), sentence, "");
+      findings.alike("openings are opened by no panel", opening.name());
     } else if (!filled && !plan.performers().isEmpty()) {
-      String sentence = opening.name() + " opens, but nobody is seen in it";
+      String sentence = opening.name() + " opens, but nobody appears in it";
       findings.add(Severity.REMARK, Concerns.DIRECTOR, opening.name(), sentence, "");
+      findings.alike("openings show nobody", opening.name());
     }
   }
 

@@ -28,7 +28,7 @@ import org.barsheet.timing.TimingSheet;
 public final class FlashFindings {
 
   private static final String ANALYZE =
-      "have the finished film analyzed; how bright it is, is not known here";
+      "have the finished film tested; brightness isn't known here";
 
   private final TimingSheet timing;
   private final Film film;
@@ -54,10 +54,10 @@ public final class FlashFindings {
     stretches.forEach(this::add);
     if (stretches.isEmpty() && rule.most() > 1) {
       String sentence =
-          "no second holds more than "
+          "no second has more than "
               + rule.most()
-              + " openings, or as many closings, lamps counted with them; with four it would reach"
-              + " the limit of three flashes a second (WCAG 2.3.1)";
+              + " openings, or as many closings, lamps included; four would reach the limit of"
+              + " three flashes a second (WCAG 2.3.1)";
       findings.add(Severity.REMARK, Concerns.DIRECTOR, "", sentence, ANALYZE);
     }
     return findings.worstFirst();

@@ -57,7 +57,7 @@ public final class InsertFindings {
         (one ? "panel " : "panels ")
             + String.join(", ", panels)
             + (one ? " does" : " do")
-            + " not say what the camera sees: where performers are in the frame is not known";
+            + " not say what the camera sees, so performers can't be placed in the frame";
     findings.add(
         Severity.REMARK,
         Concerns.EDITOR,
@@ -81,7 +81,7 @@ public final class InsertFindings {
     String name = appearance.performer().name();
     String remedy = "move or widen the field, or take " + name + " out";
     if (shares[shares.length - 1] == 0) {
-      String sentence = opening + " lies outside the frame while " + name + " is to be seen in it";
+      String sentence = opening + " is outside the frame while " + name + " is due to appear in it";
       add(Severity.WARNING, appearance, sentence, remedy);
     } else if (shares[0] < HALF) {
       String share = Math.round(100 * shares[0]) + " %";
@@ -104,7 +104,7 @@ public final class InsertFindings {
           Severity.WARNING,
           appearance,
           performer.name()
-              + "'s clip is blown up to "
+              + "'s clip is enlarged to "
               + (long) Math.ceil(100 * scale)
               + " % in "
               + appearance.opening().name(),

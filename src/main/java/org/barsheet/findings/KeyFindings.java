@@ -55,14 +55,12 @@ public final class KeyFindings {
             + model.name()
             + ", "
             + model.backing()
-            + ", lies near the palette's "
-            + ColorWords.named(key.get().nearest())
-            + ": "
-            + tenths(key.get().distance())
-            + " steps of color difference",
+            + ", is too close to the palette's "
+            + ColorWords.of(key.get().nearest())
+            + " to key cleanly",
         best.isTooNear()
             ? "no backing keys well with this palette: cut mattes by hand, or change the palette"
-            : "back it with " + best.word() + ", which lies " + tenths(best.distance()) + " away");
+            : "back it with " + best.word());
   }
 
   private void addClothes(Appearance appearance, Artwork.Model model) {
@@ -78,19 +76,11 @@ public final class KeyFindings {
         Concerns.PERFORMERS,
         "",
         name
-            + " wears "
-            + ColorWords.named(key.nearest())
-            + ", near the "
-            + model.backing()
-            + " that is keyed out of "
-            + appearance.opening().name()
-            + ": "
-            + tenths(key.distance())
-            + " steps of color difference",
-        "ask " + name + " to wear another color, or take another backing there");
+            + (name.endsWith("s") ? "' " : "'s ")
+            + ColorWords.of(key.nearest())
+            + " clothes may key out in "
+            + appearance.opening().name(),
+        "ask " + name + " to wear another color, or use another backing there");
   }
 
-  private static String tenths(double distance) {
-    return String.format(Locale.ROOT, "%.1f", distance);
-  }
 }

@@ -53,7 +53,7 @@ public final class MovementFindings {
     String remedy =
         largest.enough().isPresent()
             ? "take " + largest.enough().getAsInt() + " photographs to keep every step within it"
-            : "no number of photographs keeps it within that: choose another limit";
+            : "no number of photographs stays within that limit: raise it";
     add(
         plan.workshop().hand().largestStep().isPresent() ? Severity.WARNING : Severity.REMARK,
         movement.name()
@@ -86,7 +86,7 @@ public final class MovementFindings {
                         + ", "
                         + photograph.measures().height().map(mm -> mm + " mm").orElse("")
                         + " above the table",
-                    "add what holds it there to held-by: thread from 200 mm above the hinge"));
+                    "add a support under held-by: thread from 200 mm above the hinge"));
   }
 
   private void addThread(Movement movement) {
@@ -99,9 +99,8 @@ public final class MovementFindings {
       add(
           Severity.WARNING,
           movement.name()
-              + " opens past upright, and a thread from above the hinge pulls it no further than"
-              + " 90 deg",
-          "hold it from the other side past 90 deg, or open it to 90 deg");
+              + " opens past upright; a thread above the hinge can only pull it to 90°",
+          "hold it from the other side past 90°, or open it to 90°");
     }
   }
 
@@ -123,7 +122,7 @@ public final class MovementFindings {
               + (still.size() == 1 ? "s" : "")
               + " like the one before: "
               + Prose.listed(still),
-          "show the one before longer, take fewer photographs, or set a smaller unit under hand");
+          "hold the one before longer, take fewer photographs, or set a finer unit under hand");
     }
   }
 
@@ -146,7 +145,7 @@ public final class MovementFindings {
               + String.join(", ", unlike)
               + (unlike.size() == 1 ? " has" : " have")
               + " another size or support",
-          "give it a model of its own if its photographs are to be taken apart");
+          "give it its own model if it needs its own photographs");
     }
   }
 

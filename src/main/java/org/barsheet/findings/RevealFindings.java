@@ -44,18 +44,12 @@ public final class RevealFindings {
 
   /** All of them, worst first. */
   public List<Finding> all() {
-    Set<List<Object>> told = new HashSet<>();
     for (PlannedReveal reveal : reveals) {
       Shot shot = timing.shots().get(reveal.shot());
       reveal.squeeze().ifPresent(squeeze -> addSqueezed(shot, reveal, squeeze));
       addFasterOnly(shot, reveal);
       addResampled(shot, reveal);
       addClosing(shot, reveal);
-      Reveal asked = reveal.reveal();
-      String tempo = tempo(barAt(reveal.landsFrame()));
-      if (told.add(List.of(asked.photographs(), asked.framesPerPhotograph(), tempo))) {
-        addRoomNeeded(shot, reveal);
-      }
     }
     addClashes();
     return findings.worstFirst();
@@ -64,10 +58,10 @@ public final class RevealFindings {
   private void addSqueezed(Shot shot, PlannedReveal reveal, Squeeze squeeze) {
     String sentence =
         reveal.opening().name()
-            + " is shown "
+            + " runs "
             + squeeze.sentence()
-            + ": the music leaves too few frames; it differs from what was asked by up to "
-            + off(squeeze.errorPercent(), squeeze.errorAmount(), movements.of(reveal.reveal()));
+            + ": there are too few frames for all of it; at worst "
+            + off(squeeze.errorAmount(), movements.of(reveal.reveal()));
     boolean early = missingBefore(shot, reveal) > 0;
     boolean late = missingAfter(shot, reveal) > 0;
     String remedy =
@@ -90,14 +84,11 @@ public final class RevealFindings {
     return reveal.landsFrame() + from - shot.frames().endExclusive();
   }
 
-  /** {@code 4.1 % of the movement, 3.7 deg}. */
-  private static String off(double percent, double amount, Movement movement) {
-    return String.format(
-        Locale.ROOT,
-        "%.1f %% of the movement, %.1f %s",
-        percent,
-        amount,
-        movement.measure().unit());
+  /** {@code 3.7° off the plan}, {@code 12.0 mm off the plan}. */
+  private static String off(double amount, Movement movement) {
+    String unit = movement.measure().unit();
+    String sign = unit.equals("deg") ? "°" : " " + unit;
+    return String.format(Locale.ROOT, "%.1f", amount) + sign + " off the plan";
   }
 
   /**
@@ -110,14 +101,12 @@ public final class RevealFindings {
     if (photographed == asked) {
       return;
     }
-    double worst = 0;
     double worstAmount = 0;
     for (int step = 1; step <= asked; step++) {
       MovedPhotograph shown =
           movement.photographs().get(PhotographRun.photograph(photographed, asked, step));
       double wanted = movement.slow().progress((double) step / asked);
       double amount = movement.measure().amount(step, wanted, movement.evenIn());
-      worst = Math.max(worst, Math.abs(shown.progress() - wanted));
       worstAmount = Math.max(worstAmount, Math.abs(shown.measures().amount() - amount));
     }
     String sentence =
@@ -128,9 +117,12 @@ public final class RevealFindings {
             + photographed
             + " photographs of "
             + movement.name()
-            + "; it differs from what was asked by up to "
-            + off(100 * worst, worstAmount, movement);
+            + ", at worst "
+            + off(worstAmount, movement);
     findings.add(Severity.REMARK, Concerns.ANIMATOR, shot, sentence, "");
+    findings.alike(
+        "reveals show only some of their movement's photographs",
+        reveal.opening().name() + " in panel " + shot.panel().name());
   }
 
   private void addClosing(Shot shot, PlannedReveal reveal) {
@@ -144,11 +136,11 @@ public final class RevealFindings {
     if (closes && !shared) {
       String sentence =
           reveal.opening().name()
-              + " closes along another curve than it opens: "
+              + " closes on a different curve than it opens: "
               + Prose.count(reveal.reveal().photographs(), "photograph")
-              + " to take besides";
+              + " more to take";
       String remedy =
-          "make it slow where the opening is slow, seen backwards, to use its photographs";
+          "mirror the opening's slow setting, and its photographs can be reused";
       findings.add(Severity.REMARK, Concerns.ANIMATOR, shot, sentence, remedy);
     }
   }
@@ -166,21 +158,17 @@ public final class RevealFindings {
     FilmBar bar = barAt(reveal.landsFrame());
     String sentence =
         reveal.opening().name()
-            + " fits "
-            + SqueezeWords.on(reveal.squeeze().get().framesPerPhotograph())
-            + ", not "
-            + SqueezeWords.on(asked.framesPerPhotograph())
-            + ": "
-            + Prose.count(missing, "frame")
-            + (missing == 1 ? " is" : " are")
-            + " missing, "
+            + " needs "
+            + Prose.count(missing, "more frame")
+            + " ("
             + bars(missing, bar)
-            + tempo(bar);
-    String remedy = "leave it that much more music, or a slower tempo";
+            + ") to run "
+            + SqueezeWords.on(asked.framesPerPhotograph());
+    String remedy = "give it more music, or a slower tempo";
     findings.add(Severity.REMARK, Concerns.COMPOSER, shot, sentence, remedy);
   }
 
-  /** {@code 1.6 bars at }. */
+  /** {@code 0.32 bar}, {@code 1.6 bars}. */
   private String bars(long frames, FilmBar bar) {
     BigFraction share = timing.clock().rate().startOf(frames).dividedBy(bar.length());
     String amount =
@@ -188,27 +176,7 @@ public final class RevealFindings {
             .divide(new BigDecimal(share.getDenominator()), 2, RoundingMode.HALF_UP)
             .stripTrailingZeros()
             .toPlainString();
-    return amount + (amount.equals("1") ? " bar at " : " bars at ");
-  }
-
-  private static String tempo(FilmBar bar) {
-    return bar.beatsPerMinute().setScale(1, RoundingMode.HALF_UP).toPlainString() + " bpm";
-  }
-
-  /** How many bars a reveal of this size fills at the tempo where it lands. */
-  private void addRoomNeeded(Shot shot, PlannedReveal reveal) {
-    long frames = PhotographRun.asAsked(reveal.reveal()).frames();
-    FilmBar bar = barAt(reveal.landsFrame());
-    String sentence =
-        Prose.count(reveal.reveal().photographs(), "photograph")
-            + " "
-            + SqueezeWords.on(reveal.reveal().framesPerPhotograph())
-            + " fill "
-            + Prose.count(frames, "frame")
-            + ", "
-            + bars(frames, bar)
-            + tempo(bar);
-    findings.add(Severity.REMARK, Concerns.COMPOSER, shot, sentence, "");
+    return amount + (share.compareTo(BigFraction.ONE) > 0 ? " bars" : " bar");
   }
 
   private FilmBar barAt(long frame) {
@@ -235,8 +203,8 @@ public final class RevealFindings {
               Severity.ERROR,
               Concerns.ANIMATOR,
               timing.shots().get(reveal.shot()),
-              reveal.opening().name() + " has two movements at the same time",
-              "let one end before the other begins, or leave one out");
+              reveal.opening().name() + " has two movements at once",
+              "end one before the other begins, or drop one");
         }
       }
       seen.add(reveal);

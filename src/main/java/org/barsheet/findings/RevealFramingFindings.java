@@ -83,7 +83,7 @@ public final class RevealFramingFindings {
               + " is only "
               + Math.round(shorter)
               + " pixels of the frame across as it moves: hard to see";
-      findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, "take a narrower field");
+      findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, "use a narrower field");
     }
   }
 
@@ -138,11 +138,15 @@ public final class RevealFramingFindings {
           Severity.REMARK,
           Concerns.ANIMATOR,
           run.movement().openings().get(0),
-          run.movement().name()
-              + " looms: at its highest its free edge looks "
+          "when fully raised, "
+              + run.movement().name()
+              + "'s edge looks "
               + percent(larger)
-              + " larger than its hinge (thin lens, nominal)",
-          "a longer lens from further away makes it less");
+              + " larger than its hinge (estimate)",
+          "a longer lens reduces this");
+      findings.alike(
+          "flaps look larger at the edge than at the hinge when fully raised (estimate)",
+          run.movement().name() + " by " + percent(larger));
     }
   }
 

@@ -79,17 +79,15 @@ public final class SamenessFindings {
     Shot shot = timing.shots().get(later.shot());
     String sentence =
         later.opening().name()
-            + " shows the photographs of "
-            + later.movement()
-            + " "
-            + String.format(Locale.ROOT, "%.1f", apart.toDecimal(1))
-            + " s after "
+            + " repeats "
             + earlier.opening().name()
-            + " did";
+            + "'s photographs after "
+            + apart.toDecimal(1).stripTrailingZeros().toPlainString()
+            + " s";
     String remedy =
         mirrors(later.opening())
-            ? "flip them left to right for one of the two, or start with another photograph"
-            : "show one of the two on another rate or slow at another end";
+            ? "flip one of them left to right, or start on another photograph"
+            : "change the timing of one";
     findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, remedy);
   }
 
@@ -146,9 +144,9 @@ public final class SamenessFindings {
         other.name()
             + " is "
             + one.name()
-            + " seen in a mirror: flipped left to right its photographs would serve, "
+            + " mirrored: its photographs could be flipped left to right, "
             + Prose.count(saved, "photograph")
             + " fewer to take",
-        "use them if the light may come from the other side too");
+        "do so if the light may come from the other side");
   }
 }

@@ -36,12 +36,12 @@ public final class SetupFindings {
           Concerns.ANIMATOR,
           "",
           run.movement().name()
-              + " stands "
+              + " comes up "
               + Math.round(highest)
-              + " mm up, and the lens is about "
+              + " mm, and the lens is about "
               + Math.round(distance)
               + " mm away",
-          "take a longer lens, a wider field or a smaller model");
+          "use a longer lens, a wider field or a smaller model");
     }
   }
 }

@@ -54,7 +54,7 @@ final class AskJson {
     try {
       return Optional.of(Seconds.parse(quarters.text()).value());
     } catch (IllegalArgumentException unreadable) {
-      throw quarters.damage("'" + quarters.text() + "' is no fraction");
+      throw quarters.damage("'" + quarters.text() + "' is not a fraction");
     }
   }
 }

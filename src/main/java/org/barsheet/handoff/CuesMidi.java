@@ -36,7 +36,7 @@ final class CuesMidi {
       String counting = FilmWords.counting(timing.plan().film());
       first.add(ScoreSequence.text(TEXT, begins + "; " + counting, 0));
       for (Cue cue : timing.cues()) {
-        if (cue.kind() == Cue.Kind.OCCURRENCE) {
+        if (cue.kind() == Cue.Kind.RETURN) {
           first.add(ScoreSequence.text(MARKER, line(cue.title()), fileTick(timing, cue.at())));
           if (cue.hasAccentElsewhere()) {
             String words = line(cue.title() + " accent");

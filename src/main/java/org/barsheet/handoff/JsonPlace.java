@@ -26,7 +26,7 @@ record JsonPlace(String file, String path, JsonElement value) {
 
   /** What to do about any damage: the file is made from plan and score and can be made again. */
   static final String REMEDY =
-      "put back an undamaged copy, or move the file away: the next make writes it anew,"
+      "put back an undamaged copy, or move the file: the next make writes it again,"
           + " without knowing what was locked";
 
   JsonPlace get(String key) {
@@ -99,7 +99,7 @@ record JsonPlace(String file, String path, JsonElement value) {
   /** The frames from {@code start} up to but not including {@code end}, at least one. */
   FrameSpan frames(long start, long end) {
     if (end <= start) {
-      throw damage("frames run from " + start + " to " + end + ", which is backwards or nothing");
+      throw damage("frames run from " + start + " to " + end + ", which runs backwards or is empty");
     }
     return new FrameSpan(start, end);
   }

@@ -68,7 +68,7 @@ final class Mattes {
     boolean still = inserts.stream().allMatch(i -> i.rect().equals(inserts.get(0).rect()));
     String camera =
         still
-            ? "the camera stands still"
+            ? "the camera doesn't move"
             : "the camera moves: this is frame " + first + ", the inserts table has the others";
     String frames = "film frames " + first + " to " + last;
     String head = "Panel " + panel(appearance) + ", " + frames + "; ";

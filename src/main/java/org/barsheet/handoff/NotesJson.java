@@ -64,7 +64,7 @@ final class NotesJson {
     try {
       return NotesText.bars(text.text());
     } catch (IllegalArgumentException unreadable) {
-      throw text.damage("these are no notes");
+      throw text.damage("these are not notes");
     }
   }
 

@@ -35,7 +35,7 @@ final class OtioMarkers {
   JsonArray cues() {
     List<Note> notes = new ArrayList<>();
     for (Cue cue : sheet.timing().cues()) {
-      String color = cue.kind() == Cue.Kind.OCCURRENCE ? "CYAN" : "BLUE";
+      String color = cue.kind() == Cue.Kind.RETURN ? "CYAN" : "BLUE";
       notes.add(new Note(cue.frame(), cue.title(), color, comment(cue)));
     }
     return merged(notes);

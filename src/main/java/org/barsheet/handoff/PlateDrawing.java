@@ -40,7 +40,7 @@ final class PlateDrawing {
     String camera =
         framing.isEmpty()
             ? "field not given"
-            : framing.get().field().isMoving() ? "the camera moves" : "the camera stands still";
+            : framing.get().field().isMoving() ? "the camera moves" : "the camera doesn't move";
     String action = shot.panel().action();
     String photograph = photographs.ofPlate(shot);
     return (action.isEmpty() ? "" : action + "; ")

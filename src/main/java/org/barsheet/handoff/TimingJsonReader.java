@@ -70,7 +70,7 @@ public final class TimingJsonReader {
       json.setStrictness(Strictness.STRICT);
       JsonPlace root = new JsonPlace(file, "", JsonParser.parseReader(json));
       if (json.peek() != JsonToken.END_DOCUMENT) {
-        throw root.damage("something stands after the end of the data");
+        throw root.damage("there is something after the end of the data");
       }
       return root;
     } catch (JsonParseException | CharacterCodingException damaged) {
@@ -86,7 +86,7 @@ public final class TimingJsonReader {
   private static void checkFormat(JsonPlace root) {
     JsonPlace format = root.get("format");
     if (!format.text().equals(TimingJson.FORMAT)) {
-      throw format.damage("this is no timing file: its format is '" + format.text() + "'");
+      throw format.damage("this is not a timing.json: its format is '" + format.text() + "'");
     }
     JsonPlace version = root.get("version");
     if (version.whole() != TimingJson.VERSION) {
@@ -136,7 +136,7 @@ public final class TimingJsonReader {
         cue.get("frame").whole(),
         cue.get("form").text(),
         cue.find("notes")
-            .filter(notes -> cue.get("kind").text().equals("occurrence"))
+            .filter(notes -> cue.get("kind").text().equals("return"))
             .map(notes -> held(cue, notes)));
   }
 
@@ -148,7 +148,7 @@ public final class TimingJsonReader {
           cue.get("parts").each(JsonPlace::text),
           NotesText.notes(notes.text()));
     } catch (IllegalArgumentException unreadable) {
-      throw notes.damage("these are no notes");
+      throw notes.damage("these are not notes");
     }
   }
 
@@ -156,7 +156,7 @@ public final class TimingJsonReader {
     try {
       return Seconds.parse(exact.text());
     } catch (IllegalArgumentException unreadable) {
-      throw exact.damage("'" + exact.text() + "' is no fraction of seconds");
+      throw exact.damage("'" + exact.text() + "' is not a fraction of seconds");
     }
   }
 

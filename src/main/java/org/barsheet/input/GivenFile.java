@@ -77,7 +77,7 @@ public final class GivenFile {
     }
     if (!Files.isRegularFile(file)) {
       String sentence = "this is a pipe or a device, not " + limit.what();
-      String remedy = "copy what it holds into a file, and name that file";
+      String remedy = "copy its contents into a file and name that file";
       return Optional.of(Problem.ofFile(name, sentence, remedy));
     }
     return Optional.empty();
@@ -93,7 +93,7 @@ public final class GivenFile {
   }
 
   private static Problem unreadable(Path file) {
-    return Problem.ofFile(file.toString(), "the file cannot be read", "check that you may read it");
+    return Problem.ofFile(file.toString(), "the file cannot be read", "check that you're allowed to read it");
   }
 
   private static Problem tooLarge(Path file, long size, Limit limit) {

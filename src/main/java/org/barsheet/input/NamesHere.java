@@ -25,7 +25,7 @@ public final class NamesHere {
   }
 
   private static String remedy() {
-    return "file names here may only have the letters of the locale;"
-        + " set one with UTF-8, as LC_ALL=C.UTF-8, and try again";
+    return "this system's locale limits the letters of file names;"
+        + " set a UTF-8 one (LC_ALL=C.UTF-8) and try again";
   }
 }

@@ -28,17 +28,17 @@ public final class MotifHearing {
   public static List<MotifNote> hear(Score score, Part part, long fromTick, long toTick) {
     if (part.drums()) {
       throw refused(
-          part.name() + " is a drum part and plays no pitches", "Name a part that does", List.of());
+          part.name() + " is a drum part: it plays no pitches", "Name a part with pitches", List.of());
     }
     List<Note> heard = begunIn(score, part, fromTick, toTick);
     if (heard.isEmpty()) {
       throw refused(
-          part.name() + " begins no note there", others(score, fromTick, toTick), List.of());
+          part.name() + " doesn't begin a note there", others(score, fromTick, toTick), List.of());
     }
     HeardLine line = new HeardLine(heard, score.ticksPerQuarter());
     if (!line.isSingle()) {
       throw refused(
-          part.name() + " sounds more than one note at once there",
+          part.name() + " plays more than one note at once there",
           "For its top line write notes: \"" + Notes.print(line.notes()) + "\"",
           layers(line, score.ticksPerQuarter()));
     }
@@ -59,7 +59,7 @@ public final class MotifHearing {
         Problem.at(
             "",
             "",
-            "a motif of " + what + " is found everywhere by chance",
+            "a motif of " + what + " turns up everywhere by chance",
             "Give at least four notes, or notes of two lengths"));
   }
 

@@ -76,7 +76,7 @@ public record MotifReliability(double chanceFinds) {
   /** "too plain: expect about 3 chance finds", or that none is to be expected. */
   public String sentence() {
     if (!isTooPlain()) {
-      return "distinct: hardly a chance find to be expected";
+      return "distinct: chance finds are unlikely";
     }
     long about = Math.max(1, Math.round(chanceFinds));
     return String.format(

@@ -84,7 +84,7 @@ public record NearMiss(
       return certainty.get().name().toLowerCase(Locale.ROOT);
     }
     if (score >= needed) {
-      return "near, but match: " + match.name().toLowerCase(Locale.ROOT) + " wants more";
+      return "near, but match: " + match.name().toLowerCase(Locale.ROOT) + " needs more";
     }
     double below = Math.floor(100 * score) / 100;
     return String.format(Locale.ROOT, "%.2f of %.2f needed", below, needed);

@@ -56,7 +56,7 @@ final class NotesParser {
     if (pitch < 0 || pitch > 127) {
       throw stop(
           start,
-          text.substring(start, at) + " lies outside the MIDI keys",
+          text.substring(start, at) + " is outside the MIDI range",
           "The lowest key is C-1, the highest G9");
     }
     return pitch;
@@ -65,7 +65,7 @@ final class NotesParser {
   private int letter() {
     char letter = text.charAt(at);
     if (letter >= 'a' && letter <= 'g') {
-      throw stop(at, "a note's letter is a capital", "Write " + Character.toUpperCase(letter));
+      throw stop(at, "note letters are capitals", "Write " + Character.toUpperCase(letter));
     }
     if (letter == 'R') {
       throw stop(at, "a rest is a small r", "Write r/8");
@@ -106,7 +106,7 @@ final class NotesParser {
           default -> "";
         };
     if (!asTyped.isEmpty()) {
-      throw stop(at, "\"" + shown() + "\" is not read here", asTyped);
+      throw stop(at, "\"" + shown() + "\" isn't understood here", asTyped);
     }
   }
 
@@ -163,7 +163,7 @@ final class NotesParser {
   private void endOfNote() {
     if (at < text.length() && !isSpace(peek())) {
       throw stop(
-          at, "\"" + shown() + "\" does not belong after a length", "Part notes with spaces");
+          at, "\"" + shown() + "\" does not belong after a length", "Put spaces between notes");
     }
     skipSpaces();
   }

@@ -30,7 +30,7 @@ public final class LengthGrammar {
     int start = cursor.offset();
     Length length = read(cursor, remedy);
     if (length.isRange()) {
-      throw cursor.fault(start, "one amount is expected here, not a least and a most", remedy);
+      throw cursor.fault(start, "give one amount here, not a range", remedy);
     }
     return length;
   }
@@ -88,8 +88,8 @@ public final class LengthGrammar {
           case "beat", "beats" -> Length.Unit.BEATS;
           case "s" -> Length.Unit.SECONDS;
           case "f" -> Length.Unit.FRAMES;
-          case "" -> throw cursor.faultHere("a length needs its unit", remedy);
-          default -> throw cursor.faultHere("no unit of length is called '" + word + "'", remedy);
+          case "" -> throw cursor.faultHere("this length has no unit", remedy);
+          default -> throw cursor.faultHere("no unit is called '" + word + "'", remedy);
         };
     cursor.takeWord(word);
     return unit;

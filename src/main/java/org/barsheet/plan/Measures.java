@@ -31,7 +31,7 @@ public final class Measures {
     String unit = cursor.nextWord();
     Double factor = MILLIMETERS.get(unit.toLowerCase(Locale.ROOT));
     if (factor == null) {
-      throw cursor.faultHere("a unit of length is expected here", LENGTH_UNITS);
+      throw cursor.faultHere("a unit is missing here", LENGTH_UNITS);
     }
     cursor.takeWord(unit);
     return amount * factor;
@@ -41,7 +41,7 @@ public final class Measures {
     int start = cursor.offset();
     double amount = cursor.takeNumber(what, remedy).doubleValue();
     if (amount <= 0) {
-      throw cursor.fault(start, what + " of more than 0 is expected", remedy);
+      throw cursor.fault(start, what + " above 0 is expected", remedy);
     }
     return amount;
   }
@@ -82,7 +82,7 @@ public final class Measures {
     return switch (length.unit()) {
       case SECONDS -> new Seconds(length.most().multiply(sign));
       case FRAMES -> rate.frameDuration().times(length.most().multiply(sign));
-      case BARS, BEATS -> throw cursor.fault(0, "bars have no length of their own here", remedy);
+      case BARS, BEATS -> throw cursor.fault(0, "a length in bars can't be used here", remedy);
     };
   }
 
@@ -93,7 +93,7 @@ public final class Measures {
     BigFraction sign = mayBeNegative ? takeSign(cursor) : BigFraction.ONE;
     Length length = LengthGrammar.readAmount(cursor, remedy);
     if (length.unit() != Length.Unit.FRAMES) {
-      throw cursor.fault(0, "a number of frames is expected", remedy);
+      throw cursor.fault(0, "expected a number of frames", remedy);
     }
     cursor.expectEnd(remedy);
     return length.most().multiply(sign).intValue();
@@ -116,7 +116,7 @@ public final class Measures {
     double number = number(text);
     if (number <= 0) {
       throw new SyntaxException(
-          text, 0, "a number of more than 0 is expected", "write a number: 2.5");
+          text, 0, "expected a number above 0", "write a number: 2.5");
     }
     return number;
   }
@@ -152,7 +152,7 @@ public final class Measures {
     double[] pair = pair(text, example);
     if (!isPixels(pair[0]) || !isPixels(pair[1])) {
       throw new SyntaxException(
-          text, 0, "pixels are whole numbers up to 100000", "write " + example);
+          text, 0, "pixels are whole numbers up to 100,000", "write " + example);
     }
     return new int[] {(int) pair[0], (int) pair[1]};
   }

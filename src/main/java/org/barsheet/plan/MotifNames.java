@@ -41,14 +41,14 @@ public final class MotifNames {
     for (String word : name.split(" ", -1)) {
       int wrong = word.isEmpty() ? 0 : firstWrong(word);
       if (wrong >= 0) {
-        throw new SyntaxException(name, offset + wrong, "no motif can be called this", REMEDY);
+        throw new SyntaxException(name, offset + wrong, "this can't be a motif's name", REMEDY);
       }
       boolean taken = offset == 0 ? isTaken(word) : saysWhich(word);
       if (taken) {
         throw new SyntaxException(
             name,
             offset,
-            "'" + word + "' has a meaning of its own in a place",
+            "'" + word + "' already means something else in a place",
             offset == 0 ? REMEDY : "join the words: " + name.replaceAll(" +", "-"));
       }
       offset += word.length() + 1;

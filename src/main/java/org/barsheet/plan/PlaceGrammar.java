@@ -46,7 +46,7 @@ public final class PlaceGrammar {
     }
     if (cursor.text().strip().matches("[0-9]+")) {
       throw cursor.faultHere(
-          "a number alone is no place",
+          "a number alone isn't a place",
           "write bar " + cursor.text().strip() + " if a bar is meant");
     }
     if (cursor.atDigit()) {

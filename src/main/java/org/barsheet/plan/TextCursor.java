@@ -114,7 +114,7 @@ public final class TextCursor {
     int start = at;
     String whole = takeDigits(what, remedy);
     if (peek() == ',') {
-      throw faultHere("a comma stands in the number", "write a point: " + whole + ".5");
+      throw faultHere("use a decimal point, not a comma", "write a point: " + whole + ".5");
     }
     boolean decimals = peek() == '.' && !text.startsWith("..", at);
     at += decimals ? 1 : 0;
@@ -146,7 +146,7 @@ public final class TextCursor {
   /** Makes sure that nothing is left over. */
   public void expectEnd(String remedy) {
     if (!atEnd()) {
-      throw faultHere("'" + text.substring(at) + "' is left over", remedy);
+      throw faultHere("'" + text.substring(at) + "' isn't understood here", remedy);
     }
   }
 

@@ -49,7 +49,7 @@ final class Clips {
         ? read(came.file(), performer)
         : ReceivedClip.lost(
             performer,
-            "is not there: " + asTyped(plan, came.file()) + " is no file",
+            "is missing: " + asTyped(plan, came.file()) + " is not a file",
             "put it there, or correct its file under clips");
   }
 
@@ -101,7 +101,7 @@ final class Clips {
       return ReceivedClip.unreadable(performer, damaged.reason(), damaged.remedy());
     } catch (IOException unreadable) {
       return ReceivedClip.unreadable(
-          performer, "cannot be read from the disk", "look at its rights, or ask for it again");
+          performer, "cannot be read from the disk", "check its permissions, or ask for it again");
     }
   }
 

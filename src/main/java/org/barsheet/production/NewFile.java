@@ -25,7 +25,7 @@ final class NewFile {
     if (!Files.isDirectory(folder(file))) {
       throw new InputException(
           Problem.ofFile(
-              file.toString(), "there is no folder to write this file into", "make the folder"));
+              file.toString(), "the folder for this file doesn't exist", "make the folder"));
     }
   }
 
@@ -54,6 +54,6 @@ final class NewFile {
         Problem.ofFile(
             file.toString(),
             "a file already has this name",
-            "give another name, or move that file away"));
+            "choose another name, or move that file"));
   }
 }

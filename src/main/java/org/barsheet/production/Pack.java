@@ -77,7 +77,7 @@ final class Pack {
     } catch (IOException unreadable) {
       throw new InputException(
           Problem.ofFile(
-              file.toString(), "this file cannot be read", "check that you may open it"));
+              file.toString(), "this file cannot be read", "check that you're allowed to open it"));
     }
   }
 }

@@ -94,7 +94,7 @@ final class Packing {
   }
 
   private void refuse(Path file) {
-    String sentence = "the plan names " + file + ", which a copy elsewhere would not find";
+    String sentence = "the plan names " + file + ", which a copy elsewhere wouldn't find";
     String remedy = "Move it into the plan's folder and write its path from there.";
     problems.add(Problem.ofFile(planFile.toString(), sentence, remedy));
   }
@@ -143,7 +143,7 @@ final class Packing {
     } catch (IOException unreadable) {
       throw new InputException(
           Problem.ofFile(
-              folder.toString(), "this folder cannot be read", "Check that you may open it."));
+              folder.toString(), "this folder cannot be read", "Check that you're allowed to open it."));
     }
   }
 

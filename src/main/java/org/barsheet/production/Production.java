@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -37,7 +38,7 @@ import org.barsheet.score.ScoreReader;
 import org.barsheet.sound.SoundBank;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
-import org.barsheet.timing.WholeAnswer;
+import org.barsheet.timing.FilmLayout;
 
 /** The whole road from files to files. Every method throws {@link InputException} on bad input. */
 public final class Production {
@@ -59,7 +60,7 @@ public final class Production {
     }
   }
 
-  /** The ways to hear a score: the one that is followed first, then its rivals. */
+  /** The ways to hear a score: the one that is followed first, then its alternatives. */
   public static List<Reading> readings(Path score, TempoRequest request) {
     try {
       return Readings.of(ScoreReader.read(score), request);
@@ -146,13 +147,34 @@ public final class Production {
     }
   }
 
-  /** Where places of a plan's film lie, in the order asked. */
-  public static Located where(Path planFile, List<String> places) {
+  /**
+   * Where places of a plan's film are, in the order asked; {@code panel 17} is where it begins.
+   *
+   * @param folder with the sheets made last, as in {@link #film}
+   */
+  public static Located where(Path planFile, Path folder, List<String> places) {
     Returns returns = returns(planFile);
     Plan plan = returns.plan();
-    List<Place> parsed = parsed(plan, places);
-    List<Cue> cues = Places.find(plan, returns.music(), returns.occurrences(), parsed);
-    return new Located(plan.film(), cues);
+    List<Place> parsed =
+        parsed(plan, places.stream().filter(text -> Located.panelIn(text).isEmpty()).toList());
+    Places.find(plan, returns.music(), returns.occurrences(), parsed);
+    Optional<FilmSheet> film =
+        parsed.size() == places.size()
+            ? Optional.empty()
+            : Optional.of(film(planFile, folder, Progress.SILENT));
+    Iterator<Place> next = parsed.iterator();
+    List<Located.Spot> spots = new ArrayList<>();
+    for (String text : places) {
+      Optional<String> panel = Located.panelIn(text);
+      if (panel.isPresent()) {
+        spots.add(Located.Spot.ofPanel(panel.get(), film.orElseThrow()));
+      } else {
+        Places.find(plan, returns.music(), returns.occurrences(), List.of(next.next())).stream()
+            .map(Located.Spot::of)
+            .forEach(spots::add);
+      }
+    }
+    return new Located(plan.film(), spots);
   }
 
   private static List<Place> parsed(Plan plan, List<String> places) {
@@ -177,17 +199,17 @@ public final class Production {
    * @param folder with the sheets made last, as in {@link #film}
    * @param count how many at most, 1 or more
    */
-  public static Answers answers(Path planFile, Path folder, int count) {
+  public static FilmLayouts layouts(Path planFile, Path folder, int count) {
     Returns returns = returns(planFile);
     Plan plan = returns.plan();
-    List<WholeAnswer> answers =
-        TimingPlanner.answers(
+    List<FilmLayout> layouts =
+        TimingPlanner.layouts(
             plan,
             returns.music(),
             returns.occurrences(),
             EarlierSheets.in(folder).kept(plan),
             count);
-    return new Answers(plan.film(), answers);
+    return new FilmLayouts(plan.film(), layouts);
   }
 
   /** The whole film, with the sheets made last in the folder {@code make} writes by default. */
@@ -220,7 +242,7 @@ public final class Production {
     progress.step("finding motifs and placing panels");
     List<Occurrence> returns = MotifSearch.of(plan, music).occurrences();
     TimingSheet timing = placed(plan, music, returns, earlier);
-    progress.step("spreading reveals over their frames");
+    progress.step("laying out reveals frame by frame");
     FilmSheet film = FilmPlanner.complete(timing, InputFiles.of(plan), clips);
     FilmSheet noted = ViewerNotes.addedTo(film, asked.text().file(), folder);
     earlier.requireHeld(noted, returns);
@@ -288,7 +310,7 @@ public final class Production {
       throw new InputException(
           Problem.ofFile(
               planFile.toString(),
-              "the plan's name is too long for the files that are named after it",
+              "the plan's name is too long for file names made from it",
               "rename the plan to at most 200 letters"));
     }
     Optional<SoundBank> bank = extras.soundBank().map(SoundBank::read);

@@ -53,8 +53,8 @@ record ReadFiles(Set<Path> files) {
                 file ->
                     Problem.ofFile(
                         file.toString(),
-                        "make reads this file and would put another in its place",
-                        "give another folder with --out"))
+                        "make reads this file and would overwrite it",
+                        "name another folder with --out"))
             .toList();
     if (!problems.isEmpty()) {
       throw new InputException(problems);

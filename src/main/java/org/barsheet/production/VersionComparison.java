@@ -36,7 +36,7 @@ public record VersionComparison(
       throw new InputException(
           Problem.ofFile(
               (isScore(before) ? now : before).toString(),
-              "a score is compared with a score only",
+              "a score can only be compared with a score",
               "give two MIDI files, or two plans, folders or timing.json files"));
     }
     return isScore(before) ? scores(before, now) : films(before, now);

@@ -79,7 +79,7 @@ final class ViewerNotes {
         "",
         "",
         OptionalLong.empty(),
-        file.getFileName() + " is passed over: " + place + first.sentence(),
+        file.getFileName() + " is ignored: " + place + first.sentence(),
         first.remedy());
   }
 

@@ -83,7 +83,7 @@ final class ViewerNotesReader {
         add(line, cell(row, "frame"), cell(row, "panel"), cell(row, "note"));
       }
     } catch (IOException | UncheckedIOException | IllegalArgumentException wrong) {
-      throw damage("a quote is not closed, or a column stands there twice");
+      throw damage("a quote is not closed, or a column appears twice");
     }
   }
 
@@ -100,7 +100,7 @@ final class ViewerNotesReader {
     try {
       JsonObject root = JsonParser.parseString(text).getAsJsonObject();
       if (!field(root, "format").equals("barsheet-notes")) {
-        throw damage("these are no notes of the review page");
+        throw damage("these are not notes from the review page");
       }
       int number = 0;
       JsonElement list = root.get("notes");
@@ -113,7 +113,7 @@ final class ViewerNotesReader {
         add("note " + number, field(note, "frame"), field(note, "panel"), field(note, "note"));
       }
     } catch (JsonParseException | IllegalStateException wrong) {
-      throw damage("the file is damaged: this is no list of notes");
+      throw damage("the file is damaged: this is not a list of notes");
     }
   }
 
@@ -130,10 +130,10 @@ final class ViewerNotesReader {
     if (!frame.strip().matches("\\d{1,9}")) {
       problems.add(
           Problem.at(
-              file, where, "'" + frame + "' is no film frame", "write a whole number from 0 on"));
+              file, where, "'" + frame + "' is not a film frame", "write a whole number, 0 or more"));
     } else if (text.length() > LONGEST_NOTE) {
       problems.add(
-          Problem.at(file, where, "the note is longer than 4,000 characters", "part it in two"));
+          Problem.at(file, where, "the note is longer than 4,000 characters", "split it in two"));
     } else if (!text.isEmpty()) {
       notes.add(
           new ViewerNote(

@@ -52,7 +52,7 @@ final class BarNumbering {
               Doubt.Kind.PICKUP,
               first,
               first,
-              "nothing sounds in the first half of the first bar, so it is taken for a pickup"));
+              "nothing sounds in the first half of the first bar, so it counts as a pickup"));
     }
     return padded;
   }

@@ -87,10 +87,10 @@ public final class MusicFinder {
 
   private void addWrittenDoubts(BarGrid bars, TempoMap tempo, boolean playedWanted) {
     String unheard =
-        "beats cannot be found in the playing, so bars are as written: too few notes, or more than"
-            + " 30 minutes";
+        "no beats could be found in the playing (too few notes, or more than 30 minutes); bars are"
+            + " as written";
     if (evidence.verdict() == Verdict.UNTRUE) {
-      String untrue = "the written tempo looks untrue: " + evidence.sentence();
+      String untrue = "the written tempo looks wrong: " + evidence.sentence();
       addOfAll(Doubt.Kind.UNTRUE_TEMPO, bars, untrue + (playedWanted ? "; " + unheard : ""));
     } else if (playedWanted) {
       addOfAll(Doubt.Kind.UNTRUE_TEMPO, bars, unheard);
@@ -124,10 +124,10 @@ public final class MusicFinder {
                 + from.number()
                 + " to bar "
                 + to.number()
-                + " the notes do not keep to the written beats; "
+                + " the notes don't follow the written beats; "
                 + (freePassagesFound()
-                    ? "bars there are found in the playing where that is possible"
-                    : "pin bars there if the photograph has to meet them")));
+                    ? "bars there are taken from the playing where possible"
+                    : "pin bars there if a landing depends on them")));
   }
 
   private String writtenSentence(List<PinnedBar> pins) {
@@ -153,8 +153,8 @@ public final class MusicFinder {
   private String playedSentence(Pulse pulse, BarGrid bars) {
     return String.format(
         Locale.ROOT,
-        "bars and beats found in the playing: %d bars, mostly of %d %sbeats, %.0f beats to the"
-            + " minute in the middle; %s",
+        "bars and beats found in the playing: %d bars, mostly of %d %sbeats, %.0f bpm in the"
+            + " middle; %s",
         bars.bars().size(),
         usualSize(bars),
         bars.last().meter().isCompound() ? "dotted " : "",
@@ -177,6 +177,6 @@ public final class MusicFinder {
         music.firstDownbeats(3).stream()
             .map(beat -> beat.seconds().toDecimal(2).toPlainString() + " s")
             .collect(Collectors.joining(", "));
-    return "bars are found in the playing and not written: check that bars begin at " + times;
+    return "bars are taken from the playing, not from the file: check that bars begin at " + times;
   }
 }

@@ -34,7 +34,7 @@ final class PinOrder {
       if (pin.at().signum() < 0) {
         problems.add(
             problem(
-                text(pin) + " lies before the recording begins",
+                text(pin) + " is before the recording begins",
                 "count seconds from the recording's first sample"));
       }
     }
@@ -68,7 +68,7 @@ final class PinOrder {
       if (pin.at().toDouble() > endSeconds) {
         problems.add(
             problem(
-                text(pin) + " lies after the last note begins",
+                text(pin) + " is after the last note",
                 "pin bars that begin while the music plays"));
       }
     }

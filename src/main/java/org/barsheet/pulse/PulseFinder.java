@@ -81,7 +81,7 @@ final class PulseFinder {
     int size = best.beatsInBar();
     List<FoundBeat> beats = pins.isEmpty() ? withDownbeats(best) : counted(best, learnt, size);
     BarGrid bars = PlayedBars.grid(score, playing, beats, pinTimes(), size, isDotted(beats));
-    List<Doubt> doubts = rivals(best, learnt, bars);
+    List<Doubt> doubts = alternatives(best, learnt, bars);
     return Optional.of(new Pulse(bars, size, best.medianLength(), doubts));
   }
 
@@ -92,7 +92,7 @@ final class PulseFinder {
         .orElseThrow();
   }
 
-  private List<Doubt> rivals(FoundBeats found, BeatDivision division, BarGrid bars) {
+  private List<Doubt> alternatives(FoundBeats found, BeatDivision division, BarGrid bars) {
     List<Doubt> doubts = new ArrayList<>();
     if (!pins.isEmpty()) {
       return doubts;
@@ -103,14 +103,14 @@ final class PulseFinder {
       for (double other : new double[] {length * 2, length / 2}) {
         if (other < BeatLengths.LONGEST_SECONDS && other > BeatLengths.seconds(0)) {
           double margin = (total - totalNear(other, division)) / found.beats().size();
-          PulseRivals.level(bars, length, other, margin).ifPresent(doubts::add);
+          PulseAlternatives.level(bars, length, other, margin).ifPresent(doubts::add);
         }
       }
     }
     int size = found.beatsInBar();
     double[] phases =
         new DownbeatSearch(playing, found.seconds(), List.of(size)).steadyTotals(size);
-    PulseRivals.phase(bars, phases).ifPresent(doubts::add);
+    PulseAlternatives.phase(bars, phases).ifPresent(doubts::add);
     return doubts;
   }
 

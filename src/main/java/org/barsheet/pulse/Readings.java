@@ -11,10 +11,10 @@ import org.barsheet.pulse.TempoRequest.Pin;
 import org.barsheet.score.Bar;
 import org.barsheet.score.Score;
 
-/** The ways to hear a score: the one that is followed and its rivals. */
+/** The ways to hear a score: the one that is followed and its alternatives. */
 public final class Readings {
 
-  /** Felt bpm that a rival may have. */
+  /** Felt bpm that a alternative may have. */
   private static final int SLOWEST = 30;
 
   private static final int FASTEST = 240;
@@ -31,7 +31,7 @@ public final class Readings {
   }
 
   /**
-   * The reading that is followed, then its rivals: the beat half and twice as fast, bars that begin
+   * The reading that is followed, then its alternatives: the beat half and twice as fast, bars that begin
    * on another beat, the written bars where playing is followed, and the playing where a written
    * tempo is followed that the notes do not sit on.
    *

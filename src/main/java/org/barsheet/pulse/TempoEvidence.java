@@ -82,7 +82,7 @@ public record TempoEvidence(
   public static TempoEvidence of(Score score) {
     if (!(score.division() instanceof Division.PerQuarter division)) {
       return new TempoEvidence(
-          0, Verdict.NONE, "the file counts real time and no beats, so it writes no tempo");
+          0, Verdict.NONE, "the file counts real time, not beats, so it has no tempo");
     }
     int factor = score.ticksPerQuarter() / division.ticks();
     long[] onsets = onsets(score.notes(), factor);
@@ -108,21 +108,17 @@ public record TempoEvidence(
   private static String sentence(SteadyPulse other, int onsets) {
     return String.format(
         Locale.ROOT,
-        "the notes do not keep to the written beats but to a steady pulse of %.1f to the minute"
-            + " (%d onsets; on a scale from 0, spread evenly, to 1, all together, %.2f on that"
-            + " pulse and %.2f on the written beat and its divisions)",
+        "the notes don't follow the written beats but a steady pulse of %.1f bpm (%d notes)",
         other.beatsPerMinute(),
-        onsets,
-        other.strength(),
-        other.writtenStrength());
+        onsets);
   }
 
   private static String tooFew(int onsets) {
     return onsets == 0
-        ? "the file holds no notes to judge the tempo by"
+        ? "there are no notes to judge the tempo by"
         : "too few notes ("
             + onsets
-            + (onsets == 1 ? " onset" : " onsets")
+            + (onsets == 1 ? " note" : " notes")
             + ") to judge the tempo by";
   }
 
@@ -141,18 +137,12 @@ public record TempoEvidence(
   }
 
   private static String sentence(Verdict verdict, double whole, double closeness, int onsets) {
-    String figures =
-        String.format(
-            Locale.ROOT,
-            "%d onsets, %.2f where 0 is chance and 1 is every onset on the grid",
-            onsets,
-            whole);
+    String figures = " (" + onsets + (onsets == 1 ? " note)" : " notes)");
     return switch (verdict) {
-      case TRUE -> "the notes sit on the written beats (" + figures + ")";
+      case TRUE -> "the notes fall on the written beats" + figures;
       case MIXED ->
-          "the notes keep to the written beats in part"
-              + String.format(Locale.ROOT, " (%s; %.2f near it)", figures, closeness);
-      case UNTRUE -> "the notes do not keep to the written beats (" + figures + ")";
+          "the notes follow the written beats only in part" + figures;
+      case UNTRUE -> "the notes don't follow the written beats" + figures;
       case NONE -> "nothing to judge the tempo by";
     };
   }

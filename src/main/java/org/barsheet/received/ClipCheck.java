@@ -74,17 +74,16 @@ public final class ClipCheck {
     if (!video.get().steady()) {
       add(
           Severity.WARNING,
-          name + " does not show its frames equally long: " + mean() + " a second in the mean",
-          "convert it to a steady rate before it is cut; ask for a steady one next time");
+          name + " has a variable frame rate: " + mean() + " a second on average",
+          "convert it to a constant rate before editing; ask for one next time");
     } else if (clip.rate().isEmpty()) {
       add(
           Severity.WARNING,
           name
               + " has "
               + mean()
-              + " fps, which no film here has: which of them belong to the film is not"
-              + " known",
-          "convert it to " + plain(clock.rate()) + " fps before it is cut");
+              + " fps, a rate no film here has, so its frames can't be placed",
+          "convert it to " + plain(clock.rate()) + " fps before editing");
     }
     clip.performer().clipRate().ifPresent(said -> rate(said, seen));
     size(video.get());
@@ -187,9 +186,9 @@ public final class ClipCheck {
       add(
           Severity.WARNING,
           name
-              + (upright ? " lies, but " : " stands upright, but ")
+              + (upright ? " is landscape, but " : " is portrait, but ")
               + where
-              + (upright ? " is higher than wide" : " is wider than high"),
+              + (upright ? " is taller than wide" : " is wider than tall"),
           "ask for a take with the camera " + (upright ? "upright" : "lying"));
     }
   }

@@ -162,7 +162,7 @@ public final class SoundCheck {
     String drift =
         late == 0
             ? ""
-            : ": laid in as it is, it comes "
+            : ": used as it is, it comes "
                 + filmFrames(Math.abs(late))
                 + (late > 0 ? " late" : " early")
                 + " at the end"
@@ -224,9 +224,8 @@ public final class SoundCheck {
     add(
         Severity.REMARK,
         sound.sinceMidnight().isPresent()
-            ? "begins at a time of day, not at one of the film's timecode: where it lies in the"
-                + " film is not known"
-            : "does not say when it begins: where it lies in the film is not known",
+            ? "carries a time of day, not film timecode, so it can't be placed"
+            : "doesn't say when it begins, so it can't be placed",
         "write clips: {" + performer.name() + ": {file: …, start: -10 s}}, from the music's start");
   }
 
@@ -241,7 +240,7 @@ public final class SoundCheck {
               + timecode(told)
               + ": "
               + filmFrames(apart)
-              + " apart; the plan is followed",
+              + " apart; the plan wins",
           "look at the clap or the start again");
     }
   }

@@ -47,7 +47,7 @@ final class MusicData {
     json.objects(
         "motifs",
         timing.tallies(),
-        tally -> json.text("name", tally.motif()).text("letter", tally.letter()));
+        tally -> json.text("name", tally.motif()).text("sign", tally.sign()));
     json.objects("cues", timing.cues(), this::cue);
   }
 

@@ -54,7 +54,7 @@ final class ShotData {
     json.number("start", shot.frames().start()).number("end", shot.frames().endExclusive());
     json.text("place", place(shot)).text("asked", shot.asked());
     json.text("got", shot.got()).text("reason", shot.reason());
-    json.maybe(shot.rival(), this::rival);
+    json.maybe(shot.alternative(), this::alternative);
     json.yes("locked", shot.panel().locked());
     json.maybe(Framing.of(sheet.timing(), shot), framing -> field(shot, framing));
     json.maybe(drawings.indexOf(shot), index -> json.number("drawing", index));
@@ -63,8 +63,8 @@ final class ShotData {
     json.list("open", sheet.statesOf(shot), this::standing);
   }
 
-  private void rival(Alternative rival) {
-    json.text("rival", rival.sentence()).yes("free", rival.isFreeChoice());
+  private void alternative(Alternative alternative) {
+    json.text("alternative", alternative.sentence()).yes("free", alternative.isFreeChoice());
   }
 
   /** The field: four numbers on the shot's first frame, and where it moves, on every frame. */

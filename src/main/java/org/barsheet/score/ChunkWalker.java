@@ -81,7 +81,7 @@ final class ChunkWalker {
     }
     throw file.refused(
         0,
-        "this is no MIDI file: it does not begin with 'MThd'",
+        "this is not a MIDI file: it doesn't begin with 'MThd'",
         "name a Standard MIDI File (.mid); an audio file cannot be read");
   }
 
@@ -153,7 +153,7 @@ final class ChunkWalker {
               + length
               + " bytes and the file ends after "
               + (file.length() - start)
-              + "; what is there is read");
+              + "; what is there is used");
       end = nextTrack(start);
     }
     tracks.add(new TrackChunk(number, start, (int) end));
@@ -206,7 +206,7 @@ final class ChunkWalker {
 
   private void checkCount(int offset, int announced) {
     if (tracks.isEmpty()) {
-      throw file.refused(offset, "the file holds no track", EXPORT_AGAIN);
+      throw file.refused(offset, "the file has no tracks", EXPORT_AGAIN);
     }
     if (tracks.size() > MOST_TRACKS) {
       throw file.refused(

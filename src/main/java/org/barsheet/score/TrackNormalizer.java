@@ -139,7 +139,7 @@ final class TrackNormalizer {
     if (status == 0xF0 || status == 0xF7) {
       skip(readNumber(), "a system exclusive message");
     } else if (status > 0xF0) {
-      throw new Damage(at - 1, "0x" + Integer.toHexString(status) + " is no event of a file");
+      throw new Damage(at - 1, "0x" + Integer.toHexString(status) + " is not an event of a MIDI file");
     } else {
       readChannelEvent(start, status);
     }
@@ -178,7 +178,7 @@ final class TrackNormalizer {
     int one = running ? first : next("an event");
     int two = size == 2 ? next("an event") : 0;
     if (one > 0x7F || two > 0x7F) {
-      throw new Damage(at - 1, "a status byte where data is due");
+      throw new Damage(at - 1, "a status byte where data should be");
     }
     switch (status >> 4) {
       case 0x8, 0x9 -> emit(start, status, one, two);

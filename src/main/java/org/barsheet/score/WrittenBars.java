@@ -111,7 +111,7 @@ final class WrittenBars {
         throw file.refused(
             event.offset(),
             "the music would have more than " + MOST_BEATS + " beats",
-            "check the times in the file: a single late note is enough for that");
+            "check the times in the file: one late note can cause this");
       }
       bars.add(bar);
       start = bar.endTick();

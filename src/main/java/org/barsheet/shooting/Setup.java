@@ -114,7 +114,7 @@ public record Setup(
       CLOSED("closed", "the model at rest, before anything moves: photograph 000"),
       /** The movement done. */
       OPEN(
-          "open", "after the last photograph, nothing touched: holds and later panels stand on it"),
+          "open", "after the last photograph, nothing touched: holds and later panels use it"),
       /** Without what holds the movement. */
       CLEAN("clean", "putty, thread and gauge out of frame: supports are painted out with it"),
       /** Without the lamps that belong to the photograph. */

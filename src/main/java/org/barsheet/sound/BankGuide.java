@@ -42,7 +42,7 @@ public record BankGuide(FilmSheet sheet, BankParts parts, float strength, List<S
     List<String> notes = new ArrayList<>(parts.lacking());
     notes.add(
         peak == 0
-            ? bank.name() + " has no sound for any note of the score: the guide is its clicks"
+            ? bank.name() + " has no sound for any note of the score: the guide is only clicks"
             : "the guide is played with "
                 + bank.name()
                 + ", its strongest sample at "

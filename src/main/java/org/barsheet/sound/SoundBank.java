@@ -99,7 +99,7 @@ public final class SoundBank {
   }
 
   private static InputException damaged(Path file) {
-    return refused(file, "this sound bank is cut short or damaged", "copy it anew");
+    return refused(file, "this sound bank is incomplete or damaged", "copy it again");
   }
 
   /** What a person is told where its sounds turn out to be damaged as they are played. */

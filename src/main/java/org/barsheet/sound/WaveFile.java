@@ -48,7 +48,7 @@ record WaveFile(
     if (riffBytes > MOST_BYTES) {
       throw new InputException(
           Problem.ofFile(
-              "", "the film is too long for a sound file of 4 GiB", "split the film in reels"));
+              "", "the film is too long for a sound file of 4 GiB", "split the film into reels"));
     }
     out.write(chunkHead("RIFF", riffBytes));
     out.write("WAVE".getBytes(StandardCharsets.US_ASCII));

@@ -63,6 +63,11 @@ public final class Findings {
     return all.worstFirst();
   }
 
+  /** The one noted last is of a kind with others: see {@link Finding#alike(String, String)}. */
+  public void alike(String ofMany, String one) {
+    found.add(found.remove(found.size() - 1).alike(ofMany, one));
+  }
+
   public void add(Finding finding) {
     found.add(finding);
   }
@@ -87,7 +92,7 @@ public final class Findings {
             "",
             OptionalLong.empty(),
             Prose.count(left, "more finding") + " of this severity or milder",
-            "see to the ones above first"));
+            "fix the ones above first"));
     return List.copyOf(kept);
   }
 }

@@ -63,7 +63,7 @@ final class MotifFindings {
                 finding(
                     Severity.WARNING,
                     "",
-                    motif.name() + " is never found, nor anything like it",
+                    motif.name() + " is never found, and nothing comes close",
                     remedy));
   }
 
@@ -72,7 +72,7 @@ final class MotifFindings {
   }
 
   private static String never(NearMiss miss) {
-    return miss.motif() + " is never found; it comes nearest here: " + miss.sentence();
+    return miss.motif() + " is never found; the nearest places: " + miss.sentence();
   }
 
   private void addUnused(String motif, List<Finding> findings) {
@@ -81,19 +81,20 @@ final class MotifFindings {
         cues.counted(motif).stream()
             .filter(Cues::isCertain)
             .filter(cue -> !used.contains(cue.id()))
-            .map(cue -> cue.title() + " (" + cue.place() + ")")
+            .map(cue -> cue.place().toString().replaceFirst("^bar ", ""))
             .toList();
     if (unused.isEmpty()) {
       return;
     }
     String sentence =
-        Prose.count(unused.size(), "certain return")
+        "no panel uses "
+            + Prose.count(unused.size(), "certain return")
             + " of "
             + motif
-            + (unused.size() == 1 ? " carries" : " carry")
-            + " no panel: "
-            + Prose.listed(unused);
-    findings.add(finding(Severity.REMARK, "", sentence, "put panels on them, or let them be"));
+            + (unused.size() == 1 ? " (bar " : " (bars ")
+            + Prose.listed(unused)
+            + ")";
+    findings.add(finding(Severity.REMARK, "", sentence, "add panels, or ignore"));
   }
 
   private static Finding finding(Severity severity, String place, String sentence, String remedy) {

@@ -134,10 +134,10 @@ public record PanelChange(String panel, Optional<LaidPanel> before, Optional<Lai
       sentences.add(
           "panel "
               + panel
-              + " now sits on "
+              + " is now on "
               + now.get().cue()
               + (beginsLater() == 0 ? "" : " and begins " + later(beginsLater()))
-              + "; it sat on "
+              + "; it was on "
               + before.get().cue());
     } else if (beginsLater() != 0) {
       sentences.add(

@@ -23,7 +23,7 @@ import org.barsheet.score.BarBeat;
  * @param asked what the plan asked for, in the plan's words: place and length
  * @param got what it got, in the same words: "3.25 bars"
  * @param reason why it is here, in words
- * @param rival the second-best place, where there is one that costs not much more
+ * @param alternative the second-best place, where there is one that costs not much more
  * @param reveals the landing of each of the panel's reveals, in the plan's order
  */
 public record Shot(
@@ -36,7 +36,7 @@ public record Shot(
     String asked,
     String got,
     String reason,
-    Optional<Alternative> rival,
+    Optional<Alternative> alternative,
     List<Landing> reveals) {
 
   public Shot {

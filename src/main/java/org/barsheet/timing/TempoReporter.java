@@ -25,7 +25,7 @@ final class TempoReporter {
 
   /** Cues that stand where the music is, whatever the film. */
   private static final Set<Cue.Kind> IN_THE_MUSIC =
-      EnumSet.of(Cue.Kind.OCCURRENCE, Cue.Kind.MARK, Cue.Kind.BAR);
+      EnumSet.of(Cue.Kind.RETURN, Cue.Kind.MARK, Cue.Kind.BAR);
 
   private final Plan plan;
   private final Music music;

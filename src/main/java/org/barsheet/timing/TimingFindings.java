@@ -55,13 +55,13 @@ final class TimingFindings {
 
   private static String remedy(Doubt.Kind kind) {
     return switch (kind) {
-      case UNTRUE_TEMPO -> "listen to the first bars; music.tempo: played or music.pins help";
+      case UNTRUE_TEMPO -> "listen to the first bars; music.tempo: played or music.pins will help";
       case PARTLY_UNTRUE ->
-          "listen to these bars; pin them to times (music.pins) where they are off";
-      case FOUND_BARS -> "listen; where a bar is wrong, pin it to its time (music.pins)";
+          "listen to these bars; pin them (music.pins) where they are off";
+      case FOUND_BARS -> "listen; pin any bar that is wrong (music.pins)";
       case BEAT_LEVEL -> "tap along; if it is the other, say so in music.bpm";
       case BAR_PHASE -> "count along; if it is the other, pin bar 1 to its time (music.pins)";
-      case PICKUP -> "if it is none, write music.pickup: no";
+      case PICKUP -> "if it isn't one, write music.pickup: no";
       case BEFORE_RECORDING -> "check the pins, or let the recording begin earlier";
     };
   }
@@ -90,7 +90,7 @@ final class TimingFindings {
       String sentence =
           "the cut comes "
               + Prose.count(place.cut() - place.wantedCut(), "frame")
-              + " later than its reveals want";
+              + " later than its reveals need";
       String remedy = "give panel " + shot.panel().name() + " more room before its accent";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }
@@ -98,14 +98,14 @@ final class TimingFindings {
       String sentence =
           "asks for "
               + shot.cue().title()
-              + "; the film's first shot begins at frame 0 all the same";
-      String remedy = "put a panel before it, or leave its cue out";
+              + "; the film's first shot begins at frame 0 anyway";
+      String remedy = "put a panel before it, or drop its cue";
       findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, remedy);
     }
     if (shot.panel().locked() && input.lockOf(shot.panel()).isEmpty()) {
-      String sentence = "is locked, but no earlier sheet says on which frames";
+      String sentence = "locked, but there is no earlier make to take its frames from";
       String remedy =
-          "make holds it where it lies now; if its sheets are in another folder, give --out";
+          "make keeps it where it is now; if its sheets are in another folder, name it with --out";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }
     addMovedUnderLock(shot);
@@ -113,9 +113,9 @@ final class TimingFindings {
       boolean known = !input.kept().runsOf(shot.panel(), reveal).isEmpty();
       if (reveal.photographed() && !known) {
         String sentence =
-            reveal.opening() + " is photographed, but no earlier sheet says on which frames";
+            reveal.opening() + " is photographed, but there is no earlier make to take its frames from";
         String remedy =
-            "make holds it where it lies now; if its sheets are in another folder, give --out";
+            "make keeps it where it is now; if its sheets are in another folder, name it with --out";
         findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
       }
     }
@@ -137,7 +137,7 @@ final class TimingFindings {
               + Prose.count(Math.abs(later), "frame")
               + (later > 0 ? " after" : " before")
               + " its first";
-      String remedy = "unlock it to let it follow the music, or leave it so";
+      String remedy = "unlock it to follow the music, or leave it";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }
   }
@@ -147,7 +147,7 @@ final class TimingFindings {
         shot.cue().occurrence().map(occurrence -> occurrence.variation().description()).orElse("");
     String sentence =
         shot.cue().title() + " is only likely" + (what.isEmpty() ? "" : " (" + what + ")");
-    String remedy = "listen there; if it is no return, name another place";
+    String remedy = "listen there; if it isn't one, name another place";
     findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, shot.cue(), sentence, remedy);
   }
 }

@@ -71,20 +71,20 @@ public final class TimingPlanner {
    * @param count how many at most, 1 or more
    * @throws InputException as {@link #plan(Plan, Music, List, Kept)} does
    */
-  public static List<WholeAnswer> answers(
+  public static List<FilmLayout> layouts(
       Plan plan, Music music, List<Occurrence> occurrences, Kept kept, int count) {
-    return new TimingPlanner(plan, music, occurrences).answers(kept, count);
+    return new TimingPlanner(plan, music, occurrences).layouts(kept, count);
   }
 
-  private List<WholeAnswer> answers(Kept kept, int count) {
+  private List<FilmLayout> layouts(Kept kept, int count) {
     AlignerInput input = input(kept);
     List<PanelAligner.Choice> choices = new PanelAligner(input).best(count);
     List<Shot> best = shots(input, choices.get(0));
     long least = choices.get(0).alignment().layout().cost();
-    List<WholeAnswer> answers = new ArrayList<>();
+    List<FilmLayout> answers = new ArrayList<>();
     for (PanelAligner.Choice choice : choices) {
       double more = (double) (choice.alignment().layout().cost() - least) / Costs.ONE;
-      answers.add(WholeAnswer.of(more, choice.why().orElse(""), best, shots(input, choice)));
+      answers.add(FilmLayout.of(more, choice.why().orElse(""), best, shots(input, choice)));
     }
     return List.copyOf(answers);
   }
@@ -125,7 +125,7 @@ public final class TimingPlanner {
               "the plan has %,d panels; %,d at most can be placed at once",
               plan.panels().size(),
               MOST_PANELS),
-          "split the score in reels, a plan for each");
+          "split the score into reels with a plan each");
     }
     if (filmFrames < 1) {
       throw refused("the music has no length", "check the score");
@@ -137,7 +137,7 @@ public final class TimingPlanner {
               "the film has %,d frames; its exposure sheet, a row a frame, holds %,d",
               filmFrames,
               MOST_FRAMES),
-          "split the score in reels, a plan for each; or look for a stray note far behind the end");
+          "split the score into reels with a plan each, or look for a stray note far past the end");
     }
     return new AlignerInput(
         plan.panels(),
@@ -164,16 +164,10 @@ public final class TimingPlanner {
       long used =
           shots.stream()
               .map(Shot::cue)
-              .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE && cue.name().equals(name))
+              .filter(cue -> cue.kind() == Cue.Kind.RETURN && cue.name().equals(name))
               .count();
-      tallies.add(new MotifTally(name, letter(m), found.size(), (int) likely, (int) used));
+      tallies.add(new MotifTally(name, "M" + (m + 1), found.size(), (int) likely, (int) used));
     }
     return List.copyOf(tallies);
-  }
-
-  /** A to Z, then AA, AB … */
-  private static String letter(int index) {
-    String last = String.valueOf((char) ('A' + index % 26));
-    return index < 26 ? last : letter(index / 26 - 1) + last;
   }
 }

@@ -253,10 +253,10 @@ final class ArtworkWorksheet {
               + SheetWords.plain(SheetWords.thousandths(measures.headroom().orElseThrow()))
               + " pixels to each of the film's. Of a photograph of the whole artwork, a part "
               + SheetWords.plain(SheetWords.hundredths(narrowest.getAsDouble()))
-              + " squares wide fills the frame without being blown up.");
+              + " squares wide fills the frame without being enlarged.");
     } else {
       paragraph(
-          "Give the plan a camera, and the narrowest field that is not blown up stands here.");
+          "Give the plan a camera, and this shows the narrowest field that isn't enlarged.");
     }
   }
 

@@ -81,7 +81,7 @@ final class BarsWorksheet {
     this.film = book.film().plan().film();
     this.occurrences =
         book.film().timing().cues().stream()
-            .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE)
+            .filter(cue -> cue.kind() == Cue.Kind.RETURN)
             .collect(Collectors.groupingBy(cue -> List.of(cue.place().bar(), cue.place().time())));
     String fact = SheetWords.count(book.film().timing().bars().size(), "bar");
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact);
@@ -103,8 +103,8 @@ final class BarsWorksheet {
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, BAR, PANEL));
     frame.finish(
         "seconds are the score's, from its first tick; frames are the film's, from 0; 13-3: 13"
-            + " frames and 3 eighths of one; drift: how much later a bar begins than at the"
-            + " constant tempo that takes its section as long");
+            + " frames and 3 eighths of one; drift: how much later a bar begins than at one"
+            + " constant tempo for its section");
   }
 
   private void line(int row, FilmBar filmBar) {

@@ -58,7 +58,7 @@ final class ChangesWorksheet {
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
     book.name("Changes_table", new Address(NAME, SheetFrame.HEADING_ROW, KIND), last, REMEDY);
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, KIND, REMEDY));
-    frame.finish("compared with the sheets that stood in the folder before; less is earlier");
+    frame.finish("compared with the sheets before; minus means earlier");
   }
 
   private static void line(SheetPen pen, ChangeLine line) {

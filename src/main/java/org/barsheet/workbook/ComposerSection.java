@@ -19,10 +19,6 @@ final class ComposerSection {
   static List<String> lines(FilmSheet film) {
     List<String> lines = new ArrayList<>();
     film.timing().tallies().forEach(tally -> lines.add(returns(tally)));
-    List<String> unfilled = FilmSections.unfilled(film);
-    if (!unfilled.isEmpty()) {
-      lines.add("No panel opens " + String.join(", ", unfilled) + ".");
-    }
     film.findings().stream()
         .filter(finding -> finding.concerns() == Concerns.COMPOSER)
         .forEach(finding -> lines.add(sentence(finding)));
@@ -69,12 +65,7 @@ final class ComposerSection {
       return seen + ".";
     }
     return appearance.sounding() == 0
-        ? seen + " while " + part + " is silent throughout."
-        : seen
-            + " while "
-            + part
-            + " sounds "
-            + Math.round(100 * appearance.sounding())
-            + " % of the time.";
+        ? seen + "; " + part + " rests."
+        : seen + "; " + part + " plays " + Math.round(100 * appearance.sounding()) + " % of it.";
   }
 }

@@ -130,7 +130,7 @@ final class CuesWorksheet {
   private void line(int row, Cue cue) {
     Optional<Occurrence> occurrence = cue.occurrence();
     pen.row(row, ROW_POINTS);
-    pen.text(MOTIF, book.index().letter(cue), WORDS.inBold().centered());
+    pen.text(MOTIF, book.index().sign(cue), WORDS.inBold().centered());
     pen.text(CUE, cue.title(), WORDS.inBold());
     pen.text(KIND, kind(cue), WORDS);
     place(cue);

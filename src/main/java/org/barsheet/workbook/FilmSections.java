@@ -70,13 +70,13 @@ final class FilmSections {
     heading("Openings");
     String text =
         unfilled.isEmpty()
-            ? "Every one of "
+            ? "Each of "
                 + SheetWords.count(openings.size(), "opening")
                 + " moves in some panel."
             : SheetWords.count(unfilled.size(), "opening")
                 + " of "
                 + openings.size()
-                + " unfilled, moved by no panel: "
+                + " not opened by any panel: "
                 + String.join(", ", unfilled)
                 + ".";
     paragraph(unfilled.isEmpty() ? Signs.DONE : Signs.QUESTION, text);
@@ -112,7 +112,7 @@ final class FilmSections {
   }
 
   void settings() {
-    heading("Settings in force");
+    heading("Settings");
     for (Settings.Setting setting : Settings.of(book.film().plan())) {
       pen.row(row++, ROW_POINTS);
       Look look = setting.given() ? WORDS : WORDS.in(Ink.PENCIL);
@@ -132,11 +132,11 @@ final class FilmSections {
       pen.joined(SECOND, TEXT - 1, input.name(), WORDS.wrapped());
       pen.text(TEXT, input.sha256(), WORDS.size(8).in(Ink.PENCIL));
     }
-    paragraph("", "The long number is the SHA-256 of the file: the same number, the same file.");
+    paragraph("", "The long number is the file's SHA-256: same number, same file.");
   }
 
   void cautions() {
-    heading("Before anybody starts");
+    heading("Before you start");
     Cautions.ALL.forEach(caution -> paragraph("!", caution));
   }
 

@@ -45,7 +45,7 @@ final class FilmTempo {
     if (!music.sentence().contains(music.evidence().sentence())) {
       page.paragraph("", SheetWords.sentence(music.evidence().sentence()));
     }
-    page.paragraph("", "Please confirm by ear that these are the first downbeats:");
+    page.paragraph("", "Please check by ear that these are the first downbeats:");
     bars.stream().filter(bar -> bar.bar().number() > 0).limit(DOWNBEATS).forEach(this::downbeat);
     sections();
     pins();
@@ -137,7 +137,7 @@ final class FilmTempo {
       tempo.pins().forEach(this::pin);
     }
     if (!tempo.shifts().isEmpty()) {
-      page.paragraph("", "What the pins did to each cue, against the written tempo:");
+      page.paragraph("", "What the pins changed for each cue, against the written tempo:");
       tempo.shifts().forEach(this::shift);
     }
   }
@@ -149,7 +149,7 @@ final class FilmTempo {
         "",
         "pinned at "
             + seconds(pin.asked())
-            + "; the bar stands "
+            + "; the bar is "
             + off(pin.residual())
             + ", its frame "
             + off(pin.frameResidual()));

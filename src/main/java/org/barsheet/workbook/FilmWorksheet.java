@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.barsheet.cues.Cue;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Severity;
+import org.barsheet.timing.FoldedFindings;
 import org.barsheet.timing.MotifTally;
 import org.barsheet.workbook.exposure.ExposureSheets;
 import org.barsheet.workbook.pen.Address;
@@ -39,11 +40,11 @@ final class FilmWorksheet {
   private static final List<Column> COLUMNS =
       List.of(
           Column.words("", 16),
-          Column.words("finding", 52),
+          Column.words("level", 52),
           Column.words("who acts", 56),
           Column.words("panel", 36),
           Column.words("where", 64),
-          Column.words("what is so", 100, 3),
+          Column.words("finding", 100, 3),
           Column.words("what to do", 80, 2));
 
   private static final Look WORDS = Look.BODY.atTop().wrapped().edged(Edges.NONE.bottom(Line.HAIR));
@@ -83,10 +84,10 @@ final class FilmWorksheet {
 
   private void write() {
     frame.heading(16);
-    book.film().findings().forEach(this::finding);
+    FoldedFindings.of(book.film().findings()).forEach(this::finding);
     if (book.film().findings().isEmpty()) {
       pen.row(row++, 14).text(SIGN, Signs.DONE, WORDS.inBold());
-      pen.text(SEVERITY, "nothing is doubtful", Look.BODY);
+      pen.text(SEVERITY, "no findings", Look.BODY);
     }
     book.name("Findings", new Address(NAME, SheetFrame.HEADING_ROW, SIGN), row - 1, REMEDY);
     returns();
@@ -144,13 +145,13 @@ final class FilmWorksheet {
     pen.text(WHO, "found", Look.PENCIL.centered());
     pen.text(PANEL, "used", Look.PENCIL.centered());
     pen.text(PLACE, "spare", Look.PENCIL.centered());
-    pen.text(SENTENCE, "which are spare (all returns stand on the sheet Cues)", Look.PENCIL);
+    pen.text(SENTENCE, "which are spare (the sheet Cues lists them all)", Look.PENCIL);
     book.film().timing().tallies().forEach(this::tally);
   }
 
   private void tally(MotifTally tally) {
     pen.row(row++, 14);
-    pen.text(SIGN, tally.letter(), WORDS.inBold().centered());
+    pen.text(SIGN, tally.sign(), WORDS.inBold().centered());
     pen.text(SEVERITY, tally.motif(), WORDS.inBold());
     pen.number(WHO, tally.found(), WORDS.centered());
     pen.number(PANEL, tally.used(), WORDS.centered());
@@ -164,7 +165,7 @@ final class FilmWorksheet {
   private String spare(MotifTally tally) {
     List<String> spare =
         book.film().timing().cues().stream()
-            .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE && cue.number() > 0)
+            .filter(cue -> cue.kind() == Cue.Kind.RETURN && cue.number() > 0)
             .filter(cue -> cue.name().equals(tally.motif()) && book.index().shotOn(cue).isEmpty())
             .map(cue -> cue.title() + " (" + cue.place() + ")")
             .toList();

@@ -82,7 +82,7 @@ final class MusicSystem {
     int to = lastCell(span, from);
     String text =
         longestThatFits(texts(cue, cue.occurrence().orElseThrow()), bars.size() * CELLS - from);
-    int textEnd = from + cells(text, MusicSystemWriter.OCCURRENCE) - 1;
+    int textEnd = from + cells(text, MusicSystemWriter.RETURN) - 1;
     boolean goesOn = span.start() < frames.start();
     return new MusicBox(from, to, goesOn, text, from, Math.max(to, textEnd), false);
   }
@@ -90,14 +90,14 @@ final class MusicSystem {
   /** What can be said of an occurrence, the most first. */
   private List<String> texts(Cue cue, Occurrence occurrence) {
     String doubt = CuesWorksheet.isDoubtful(occurrence) ? Signs.QUESTION + " " : "";
-    String name = book.index().letter(cue) + "  " + doubt + cue.title();
+    String name = book.index().sign(cue) + "  " + doubt + cue.title();
     String form = name + ", " + occurrence.variation().description();
     return List.of(form, name);
   }
 
   private String longestThatFits(List<String> texts, int room) {
     return texts.stream()
-        .filter(text -> cells(text, MusicSystemWriter.OCCURRENCE) <= room)
+        .filter(text -> cells(text, MusicSystemWriter.RETURN) <= room)
         .findFirst()
         .orElse(texts.get(texts.size() - 1));
   }

@@ -32,7 +32,7 @@ final class MusicSystemWriter {
 
   private static final Look MARK = Look.BODY.inBold().edged(Edges.box(Line.THIN)).centered();
   static final Look PANEL = Look.BODY.inBold().on(Ink.BAND);
-  static final Look OCCURRENCE = Look.BODY.size(8);
+  static final Look RETURN = Look.BODY.size(8);
   static final Look REVEAL = Look.BODY.on(Ink.LAMP).edged(Edges.box(Line.THIN));
 
   private final Book book;
@@ -144,7 +144,7 @@ final class MusicSystemWriter {
 
   private void occurrence(SheetPen pen, MusicBox box) {
     Line start = box.goesOnFrom() ? Line.NONE : Line.TIDE;
-    draw(pen, box, OCCURRENCE, Edges.NONE.bottom(Line.TIDE), start, Line.NONE);
+    draw(pen, box, RETURN, Edges.NONE.bottom(Line.TIDE), start, Line.NONE);
   }
 
   private void reveal(SheetPen pen, MusicBox box) {

@@ -3,9 +3,7 @@ package org.barsheet.workbook;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.barsheet.cues.FilmBar;
-import org.barsheet.timing.MotifTally;
 import org.barsheet.workbook.pen.Book;
 import org.barsheet.workbook.pen.Column;
 import org.barsheet.workbook.pen.PageSize;
@@ -85,15 +83,7 @@ final class MusicWorksheet {
   private String legend() {
     List<String> words = new ArrayList<>();
     words.add("thick edge: cut   " + Signs.ACCENT + " landing");
-    words.add(
-        book.film().timing().tallies().stream()
-            .map(tally -> motif(tally))
-            .collect(Collectors.joining("   ")));
-    words.add("bars are drawn equally wide; frames are in Timeline and Bars");
-    return String.join("   ", words);
-  }
-
-  private static String motif(MotifTally tally) {
-    return tally.letter() + " " + tally.motif();
+    words.add("all bars are drawn the same width; see Timeline and Bars for frames");
+    return String.join("   ", words) + book.index().motifLegend();
   }
 }

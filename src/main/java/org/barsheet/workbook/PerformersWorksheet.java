@@ -111,7 +111,7 @@ final class PerformersWorksheet {
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
     book.name("Performers_table", new Address(NAME, SheetFrame.HEADING_ROW, PANEL), last, ROW_NAME);
     frame.finish(
-        "tick what was called, received and found usable: the ticks stay; a performer's name leads to their call");
+        "tick what was called, received and found usable; ticks are kept; a name links to its call sheet");
   }
 
   private void line(int row, Appearance appearance) {

@@ -99,7 +99,7 @@ final class ShootingWorksheet {
     book.name("Shooting_table", new Address(NAME, SheetFrame.HEADING_ROW, SET_UP), last, ROW_NAME);
     book.name("Shooting_done", new Address(NAME, SheetFrame.FIRST_ROW, DONE), last, DONE);
     book.name("Shooting_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
-    frame.finish("on one piece of paper openings only ever get more open: keep to the order");
+    frame.finish("on one piece of paper openings only open further: keep to this order");
   }
 
   private void setup(Setup setup) {
@@ -146,7 +146,7 @@ final class ShootingWorksheet {
     pen.joined(
         TAKE,
         NAMES,
-        "the whole artwork at rest: take each in its turn (hours counted last)",
+        "the whole artwork at rest: take each at its turn (hours counted last)",
         SET_UP_LOOK);
     pen.number(PHOTOGRAPHS, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
     time(shooting.atRestTime(), SET_UP_LOOK);
@@ -159,7 +159,7 @@ final class ShootingWorksheet {
           TAKE,
           "artwork plate, "
               + shooting.turnOf(plate).words()
-              + (blownUp ? "; ! blown up in its narrowest panel" : ""),
+              + (blownUp ? "; ! enlarged in its narrowest panel" : ""),
           WORDS);
       pen.text(NAMES, plate.name(), WORDS);
       pen.number(PHOTOGRAPHS, 1, WORDS.number(Look.WHOLE));
@@ -176,7 +176,7 @@ final class ShootingWorksheet {
         + (setup.closedAgain()
             ? "\n! put in a fresh piece: "
                 + String.join(", ", setup.openBefore())
-                + (setup.openBefore().size() == 1 ? " stands" : " stand")
+                + (setup.openBefore().size() == 1 ? " is" : " are")
                 + " open on the one before"
             : "");
   }
@@ -200,8 +200,8 @@ final class ShootingWorksheet {
     return field
         + "\ncamera "
         + Math.round(view.distanceMillimeters().getAsDouble())
-        + " mm away (thin lens, nominal)"
-        + (blownUp ? "\n! blown up in its narrowest panel" : "");
+        + " mm away (estimate)"
+        + (blownUp ? "\n! enlarged in its narrowest panel" : "");
   }
 
   private static String squares(double squares) {
@@ -335,12 +335,12 @@ final class ShootingWorksheet {
             + ".");
     paragraph(
         shooting.fewest()
-            ? "No order that never closes an opening has fewer setups."
-            : "A model has very many movements: its order follows the story and may not be the shortest.");
+            ? "No order has fewer setups without closing an opening."
+            : "One model has very many movements: its order follows the story and may not be the shortest.");
     paragraph(
         shooting.time().isPresent()
-            ? "Hours are the plan's own rates; days follow one another, without days of rest."
-            : "Give the plan its rates (shoot: photographs-per-hour, minutes-per-setup), and hours stand here.");
+            ? "Hours use the plan's rates; days run on without rest days."
+            : "Give the plan its rates (shoot: photographs-per-hour, minutes-per-setup), and hours appear here.");
     shooting.setups().stream()
         .flatMap(setup -> setup.runs().stream())
         .flatMap(run -> run.plates().stream())

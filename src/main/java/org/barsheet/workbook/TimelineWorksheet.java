@@ -52,7 +52,7 @@ final class TimelineWorksheet {
           Column.numbers("frames", 36),
           Column.words("to scale", 48),
           Column.words("asked, got", 60, 2),
-          Column.words("why here,\nand the rival", 87, 3),
+          Column.words("why here,\nand the alternative", 87, 3),
           Column.words("what moves,\nopen at the cut", 88, 2),
           Column.toFillIn("notes", 28, 0),
           Column.rowName());
@@ -109,7 +109,7 @@ final class TimelineWorksheet {
     book.name("Timeline_panels", new Address(NAME, SheetFrame.FIRST_ROW, PANEL), last, ROW_NAME);
     book.name("Timeline_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
     frame.finish(
-        "lengths run to the next cut; seconds and frames are the film's; what does not move stands at"
+        "lengths run to the next cut; seconds and frames are the film's; what doesn't move is the same at"
             + " the end as at the cut");
   }
 
@@ -159,20 +159,20 @@ final class TimelineWorksheet {
   }
 
   private String place(Shot shot) {
-    String letter = book.index().letter(shot.cue());
+    String sign = book.index().sign(shot.cue());
     String title = shot.cue().title();
-    return (letter.isEmpty() ? title : letter + "  " + title)
+    return (sign.isEmpty() ? title : sign + "  " + title)
         + (shot.panel().locked() ? "\nlocked" : "");
   }
 
   private static String reason(Shot shot) {
-    return shot.rival()
+    return shot.alternative()
         .map(
-            rival ->
+            alternative ->
                 shot.reason()
                     + "\n"
-                    + (rival.isFreeChoice() ? Signs.QUESTION + " free choice: " : "")
-                    + rival.sentence())
+                    + (alternative.isFreeChoice() ? Signs.QUESTION + " free choice: " : "")
+                    + alternative.sentence())
         .orElse(shot.reason());
   }
 

@@ -80,13 +80,13 @@ final class BruteForce {
 
   /** Whether no panel before, neighbor or not, sits on the same return. */
   private boolean isFree(Candidate here, List<Integer> chosen) {
-    return here.cue().kind() != Cue.Kind.OCCURRENCE || !returnsOf(chosen).contains(here.cue().id());
+    return here.cue().kind() != Cue.Kind.RETURN || !returnsOf(chosen).contains(here.cue().id());
   }
 
   private Set<String> returnsOf(List<Integer> chosen) {
     return IntStream.range(0, chosen.size())
         .mapToObj(p -> place(p, chosen.get(p)).cue())
-        .filter(cue -> cue.kind() == Cue.Kind.OCCURRENCE)
+        .filter(cue -> cue.kind() == Cue.Kind.RETURN)
         .map(Cue::id)
         .collect(Collectors.toSet());
   }

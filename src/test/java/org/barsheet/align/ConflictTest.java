@@ -110,7 +110,7 @@ class ConflictTest {
     assertThat(told)
         .isEqualTo(
             """
-            quay.yaml, line 11: panel 2 asks for 400 bars, longer than the whole film
+            quay.yaml, line 11: panel 2 asks for 400 bars, which is longer than the whole film
               the film has 960 frames, to bar 16; ask for less\
             """);
   }

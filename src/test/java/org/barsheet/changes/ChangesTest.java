@@ -183,9 +183,9 @@ class ChangesTest {
         .contains(
             tuple(
                 "lamp 012",
-                "put the old photographs aside; their lamp 016 becomes this one, 0.0 % off"),
-            tuple("lamp 013 to 015", "not shown any more"),
-            tuple("lamp 016", "not shown under this name any more, but under another: keep it"));
+                "set the old photographs aside; their lamp 016 becomes this one, 0.0 % off"),
+            tuple("lamp 013 to 015", "no longer shown"),
+            tuple("lamp 016", "now shown under another name: keep it"));
   }
 
   @Test
@@ -236,7 +236,7 @@ class ChangesTest {
   private static LaidCue glimmer(int number, int bar, long frame) {
     return new LaidCue(
         "glimmer-" + number,
-        "occurrence",
+        "return",
         "glimmer",
         number,
         bar,

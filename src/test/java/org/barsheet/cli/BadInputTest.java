@@ -69,7 +69,7 @@ class BadInputTest {
   @Test
   void a_score_that_is_not_there() throws IOException {
     refused(
-        plan("none.mid", "{panel: 1}"), "there is no file", "put the MIDI file beside the plan");
+        plan("none.mid", "{panel: 1}"), "there is not a file", "put the MIDI file beside the plan");
   }
 
   @Test
@@ -129,11 +129,11 @@ class BadInputTest {
         "no frame rate is called '23'",
         "'on foo' is not known here",
         "did you mean length?",
-        "no accent is called this",
+        "this isn't a note of the motif",
         "a number is missing here",
         "two panels are called 1",
         "did you mean glimmer?",
-        "'#3' is left over",
+        "'#3' is one word too many",
         "'maybe' is not known here");
     assertThat(err.toString().lines().filter(line -> line.startsWith(plan.toString()))).hasSize(10);
   }
@@ -142,7 +142,7 @@ class BadInputTest {
   void two_panels_on_one_cue() throws IOException {
     refused(
         plan("quay.mid", "{panel: 1}", "{panel: 2, cue: bar 9}", "{panel: 3, cue: bar 9}"),
-        "panels 2 and 3 both sit on bar 9",
+        "panels 2 and 3 both ask for bar 9",
         "a cue holds one panel");
     refused(
         plan(
@@ -150,7 +150,7 @@ class BadInputTest {
             "{panel: 1}",
             "{panel: 2, cue: glimmer 1}",
             "{panel: 3, cue: glimmer near bar 9}"),
-        "panels 2 and 3 both sit on glimmer 1");
+        "panels 2 and 3 both ask for glimmer 1");
   }
 
   @Test
@@ -177,7 +177,7 @@ class BadInputTest {
   void a_length_past_the_film() throws IOException {
     refused(
         plan("quay.mid", "{panel: 1, length: 900 bars}"),
-        "panel 1 asks for 900 bars, longer than the whole film");
+        "panel 1 asks for 900 bars, which is longer than the whole film");
   }
 
   @Test
@@ -206,6 +206,6 @@ class BadInputTest {
     assumeThat(Files.isWritable(closed)).as("the user may write everywhere").isFalse();
     assertThat(run("make", plan("quay.mid", "{panel: 1}").toString(), "--out", closed.toString()))
         .isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err.toString()).contains("closed: you may not write into this folder");
+    assertThat(err.toString()).contains("closed: you're not allowed to write into this folder");
   }
 }

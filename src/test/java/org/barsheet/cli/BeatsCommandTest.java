@@ -76,7 +76,7 @@ class BeatsCommandTest {
         "--pin | 1=-3 | --pin '1=-3' is no pin",
         "--meter | 0/4 | --meter: no meter has 0 beats",
         "--meter | 4/129 | --meter: no meter counts 1/129 notes",
-        "--bpm | 0 | --bpm '0' is no tempo; write bpm, 10 to 999",
+        "--bpm | 0 | --bpm '0' is not a tempo; write bpm, 10 to 999",
         "--bpm | 1000000 | --bpm '1000000' is no tempo"
       })
   void wishes_that_mean_nothing_are_wrong_usage(String option, String value, String sentence) {

@@ -54,7 +54,7 @@ class CheckCommandTest {
         plan, "title: Quay\nscore: quay.mid\nfilm: {frame-rate: 24}\npanels: panels.csv\n", UTF_8);
     assertThat(run("check", plan.toString())).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .contains("panels.csv, line 1", "the column 'weather' is not read; it is yours");
+        .contains("panels.csv, line 1", "the column 'weather' is ignored");
     assertThat(Production.film(plan, Progress.SILENT).inputs())
         .extracting(InputFile::role, InputFile::name)
         .containsExactly(
@@ -63,15 +63,15 @@ class CheckCommandTest {
 
   @Test
   void answers_tell_what_differs_from_the_best() {
-    assertThat(run("check", PLAN, "--answers", "2")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("check", PLAN, "--alternatives", "2")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .startsWith("answer 1: the best, as the sheets show it\nanswer 2: ")
-        .contains("panel 24 sits on glimmer");
+        .startsWith("alternative 1: the best, as on the sheets\nanswer 2: ")
+        .contains("panel 24 is on glimmer");
   }
 
   @Test
   void answers_as_csv_have_a_row_for_each_panel_of_each() {
-    assertThat(run("check", PLAN, "--answers", "2", "--format", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("check", PLAN, "--alternatives", "2", "--format", "csv")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .startsWith("answer,more,why,panel,cue,bar,timecode,frame,frames,later\n1,0.000,,1,");
     assertThat(out.toString().lines()).hasSize(1 + 2 * 26);
@@ -79,9 +79,9 @@ class CheckCommandTest {
 
   @Test
   void answers_are_asked_for_by_a_sensible_number() {
-    assertThat(run("check", PLAN, "--answers", "0")).isEqualTo(ExitStatus.USAGE);
-    assertThat(err.toString()).contains("--answers takes a number from 1 to 100");
-    assertThat(run("check", PLAN, "--answers", "2", "--fail-on", "note"))
+    assertThat(run("check", PLAN, "--alternatives", "0")).isEqualTo(ExitStatus.USAGE);
+    assertThat(err.toString()).contains("--alternatives takes a number from 1 to 100");
+    assertThat(run("check", PLAN, "--alternatives", "2", "--fail-on", "note"))
         .isEqualTo(ExitStatus.USAGE);
   }
 }

@@ -85,7 +85,7 @@ class CommandsTest {
     assertThat(run("find", PLAN, "--format", "csv")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .startsWith(
-            "motif,occurrence,bar,beat,quarter,seconds,end_quarter,end_seconds,part,form,"
+            "motif,return,bar,beat,quarter,seconds,end_quarter,end_seconds,part,form,"
                 + "transposition,score,certainty\n")
         .contains("\nglimmer,1,9,1,")
         .contains("\ntide,1,1,1,");
@@ -95,7 +95,7 @@ class CommandsTest {
   void find_says_of_each_motif_how_far_to_rely_on_it() {
     assertThat(run("find", PLAN)).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .contains("\nglimmer: 20 certain; distinct: hardly a chance find to be expected\n")
+        .contains("\nglimmer: 20 certain; distinct: chance finds are unlikely\n")
         .contains("\ntide: 3 certain, 3 likely; ");
   }
 

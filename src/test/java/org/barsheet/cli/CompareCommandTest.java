@@ -59,7 +59,7 @@ class CompareCommandTest {
   @Test
   void a_plan_against_itself_has_moved_nowhere() {
     assertThat(run("compare", monday, monday)).isEqualTo(ExitStatus.DONE);
-    assertThat(out).hasToString("nothing moved; every photograph still serves\n");
+    assertThat(out).hasToString("Nothing moved. Every photograph is still usable.\n");
   }
 
   @Test
@@ -83,7 +83,7 @@ class CompareCommandTest {
         .startsWith("what,which,before,now,frames_later,remedy\n")
         .contains("photographs,flap 000,")
         .contains(
-            "flap 002,flap 001,5.0 %,,\"put the old photographs aside; their flap 001 becomes this one,"
+            "flap 002,flap 001,5.0 %,,\"set the old photographs aside; their flap 001 becomes this one,"
                 + " 0.0 % off\"\n");
   }
 
@@ -99,7 +99,7 @@ class CompareCommandTest {
     assertThat(run("make", monday, "--out", sheets)).isEqualTo(ExitStatus.DONE);
     assertThat(err.toString())
         .contains(
-            "since the sheets that stood here before:\n  bars 0 to 87 now begin 12 frames later\n");
+            "since the sheets made before:\n  bars 0 to 87 now begin 12 frames later\n");
     assertThat(sheetNames(sheets.resolve("monday.xlsx"))).contains("Changes");
 
     err.getBuffer().setLength(0);
@@ -126,7 +126,7 @@ class CompareCommandTest {
   @Test
   void a_score_is_compared_with_a_score_only() {
     assertThat(run("compare", SCORE, monday)).isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err.toString()).contains("a score is compared with a score only");
+    assertThat(err.toString()).contains("a score can only be compared with a score");
   }
 
   @Test

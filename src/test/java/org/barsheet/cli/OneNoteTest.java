@@ -39,7 +39,7 @@ class OneNoteTest {
   @Test
   void find_says_that_there_is_no_motif_to_find() {
     String said =
-        "the plan names no motif; write one under motifs (about lists figures that return)\n";
+        "the plan names no motifs; add one under motifs (about suggests some)\n";
     assertThat(run("find", plan)).isEqualTo(ExitStatus.DONE);
     assertThat(out).hasToString(said);
     assertThat(run("find", plan, "--why", "bar 1")).isEqualTo(ExitStatus.DONE);
@@ -49,7 +49,7 @@ class OneNoteTest {
   @Test
   void a_bar_too_far_is_told_of_the_only_one() {
     assertThat(run("where", plan, "bar 2")).isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err).hasToString("'bar 2': there is no bar 2\n  the music has one bar, bar 1\n");
+    assertThat(err).hasToString("'bar 2': there is no bar 2\n  the music has only bar 1\n");
   }
 
   @Test

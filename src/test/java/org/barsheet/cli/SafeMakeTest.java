@@ -131,8 +131,8 @@ class SafeMakeTest {
       int status = run("make", xlsx().toString(), "--out", folder.resolve(here).toString());
       assertThat(status).as(here).isEqualTo(ExitStatus.BAD_INPUT);
       assertThat(err.toString())
-          .startsWith(xlsx() + ": make reads this file and would put another in its place")
-          .contains("give another folder with --out");
+          .startsWith(xlsx() + ": make reads this file and would overwrite it")
+          .contains("name another folder with --out");
       assertThat(everything(folder)).isEqualTo(before);
     }
   }

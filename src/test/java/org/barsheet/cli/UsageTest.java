@@ -35,8 +35,8 @@ class UsageTest {
         "check plan.yaml --fail-on bad | barsheet check: --fail-on: 'bad' is none of note,"
             + " warning, error",
         "check plan.yaml --fail-on | barsheet check: LEVEL behind --fail-on is missing",
-        "check plan.yaml --answers five | barsheet check: --answers: 'five' is no whole number",
-        "check plan.yaml --format xml | barsheet check: --format: 'xml' is none of text, csv, json",
+        "check plan.yaml --alternatives five | barsheet check: --alternatives: 'five' is not a whole number",
+        "check plan.yaml --format xml | barsheet check: --format: 'xml' is not one of text, csv, json",
         "make my plan.yaml | barsheet make: 'plan.yaml' is one word too many; put quotes around"
             + " names with blanks",
         "begin score.mid --out plan.txt | barsheet begin: --out: 'plan.txt' ends with neither"

@@ -78,7 +78,7 @@ class WatchTest {
         .containsSubsequence(
             "0 errors, 0 warnings",
             "plan.yaml saved: panels moved\n",
-            "  panel 2 now sits on bar 10 and begins 60 frames later; it sat on bar 9\n",
+            "  panel 2 is now on bar 10 and begins 60 frames later; it was on bar 9\n",
             "  new: · panel 2, bar 10: got ",
             "plan.yaml saved: nothing moved\n");
     assertThat(err.toString())
@@ -95,12 +95,12 @@ class WatchTest {
                 text(FIRST.replace("bar 9", "bar 999")),
                 text(FIRST.replace("bar 9", "bar 10"))))
         .isEqualTo(ExitStatus.DONE);
-    assertThat(err.toString()).contains("bar 999", "mend this and save; nothing was changed");
+    assertThat(err.toString()).contains("bar 999", "fix this and save again; nothing was changed");
     assertThat(out.toString())
         .endsWith(
             """
             plan.yaml saved: panels moved
-              panel 2 now sits on bar 10 and begins 60 frames later; it sat on bar 9
+              panel 2 is now on bar 10 and begins 60 frames later; it was on bar 9
             0 errors, 0 warnings, 0 notes
             """);
   }

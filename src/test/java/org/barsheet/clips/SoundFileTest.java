@@ -63,8 +63,8 @@ class SoundFileTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'%PDF-1.7 and more than twelve', is no sound file",
-    "'a letter about the mix', is no sound file",
+    "'%PDF-1.7 and more than twelve', is not a sound file",
+    "'a letter about the mix', is not a sound file",
     "'RIFF    AVI LIST', is neither a WAV nor",
     "short, is empty or cut short",
   })
@@ -79,7 +79,7 @@ class SoundFileTest {
   @Test
   void a_text_of_another_encoding_is_no_sound() throws IOException {
     Path file = file("\uFEFFa letter about the mix".getBytes(StandardCharsets.UTF_16LE));
-    assertThatThrownBy(() -> SoundFile.check(file)).hasMessage("is no sound file");
+    assertThatThrownBy(() -> SoundFile.check(file)).hasMessage("is not a sound file");
   }
 
   @Test

@@ -168,7 +168,7 @@ class PlaceResolverTest {
     PlanBuilder plan = new PlanBuilder(music()).panel("", "").panel("bar 7", "").panel("bar 7", "");
     InputException refused = catchThrowableOfType(InputException.class, plan::time);
     assertThat(refused.problems()).hasSize(1);
-    assertThat(refused.problems().get(0).sentence()).isEqualTo("panels 2 and 3 both sit on bar 7");
+    assertThat(refused.problems().get(0).sentence()).isEqualTo("panels 2 and 3 both ask for bar 7");
   }
 
   @Test

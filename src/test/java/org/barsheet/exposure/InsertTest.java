@@ -103,7 +103,7 @@ class InsertTest {
   @Test
   void an_opening_outside_the_frame_is_told() {
     assertThat(told(film(still(new Rect(10, 0, 12, 6.75)), 0, 0)))
-        .containsExactly("lamp-1 lies outside the frame while celesta is to be seen in it");
+        .containsExactly("lamp-1 is outside the frame while celesta is due to appear in it");
   }
 
   /** The field ends 1.5 squares down the opening: 1.5 of 4 squares are in, 38 %. */
@@ -118,7 +118,7 @@ class InsertTest {
   @Test
   void a_clip_blown_up_past_its_pixels_is_told_with_the_size_to_ask_for() {
     FilmSheet film = film(still(new Rect(0, 6.5, 8, 4.5)), 270, 480);
-    assertThat(told(film)).containsExactly("celesta's clip is blown up to 200 % in lamp-1");
+    assertThat(told(film)).containsExactly("celesta's clip is enlarged to 200 % in lamp-1");
     assertThat(film.findings())
         .extracting(Finding::remedy)
         .contains("ask for a frame of 540x960 pixels or more, or widen the field");

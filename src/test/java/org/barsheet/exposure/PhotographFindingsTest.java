@@ -124,7 +124,7 @@ class PhotographFindingsTest {
             .panel("glimmer 4", "", List.of(evenly("lamp-3", 20)));
     assertThat(told(plan, Severity.REMARK))
         .contains(
-            "lamp-3 is lamp-1 seen in a mirror: flipped left to right its photographs would serve, 20"
+            "lamp-3 is lamp-1 mirrored: its photographs could be flipped left to right, 20"
                 + " photographs fewer to take");
     PlanBuilder slower =
         plan()
@@ -191,7 +191,7 @@ class PhotographFindingsTest {
             .field(2, 6, 8);
     assertThat(told(plan, Severity.REMARK))
         .contains(
-            "small-lamp looms: at its highest its free edge looks 20 % larger than its hinge (thin lens,"
+            "small-lamp's free edge comes toward the camera: it looks 20 % larger than its hinge (thin lens,"
                 + " nominal)");
   }
 
@@ -253,6 +253,6 @@ class PhotographFindingsTest {
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20), evenly("gate", 20)))
             .field(0, 0, 24);
     assertThat(told(plan, Severity.REMARK))
-        .anyMatch(w -> w.startsWith("no second holds more than 2"));
+        .anyMatch(w -> w.startsWith("no second has more than 2"));
   }
 }

@@ -113,7 +113,7 @@ class FilmSheetTest {
     assertThat(apart.movements()).hasSize(2);
     assertThat(told(apart, Severity.REMARK))
         .contains(
-            "lamp-1 closes along another curve than it opens: 20 photographs to take besides");
+            "lamp-1 closes on a different curve than it opens: 20 photographs more to take");
   }
 
   private static FilmSheet openThenClose(Slow closing) {
@@ -246,7 +246,7 @@ class FilmSheetTest {
                 .panel("glimmer 1", "", List.of(reveal("lamp-1", 20, 2)))
                 .panel("glimmer 3", "", List.of(reveal("lamp-1", 20, 2))));
     assertThat(told(film, Severity.ERROR))
-        .containsExactly("lamp-1 stands open since panel 2, and starts closed here");
+        .containsExactly("lamp-1 has been open since panel 2, and starts closed here");
   }
 
   @Test
@@ -278,7 +278,7 @@ class FilmSheetTest {
                 .appears("celesta", "gate"));
     assertThat(told(film, Severity.WARNING)).contains("Cello is silent while cello is seen");
     assertThat(told(film, Severity.ERROR))
-        .containsExactly("celesta is to be seen in gate, which stays closed in this shot");
+        .containsExactly("celesta is due to appear in gate, but it stays closed in this shot");
   }
 
   @Test

@@ -82,7 +82,7 @@ class ArtworkFindingsTest {
     assertThat(small.severity()).isEqualTo(Finding.Severity.WARNING);
     assertThat(small.place()).isEqualTo("hatch");
     assertThat(small.sentence())
-        .isEqualTo("hatch is 25.4 by 17.8 mm on quay; the smallest a hand can work is 40 mm");
+        .isEqualTo("hatch is 25.4 by 17.8 mm on quay; the smallest workable size is 40 mm");
     // 40 / 17.78 is 2.2497: rounded up, so that the model it names is large enough.
     assertThat(small.remedy())
         .isEqualTo("make it larger, or photograph it on a model enlarged 2.3 times or more");

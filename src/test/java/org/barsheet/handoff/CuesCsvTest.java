@@ -54,7 +54,7 @@ class CuesCsvTest {
             "cue,kind,bar,beat,timecode,frame,seconds,certainty,form,parts,panel,"
                 + "accent_timecode,accent_frame,landings,frame_rate,timecode_counts\r\n")
         .contains(
-            "glimmer 1,occurrence,3,1,01:00:06:09,153,4.375000,certain,\"tonal, augmented\","
+            "glimmer 1,return,3,1,01:00:06:09,153,4.375000,certain,\"tonal, augmented\","
                 + "Celesta; Strings,2,01:00:07:15,183,\"lamp-1 lands on frame 183, 01:00:07:15;"
                 + " lamp-2 lands on frame 183, 01:00:07:15\",24,non-drop-frame\r\n")
         .contains(

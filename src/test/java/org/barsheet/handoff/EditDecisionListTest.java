@@ -150,7 +150,7 @@ class EditDecisionListTest {
               model.asked(),
               model.got(),
               model.reason(),
-              model.rival(),
+              model.alternative(),
               List.of()));
     }
     TimingSheet old = sheet.timing();

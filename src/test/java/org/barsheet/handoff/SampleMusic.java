@@ -154,7 +154,7 @@ final class SampleMusic {
         score,
         clock,
         "glimmer-" + number,
-        Cue.Kind.OCCURRENCE,
+        Cue.Kind.RETURN,
         named("glimmer"),
         number,
         bar,

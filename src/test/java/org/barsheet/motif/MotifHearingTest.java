@@ -56,7 +56,7 @@ class MotifHearingTest {
   @Test
   void where_a_part_rests_the_parts_that_play_are_named() {
     Problem problem = refused(2, 2);
-    assertThat(problem.sentence()).isEqualTo("Flute begins no note there");
+    assertThat(problem.sentence()).isEqualTo("Flute doesn't begin a note there");
     assertThat(problem.remedy())
         .isEqualTo("Celesta plays C5/4 E5/8 r/8 G5/4; Piano plays C5/4 D5/4 E5/2");
   }
@@ -70,7 +70,7 @@ class MotifHearingTest {
   @Test
   void where_two_notes_sound_at_once_each_line_is_shown_and_the_top_one_offered() {
     Problem problem = refused(1, 2);
-    assertThat(problem.sentence()).isEqualTo("Piano sounds more than one note at once there");
+    assertThat(problem.sentence()).isEqualTo("Piano plays more than one note at once there");
     assertThat(problem.excerpt())
         .containsExactly("top line: C5/4 D5/4 E5/2", "under it: E4/2 G4/2", "under it: C3/1");
     assertThat(problem.remedy()).isEqualTo("For its top line write notes: \"C5/4 D5/4 E5/2\"");
@@ -78,14 +78,14 @@ class MotifHearingTest {
 
   @Test
   void drums_have_no_line() {
-    assertThat(refused(3, 2).sentence()).isEqualTo("Kit is a drum part and plays no pitches");
+    assertThat(refused(3, 2).sentence()).isEqualTo("Kit is a drum part: it plays no pitches");
   }
 
   @ParameterizedTest
   @CsvSource({"C5/4, one note", "C5/4 D5/4 E5/4, 3 notes of one length"})
   void a_motif_found_everywhere_is_refused_with_the_reason(String notes, String what) {
     assertThat(MotifHearing.refusal(Notes.parse(notes)).orElseThrow().sentence())
-        .isEqualTo("a motif of " + what + " is found everywhere by chance");
+        .isEqualTo("a motif of " + what + " turns up everywhere by chance");
   }
 
   @ParameterizedTest

@@ -26,7 +26,7 @@ class MotifReliabilityTest {
     MotifReliability distinct =
         of(motif("C5/4 G5/8 A5/16 B5/16 C6/4+8 F5/8 E5/4 D5/8 E5/16 C5/16 B4/2"));
     assertThat(distinct.isTooPlain()).isFalse();
-    assertThat(distinct.sentence()).isEqualTo("distinct: hardly a chance find to be expected");
+    assertThat(distinct.sentence()).isEqualTo("distinct: chance finds are unlikely");
   }
 
   @Test

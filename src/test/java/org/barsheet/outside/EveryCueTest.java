@@ -30,7 +30,7 @@ class EveryCueTest {
   @Test
   void of_the_demo() throws IOException {
     FilmSheet film = Production.film(DEMO, Progress.SILENT);
-    assertThat(kinds(film)).contains(Cue.Kind.OCCURRENCE, Cue.Kind.MARK, Cue.Kind.BAR);
+    assertThat(kinds(film)).contains(Cue.Kind.RETURN, Cue.Kind.MARK, Cue.Kind.BAR);
     agree(film);
   }
 

@@ -137,7 +137,7 @@ class HostileBooksTest {
     try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
       part(zip, "content.xml", "<office/>");
     }
-    assertThat(wrong(file)).contains("this is no .xlsx workbook");
+    assertThat(wrong(file)).contains("this is not an .xlsx workbook");
     Files.write(file, new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, 1, 2});
     assertThat(wrong(file)).contains("this is an .xls workbook, or one with a password");
     Files.write(file, new byte[] {'P', 'K', 3, 4, 1, 2});

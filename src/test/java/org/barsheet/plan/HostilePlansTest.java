@@ -105,8 +105,8 @@ class HostilePlansTest {
     assertThat(told(folder.resolve("none.yaml"))).contains("there is no such file");
     Path file = folder.resolve("latin.yaml");
     Files.write(file, "title: Quay\nscore: Größe.mid\n".getBytes(StandardCharsets.ISO_8859_1));
-    assertThat(told(file)).contains("line 2: the text is not written in UTF-8");
+    assertThat(told(file)).contains("line 2: the text is not UTF-8");
     Files.write(file, new byte[] {'t', 'i', 0, 1, '\n'});
-    assertThat(told(file)).contains("line 1: a control character stands in the text");
+    assertThat(told(file)).contains("line 1: there is a control character in the text");
   }
 }

@@ -52,10 +52,10 @@ class LengthTest {
       value = {
         "\"\"|0|a number is missing here",
         "bars|0|a number is missing here",
-        "4|1|a length needs its unit",
-        "4 lines|2|no unit of length is called 'lines'",
-        "2.5 seconds|4|no unit of length is called 'seconds'",
-        "2,5 s|1|a comma stands in the number",
+        "4|1|this length has no unit",
+        "4 lines|2|no unit is called 'lines'",
+        "2.5 seconds|4|no unit is called 'seconds'",
+        "2,5 s|1|use a decimal point, not a comma",
         "-2 bars|0|a number is missing here",
         "4..2 bars|3|2 is less than 4",
         "2..bars|3|the larger number is missing here",
@@ -64,7 +64,7 @@ class LengthTest {
         "at most 2.5 f|9|frames are whole numbers",
         "at 4 bars|3|least or most is missing here",
         "at least bars|9|a number is missing here",
-        "4 bars long|7|'long' is left over",
+        "4 bars long|7|'long' isn't understood here",
         "1.2345678 s|8|more than six decimals",
         "99999999 f|0|99999999 is too large a number",
       })

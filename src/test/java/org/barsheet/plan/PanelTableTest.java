@@ -97,7 +97,7 @@ class PanelTableTest {
     Files.write(folder.resolve("panels.csv"), ("\uFEFF" + TABLE).getBytes(StandardCharsets.UTF_8));
     assertThat(PlanReader.read(plan).text().notes())
         .extracting(PlanNote::sentence)
-        .contains("the column 'mood' is not read; it is yours");
+        .contains("the column 'mood' is ignored");
   }
 
   @Test
@@ -121,7 +121,7 @@ class PanelTableTest {
     writeTable("panel,action\n1,\"Fog\n");
     assertThat(told().get(1)).contains("a quote is not closed");
     writeTable("number,action\n1,Fog\n");
-    assertThat(told().get(1)).contains("no column is headed 'panel'");
+    assertThat(told().get(1)).contains("there is no column 'panel'");
     writeTable("panel,action\n" + "1,x\n".repeat(30_000));
     assertThat(told().get(1)).contains("the table has more than 20000 rows");
   }

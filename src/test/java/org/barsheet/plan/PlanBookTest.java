@@ -88,7 +88,7 @@ class PlanBookTest {
         .extracting(Problem::toString)
         .containsExactly(
             book
-                + ", sheet Clips, cell A2: 'clips' is a text on another sheet already\n"
+                + ", sheet Clips, cell A2: 'clips' is already given as text on another sheet\n"
                 + "  empty that cell, or leave this table empty");
   }
 
@@ -167,8 +167,8 @@ class PlanBookTest {
     assertThat(PlanReader.read(book).text().notes())
         .extracting(PlanNote::sentence)
         .containsExactly(
-            "the column 'mood' is not read; it is yours",
-            "the sheet 'Shopping list' is not read; it is yours");
+            "the column 'mood' is ignored",
+            "the sheet 'Shopping list' is ignored");
   }
 
   @Test
@@ -286,12 +286,12 @@ class PlanBookTest {
         });
     assertThat(problems().stream().map(one -> one.position() + ": " + one.sentence()))
         .containsExactlyInAnyOrder(
-            "sheet Film, cell B11: tail: a length needs its unit",
+            "sheet Film, cell B11: tail: this length has no unit",
             "sheet Film, cell A12: film has no setting called 'sise'",
             "sheet Panels, cell E1: no column is called 'lenght'",
-            "sheet Panels, cell C3: cue: '#3' is left over",
+            "sheet Panels, cell C3: cue: '#3' is one word too many",
             "sheet Panels, cell I3: no opening is called lamp-2",
-            "sheet Openings, cell A3: 'lamp-1' stands twice",
+            "sheet Openings, cell A3: 'lamp-1' is given twice",
             "sheet Panels, row 10: this row has no 'panel'",
             "sheet Panels, cell H3: the cell shows #DIV/0!",
             "sheet Performer: no sheet of a plan is called 'Performer'",

@@ -80,7 +80,7 @@ class ClipsTest {
     assertThat(cello.clip()).isEqualTo("take 3.mov");
     assertThat(cello.clipRate()).contains(FrameRate.FPS_25);
     assertThat(cello.tie()).contains(new Performer.Clap(Seconds.of(-10), 0));
-    assertThat(clips.get(1).reason()).isEqualTo("is not there: post/horn.mov is no file");
+    assertThat(clips.get(1).reason()).isEqualTo("is missing: post/horn.mov is not a file");
     assertThat(clips.get(2).reason()).isEmpty();
   }
 

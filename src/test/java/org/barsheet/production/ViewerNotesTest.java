@@ -91,12 +91,12 @@ class ViewerNotesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        ".csv|frame,note\\nlate,Hm|line 2|'late' is no film frame",
+        ".csv|frame,note\\nlate,Hm|line 2|'late' is not a film frame",
         ".csv|when,what\\n1,Hm||does not name the columns frame and note",
         ".csv|frame,note\\n1,\"Hm||a quote is not closed",
         ".json|[]||no list of notes",
         ".json|{\"format\":\"other\"}||no notes of the review page",
-        ".json|{\"format\":\"barsheet-notes\",\"notes\":[{\"frame\":-1,\"note\":\"Hm\"}]}|note 1|'-1' is no film frame",
+        ".json|{\"format\":\"barsheet-notes\",\"notes\":[{\"frame\":-1,\"note\":\"Hm\"}]}|note 1|'-1' is not a film frame",
       })
   void a_damaged_file_or_somebodys_own_is_passed_over_and_told(
       String ending, String text, String where, String sentence) throws IOException {
@@ -108,7 +108,7 @@ class ViewerNotesTest {
     assertThat(told).hasSize(1);
     assertThat(told.get(0).severity()).isEqualTo(Severity.REMARK);
     assertThat(told.get(0).sentence())
-        .startsWith("quay-notes" + ending + " is passed over: " + (where == null ? "" : where))
+        .startsWith("quay-notes" + ending + " is ignored: " + (where == null ? "" : where))
         .contains(sentence);
   }
 }

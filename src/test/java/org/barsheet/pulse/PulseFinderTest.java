@@ -188,7 +188,7 @@ class PulseFinderTest {
         .hasMessageContaining("bar 5 at 9.000 s and bar 9 at 5.000 s run backwards");
     assertThatThrownBy(() -> MusicFinder.follow(score, auto(Scores.pin(9, "500"))))
         .isInstanceOf(InputException.class)
-        .hasMessageContaining("lies after the last note begins");
+        .hasMessageContaining("is after the last note");
   }
 
   @Test

@@ -38,7 +38,7 @@ class ReadingsTest {
   }
 
   @Test
-  void notes_on_the_written_beats_have_no_rival() {
+  void notes_on_the_written_beats_have_no_alternative() {
     Score score = Scores.read(Scores.quarters(16), folder);
     assertThat(Readings.of(score, TempoRequest.DEFAULT))
         .extracting(Reading::kind)

@@ -113,7 +113,7 @@ class ClipCheckTest {
   void a_wandering_rate_is_told() {
     assertThat(told(clip(FrameRate.FPS_30, 3000, Seconds.of(100, 2983), false)))
         .containsExactly(
-            "WARNING cello.mov does not show its frames equally long: 29.830 a second in the mean");
+            "WARNING cello.mov has a variable frame rate: 29.830 a second on average");
   }
 
   /**
@@ -158,7 +158,7 @@ class ClipCheckTest {
     assertThat(told(clip(FrameRate.FPS_25, lying)))
         .containsExactly(
             "REMARK cello.mov is 1920x1080 pixels, not 1080x1920 as the plan says",
-            "WARNING cello.mov lies, but lamp-1 is higher than wide");
+            "WARNING cello.mov is landscape, but lamp-1 is taller than wide");
   }
 
   @Test

@@ -106,7 +106,7 @@ class SoundCheckTest {
   @Test
   void a_take_that_does_not_say_when_it_begins_is_held_against_the_part_s_length() {
     String unknown =
-        "REMARK take.wav does not say when it begins: where it lies in the film is not known";
+        "REMARK take.wav doesn't say when it begins, so it can't be placed";
     assertThat(told(Came.lasting(16))).containsExactly(unknown);
     assertThat(told(Came.lasting(15)))
         .containsExactly(
@@ -129,7 +129,7 @@ class SoundCheckTest {
     assertThat(told(Came.lasting(24).from(HOUR).told(Seconds.of(-3, 2))))
         .containsExactly(
             "WARNING take.wav says it begins at 01:00:00:00, the plan at 01:00:00:12: 12 frames of"
-                + " the film apart; the plan is followed");
+                + " the film apart; the plan wins");
   }
 
   /**
@@ -140,11 +140,11 @@ class SoundCheckTest {
   void another_sampling_rate_is_told_with_its_drift() {
     assertThat(told(Came.lasting(24).from(HOUR).at(44_100)))
         .containsExactly(
-            "WARNING take.wav has 44100 samples a second, not 48000: laid in as it is, it comes 43"
+            "WARNING take.wav has 44100 samples a second, not 48000: used as it is, it comes 43"
                 + " frames of the film early at the end of the part");
     assertThat(told(Came.lasting(24).from(HOUR).at(48_048)))
         .containsExactly(
-            "WARNING take.wav has 48048 samples a second, not 48000: laid in as it is, it comes 1"
+            "WARNING take.wav has 48048 samples a second, not 48000: used as it is, it comes 1"
                 + " frame of the film late at the end of the part");
     assertThat(told(Came.lasting(24).from(HOUR).at(48_001)))
         .containsExactly("REMARK take.wav has 48001 samples a second, not 48000");

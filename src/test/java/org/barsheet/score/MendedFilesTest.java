@@ -41,7 +41,7 @@ class MendedFilesTest {
     Score score = ScoreReader.read(MidiBytes.write(folder, Arrays.copyOf(whole, 59)));
     assertThat(score.notes()).hasSize(4);
     assertThat(sentences(score))
-        .contains("track 1 announces 83 bytes and the file ends after 37; what is there is read");
+        .contains("track 1 announces 83 bytes and the file ends after 37; what is there is used");
   }
 
   @Test

@@ -193,7 +193,7 @@ class BankGuideTest {
         .containsExactly(
             "tone.sf2 has no program 9 (Celesta): Celesta is silent",
             "tone.sf2 has no program 43 (Cello): Cello is silent",
-            "tone.sf2 has no sound for any note of the score: the guide is its clicks");
+            "tone.sf2 has no sound for any note of the score: the guide is only clicks");
   }
 
   @Test

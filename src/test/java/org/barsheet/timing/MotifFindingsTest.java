@@ -34,7 +34,7 @@ class MotifFindingsTest {
               assertThat(finding.severity()).isEqualTo(Severity.WARNING);
               assertThat(finding.sentence())
                   .matches(
-                      "dusk is never found; it comes nearest here: 0\\.\\d\\d of 0\\.\\d\\d needed"
+                      "dusk is never found; the nearest places: 0\\.\\d\\d of 0\\.\\d\\d needed"
                           + " \\(.+\\): .+");
               assertThat(finding.place()).startsWith("bar ");
             });

@@ -39,7 +39,7 @@ public final class MusicBuilder {
   private long end;
   private int nextBar = 1;
   private TempoEvidence evidence =
-      new TempoEvidence(1, TempoEvidence.Verdict.TRUE, "every onset sits on the written grid");
+      new TempoEvidence(1, TempoEvidence.Verdict.TRUE, "every onset is on the written grid");
 
   /** Quarter notes a minute from the next bar on. */
   public MusicBuilder tempo(long beatsPerMinute) {

@@ -343,8 +343,8 @@ public final class PlanBuilder {
   }
 
   /** The best few ways to lay the plan. */
-  List<WholeAnswer> answers(int count) {
-    return TimingPlanner.answers(build(), music.build(), music.occurrences(), kept(), count);
+  List<FilmLayout> layouts(int count) {
+    return TimingPlanner.layouts(build(), music.build(), music.occurrences(), kept(), count);
   }
 
   /** The plan laid on its music. */

@@ -52,7 +52,7 @@ class MusicSheetTest {
   @Test
   void every_counted_return_is_named() {
     for (Cue cue : FILM.timing().cues()) {
-      if (cue.kind() == Cue.Kind.OCCURRENCE) {
+      if (cue.kind() == Cue.Kind.RETURN) {
         assertThat(texts()).anyMatch(text -> text.contains(cue.title()));
       }
     }

@@ -84,6 +84,6 @@ class PlayersClipsTest {
       throws IOException {
     List<String> row = rowOf(film("{harpist: {file: lost.wav}}"), "harpist");
     assertThat(row).contains(Signs.of(Severity.ERROR) + " missing");
-    assertThat(String.join("; ", row)).contains("lost.wav is not there: lost.wav is no file");
+    assertThat(String.join("; ", row)).contains("lost.wav is missing: lost.wav is not a file");
   }
 }

@@ -59,7 +59,7 @@ final class SampleCues {
             certainty);
     return new Cue(
         "glimmer-" + number,
-        Cue.Kind.OCCURRENCE,
+        Cue.Kind.RETURN,
         "glimmer",
         number,
         music.tempo().secondsAt(startTick),

@@ -128,7 +128,7 @@ public final class SampleFilm {
             "",
             "bar 33",
             OptionalLong.empty(),
-            "glimmer 5 is strong and no panel sits on it",
+            "glimmer 5 is strong and no panel is on it",
             "");
   }
 
@@ -356,7 +356,7 @@ public final class SampleFilm {
     BigDecimal bars =
         BigDecimal.valueOf(frames.length())
             .divide(BigDecimal.valueOf(2.5 * clock.rate().nominal()), 2, RoundingMode.HALF_UP);
-    boolean occurrence = cue.kind() == Cue.Kind.OCCURRENCE;
+    boolean occurrence = cue.kind() == Cue.Kind.RETURN;
     return new Shot(
         index,
         panel,

@@ -36,7 +36,7 @@ class TimelineSheetTest {
         assertThat(WrittenBook.text(row, book.column("Timeline", "asked, got")))
             .contains(shot.asked(), shot.got());
         assertSaysWhy(
-            shot, WrittenBook.text(row, book.column("Timeline", "why here, and the rival")));
+            shot, WrittenBook.text(row, book.column("Timeline", "why here, and the alternative")));
       }
       Row totals = sheet.getRow(SheetFrame.FIRST_ROW + film.timing().shots().size());
       assertThat((long) WrittenBook.number(totals, book.column("Timeline", "frames")))
@@ -46,11 +46,11 @@ class TimelineSheetTest {
 
   private static void assertSaysWhy(Shot shot, String why) {
     assertThat(why).startsWith(shot.reason());
-    shot.rival()
+    shot.alternative()
         .ifPresent(
-            rival -> {
-              assertThat(why).contains(rival.sentence());
-              assertThat(why.contains("free choice")).isEqualTo(rival.isFreeChoice());
+            alternative -> {
+              assertThat(why).contains(alternative.sentence());
+              assertThat(why.contains("free choice")).isEqualTo(alternative.isFreeChoice());
             });
   }
 

@@ -156,7 +156,7 @@ final class CardWords {
       lines.add(
           "! Take a fresh piece: "
               + String.join(", ", setup.openBefore())
-              + (setup.openBefore().size() == 1 ? " stands" : " stand")
+              + (setup.openBefore().size() == 1 ? " is" : " are")
               + " open on the one before.");
     }
     if (!run.standing().isEmpty()) {

@@ -71,7 +71,7 @@ final class RestCard {
     html.line("p", all + (all == 1 ? " photograph" : " photographs") + " of the whole artwork");
     html.close().close().line();
     html.open("div", "class", "how").line();
-    html.line("p", "Take each in its turn among the cards; nothing moves in it.").close().line();
+    html.line("p", "Take each at its turn among the cards; nothing moves in it.").close().line();
     table(html, plates);
     return html.line("p", CAUTIONS, "class", "cautions").close().line();
   }
@@ -82,7 +82,7 @@ final class RestCard {
     html.empty("col", "class", "panels").empty("col", "class", "tick");
     html.empty("col", "class", "note").close().line();
     html.open("thead").open("tr");
-    List.of("photograph, taken", "stands open", "panels")
+    List.of("photograph, taken", "is open", "panels")
         .forEach(words -> html.element("th", words, "class", "words"));
     html.element("th", "√", "class", "tick").element("th", "retake", "class", "words");
     html.close().close().line().open("tbody").line();

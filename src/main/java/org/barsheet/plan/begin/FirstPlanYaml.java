@@ -11,7 +11,7 @@ final class FirstPlanYaml {
 
   private static final String GRAMMAR =
       """
-      ## Where a panel sits (cue):
+      ## Where a panel goes (cue):
       ##   glimmer 3            third return of the motif glimmer
       ##   glimmer near bar 33  the return nearest bar 33
       ##   glimmer in Oboe near bar 33         the same, played by the oboe (perhaps with others)
@@ -52,7 +52,7 @@ final class FirstPlanYaml {
 
   String text() {
     line(
-        "## A first plan. What stands behind ## is a note; take a single # away to use a setting.");
+        "## A first plan. Lines with ## explain; delete a single # to use a setting.");
     line("title: " + YamlText.of(plan.title()));
     line("score: " + YamlText.of(plan.score()));
     line("");
@@ -90,7 +90,7 @@ final class FirstPlanYaml {
   }
 
   private void motifs() {
-    line("## Short figures whose returns the panels sit on. Call them what you like.");
+    line("## Short figures that panels use as cues. Call them what you like.");
     line("motifs:");
     plan.motifs().forEach(this::motif);
     if (plan.motifs().isEmpty()) {

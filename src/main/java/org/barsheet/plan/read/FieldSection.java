@@ -51,7 +51,7 @@ final class FieldSection {
     }
     Rect rect = rect(field, "width", sideOf(field));
     if (field.has("slow")) {
-      field.problem("slow", "this camera stands still", "give from and to, or leave slow out");
+      field.problem("slow", "this camera doesn't move", "give from and to, or leave slow out");
     }
     return new Field(rect, rect, slow);
   }
@@ -61,7 +61,7 @@ final class FieldSection {
       if (field.has(key.name())) {
         field.problem(
             key.name(),
-            "'" + key.name() + "' stands beside from and to",
+            "'" + key.name() + "' is given beside from and to",
             "put it inside from or to: from: {left: 1, top: 4.6, width: 6}");
       }
     }

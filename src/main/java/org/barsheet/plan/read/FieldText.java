@@ -68,7 +68,7 @@ final class FieldText {
       height = OptionalDouble.of(amount(cursor, "height"));
     }
     if (width <= 0 || height.orElse(1) <= 0) {
-      throw cursor.fault(start, "a field is more than 0 wide and high", ACCEPTED);
+      throw cursor.fault(start, "a field must be wider and higher than 0", ACCEPTED);
     }
     return new Side(false, left, top, width, height);
   }

@@ -95,7 +95,7 @@ final class FilmSection {
       throw new SyntaxException(
           text,
           0,
-          "a pop is more than 0 s and at most 60 s before the first frame",
+          "the pop must sound up to 60 s before the first frame",
           "write pop: 2 s, or pop: none");
     }
     return Optional.of(before);

@@ -96,7 +96,7 @@ final class MotifSection {
   private static List<MotifNote> notes(String text) {
     List<MotifNote> notes = Notes.parse(text);
     if (notes.isEmpty() || notes.size() > MOST_NOTES) {
-      String sentence = notes.isEmpty() ? "there is no note here" : "more than 1000 notes";
+      String sentence = notes.isEmpty() ? "there are no notes here" : "more than 1000 notes";
       throw new SyntaxException(text, 0, sentence, "write a short figure: A3/4 C4/8 E4/8 D4/2");
     }
     return notes;
@@ -114,7 +114,7 @@ final class MotifSection {
   private Place heardPlace(String text) {
     Place place = film.place(text);
     if (place instanceof Place.OfMotif || place instanceof Place.IntoPanel) {
-      String sentence = "a motif is not heard at '" + text.strip() + "'";
+      String sentence = "a motif can't be heard at '" + text.strip() + "'";
       throw new SyntaxException(text, 0, sentence, "write a bar, a mark or a timecode: bar 3");
     }
     return place;
@@ -123,7 +123,7 @@ final class MotifSection {
   private static Length oneLength(String text) {
     Length length = Length.parse(text);
     if (length.isRange() || length.most().signum() == 0) {
-      String sentence = "one length of more than 0 is expected";
+      String sentence = "one length above 0 is expected";
       throw new SyntaxException(text, 0, sentence, "write length: 1 bar");
     }
     return length;
@@ -144,7 +144,7 @@ final class MotifSection {
       }
       accent = new Accent(note);
     } else {
-      throw cursor.faultHere("no accent is called this", ACCENTS);
+      throw cursor.faultHere("this isn't a note of the motif", ACCENTS);
     }
     cursor.expectEnd(ACCENTS);
     return accent;

@@ -74,7 +74,7 @@ final class MusicSection {
     Length length = LengthGrammar.readAmount(cursor, SECONDS);
     cursor.expectEnd(SECONDS);
     if (length.unit() != Length.Unit.SECONDS) {
-      throw cursor.fault(0, "seconds are expected", SECONDS);
+      throw cursor.fault(0, "expected seconds", SECONDS);
     }
     return new Seconds(length.most());
   }
@@ -87,7 +87,7 @@ final class MusicSection {
     if (!pins.isEmpty() && !later) {
       section.problem(
           "bar",
-          "bar " + next.bar() + " does not come after bar " + last.bar() + " in bars and seconds",
+          "bar " + next.bar() + " doesn't come after bar " + last.bar() + " in both bars and seconds",
           "put pins in the order of the music");
     }
   }
@@ -102,7 +102,7 @@ final class MusicSection {
         return new Meter(top, bottom);
       }
     }
-    throw new SyntaxException(text, 0, "'" + text + "' is no meter", "write 4/4 or 6/8");
+    throw new SyntaxException(text, 0, "'" + text + "' is not a meter", "write 4/4 or 6/8");
   }
 
   private static BigFraction beatsPerMinute(String text) {

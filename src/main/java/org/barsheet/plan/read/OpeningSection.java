@@ -92,7 +92,7 @@ final class OpeningSection {
     if (given.size() != 1) {
       String sentence =
           given.isEmpty()
-              ? section.title() + " does not say how it opens"
+              ? section.title() + " doesn't say how it opens"
               : section.title() + " opens in several ways: " + String.join(", ", given);
       String remedy = "give exactly one of: " + String.join(", ", MOTIONS);
       section.problem(given.isEmpty() ? "" : given.get(1), sentence, remedy);

@@ -92,8 +92,8 @@ public final class PanelSection {
     if (cue instanceof Place.IntoPanel into && !into.panel().equals(previous)) {
       String remedy =
           previous.isEmpty()
-              ? "the first panel sits on a place in the music"
-              : "count into panel " + previous + ", or sit it on a place in the music";
+              ? "the first panel needs a place in the music"
+              : "count into panel " + previous + ", or give it a place in the music";
       section.problem("cue", "panel " + into.panel() + " is not the panel just before", remedy);
     }
     if (isOneMoment(cue)) {
@@ -101,8 +101,8 @@ public final class PanelSection {
       if (other != null) {
         section.problem(
             "cue",
-            "panels " + other + " and " + name + " both sit on " + cue,
-            "a cue holds one panel; move one of them");
+            "panels " + other + " and " + name + " both ask for " + cue,
+            "only one panel fits on a cue; move one of them");
       }
     }
   }
@@ -119,7 +119,7 @@ public final class PanelSection {
     if (place instanceof Place.IntoPanel into && !panelsSoFar.contains(into.panel())) {
       section.problem(
           key,
-          "no panel up to here is called " + into.panel(),
+          "no earlier panel is called " + into.panel(),
           "count into this panel or one before it");
     }
   }
@@ -154,7 +154,7 @@ public final class PanelSection {
 
   private static Panel.Cut atPlace(Place place, TextCursor cursor) {
     if (place instanceof Place.OfMotif || place instanceof Place.IntoPanel) {
-      throw cursor.fault(0, "a shot does not begin at '" + cursor.text() + "'", CUTS);
+      throw cursor.fault(0, "a shot can't begin at '" + cursor.text() + "'", CUTS);
     }
     return new Panel.AtPlace(place);
   }
@@ -163,7 +163,7 @@ public final class PanelSection {
     Length length = Length.parse(text);
     if (length.most().signum() == 0) {
       throw new SyntaxException(
-          text, 0, "a length of more than 0 is expected", "write 4 bars or 2.5 s");
+          text, 0, "a length above 0 is expected", "write 4 bars or 2.5 s");
     }
     return length;
   }

@@ -121,7 +121,7 @@ final class PlanSection {
     Optional<Entry> value = entry(key);
     if (value.isPresent() && !(value.get() instanceof Entry.Text)) {
       unread.add(key);
-      problem(key, "'" + key + "' takes one text", "write it behind '" + key + ":' on one line");
+      problem(key, "'" + key + "' takes one text", "write it after '" + key + ":' on one line");
       return Optional.empty();
     }
     return value.map(Entry.Text.class::cast);

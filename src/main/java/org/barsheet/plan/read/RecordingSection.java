@@ -22,7 +22,7 @@ final class RecordingSection {
     if (!music.has(FILE) && music.has(STARTS)) {
       music.problem(
           STARTS,
-          "'" + STARTS + "' tells when a recording begins, and none is named",
+          "'" + STARTS + "' says when a recording begins, but no recording is named",
           "name the sound file too: recording: mix.wav");
     }
     return music

@@ -86,14 +86,14 @@ final class RevealSection {
     if (landsOn instanceof Reveal.OnAccent && none) {
       section.problem(
           "lands-on",
-          section.title() + " lands on the accent of a cue, and its panel has no cue",
+          section.title() + " lands on its panel's accent, but the panel has no cue",
           "give the panel a cue, or the reveal a place: lands-on: bar 12");
     }
     if (landsOn instanceof Reveal.OnNotes && !(cue instanceof Place.OfMotif)) {
       section.problem(
           "lands-on",
-          section.title() + " follows notes, and its panel's cue is no motif",
-          "sit the panel on a motif, or write lands-on: accent");
+          section.title() + " follows notes, but its panel's cue is not a motif",
+          "give the panel a motif as its cue, or write lands-on: accent");
     }
   }
 
@@ -108,7 +108,7 @@ final class RevealSection {
             key,
             "opening "
                 + opening
-                + " has a value for each photograph, which leaves no room for "
+                + " lists a value for each photograph, so it can't also have "
                 + key,
             "delete it, or change the values");
       }
@@ -124,7 +124,7 @@ final class RevealSection {
             .filter(count -> count > 0)
             .findFirst();
     if (values.isEmpty()) {
-      String remedy = "say how many moved photographs there are: photographs: 30";
+      String remedy = "say how many photographs: photographs: 30";
       return section.need("photographs", 1, remedy, RevealSection::photographCount);
     }
     int photographs = section.read("photographs", values.get(), RevealSection::photographCount);
@@ -148,7 +148,7 @@ final class RevealSection {
     int start = cursor.offset();
     int last = cursor.takeWhole("a photograph", remedy);
     if (first < 0 || last <= first || last > photographs) {
-      String sentence = "a later photograph is expected here, up to " + photographs;
+      String sentence = "expected a later photograph, up to " + photographs;
       throw cursor.fault(start, sentence, remedy);
     }
     boolean toAndFro = cursor.takeWord("to");

@@ -51,7 +51,7 @@ final class ShootSection {
     try {
       return LocalDate.parse(text.strip());
     } catch (DateTimeParseException noDay) {
-      String sentence = "'" + text.strip() + "' is no day";
+      String sentence = "'" + text.strip() + "' is not a date";
       throw new SyntaxException(text, 0, sentence, "write year-month-day: 2026-03-02");
     }
   }

@@ -40,7 +40,7 @@ public final class NamesOnDisk {
                 + " and "
                 + own
                 + (own.equalsIgnoreCase(other) ? " differ only in capitals" : " look the same")
-                + ": on many disks their files would be one",
+                + ": on many disks they would be the same file",
             "give one of them another name");
       }
     }

@@ -42,7 +42,7 @@ public final class PlanFile {
           Problem.at(
               file.toString(),
               "line " + firstWrongLine(bytes),
-              "the text is not written in UTF-8",
+              "the text is not UTF-8",
               "save the file again as UTF-8"));
     }
     String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
@@ -96,7 +96,7 @@ public final class PlanFile {
         line++;
         start = i + 1;
       } else if (Character.isISOControl(c) && c != '\t' && c != '\u0085') {
-        throw atLine(file, line, "a control character stands in the text");
+        throw atLine(file, line, "there is a control character in the text");
       } else if (i - start >= LONGEST_LINE) {
         throw atLine(file, line, "the line is longer than " + LONGEST_LINE + " characters");
       }

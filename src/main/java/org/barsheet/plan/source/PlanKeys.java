@@ -12,7 +12,7 @@ public final class PlanKeys {
           key("clips", "The folder of the performers' recordings, or a table of them.", "clips"),
           key("film", "Settings of the film as a whole.", ""),
           key("music", "What is asked about tempo and bars.", ""),
-          key("motifs", "Short figures whose returns the panels sit on.", ""),
+          key("motifs", "Short figures that panels use as cues.", ""),
           key("artwork", "The artwork: its paper, squares and models.", ""),
           key("camera", "The camera that photographs it.", ""),
           key("shoot", "Your own rates of work.", ""),
@@ -40,7 +40,7 @@ public final class PlanKeys {
 
   public static final List<PlanKey> MUSIC =
       List.of(
-          key("tempo", "Whom to trust: auto, written (the file) or played.", "auto"),
+          key("tempo", "Where tempo and bars come from: auto, written (the file) or played (the notes).", "auto"),
           key("first-bar", "Printed number of the first full bar.", "1"),
           key("pickup", "Whether the piece begins with a pickup: auto, yes or no.", "auto"),
           key("played-order", "Printed bar numbers in the order played.", "1-16, 9-15, 17-40"),
@@ -158,7 +158,7 @@ public final class PlanKeys {
       List.of(
           key("panel", "Its number in the storyboard.", "7"),
           key("action", "What is seen.", "The baker's lamp"),
-          key("cue", "Where it sits: glimmer 3, bar 12, mark Chorus, a timecode.", "glimmer 3"),
+          key("cue", "Where it goes: glimmer 3, bar 12, mark Chorus, a timecode.", "glimmer 3"),
           key("cut", "Where its shot begins: auto, on cue, 1 beat before, bar 12.", "auto"),
           key("length", "How long it is: 4 bars, 2..4 bars, at least 8 bars, 2.5 s.", "4 bars"),
           key("field", "What the camera sees, in squares.", "left 1 top 4.6 width 6"),

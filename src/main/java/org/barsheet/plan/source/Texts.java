@@ -22,8 +22,8 @@ public final class Texts {
     String line = text.replaceAll("[\\s\\h\\v]+", " ").strip();
     for (int i = 0; i < line.length(); i++) {
       if (Character.isISOControl(line.charAt(i))) {
-        String sentence = "a control character stands in the text";
-        throw new SyntaxException(line, i, sentence, "type the text again; mind \\ in quotes");
+        String sentence = "there is a control character in the text";
+        throw new SyntaxException(line, i, sentence, "type it again; watch for \\ in quotes");
       }
     }
     if (line.length() > LONGEST_TEXT) {
@@ -60,7 +60,7 @@ public final class Texts {
     for (int i = 0; i < name.length(); i++) {
       if (Character.isISOControl(name.charAt(i))) {
         String remedy = "write / between folders, or the path in single quotes: 'C:\\music'";
-        throw new SyntaxException(name, i, "a control character stands in the file's name", remedy);
+        throw new SyntaxException(name, i, "there is a control character in the file name", remedy);
       }
     }
     try {

@@ -68,13 +68,13 @@ final class YamlFault {
         .orElseGet(
             () ->
                 here(
-                    "YAML cannot be read on from here",
-                    "quote the text if one of : # ' [ ] { } , stands in it"));
+                    "YAML can't be read beyond this point",
+                    "put the text in quotes if it contains : # ' [ ] { } or ,"));
   }
 
   private Optional<Problem> tab() {
     return problem.contains("(TAB)")
-        ? Optional.of(here("a tab stands where a line begins", "begin the line with spaces"))
+        ? Optional.of(here("this line begins with a tab", "use spaces instead"))
         : Optional.empty();
   }
 
@@ -89,7 +89,7 @@ final class YamlFault {
             at(
                 i,
                 columnOf(i, hash.start(1)),
-                "what stands behind # is a comment to YAML",
+                "YAML ignores everything after #",
                 "quote it: " + shown(quoted)));
       }
     }
@@ -104,7 +104,7 @@ final class YamlFault {
     String text = rest.contains("\"") ? rest.substring(0, rest.indexOf('"')) : rest;
     return Optional.of(
         here(
-            "\\ has a meaning of its own in double quotes",
+            "\\ means something else inside double quotes",
             "use single quotes: '" + shown(text) + "'"));
   }
 
@@ -153,7 +153,7 @@ final class YamlFault {
     String whole = text.group("text").strip().replaceAll("\"$", "");
     return Optional.of(
         here(
-            "text stands behind a closing quote",
+            "there is text after a closing quote",
             "put the whole text in quotes: '" + shown(whole.replace("'", "''")) + "'"));
   }
 
@@ -178,8 +178,8 @@ final class YamlFault {
     return bracket
         ? Optional.of(
             here(
-                "a " + got + " stands where it closes or opens nothing",
-                "quote the text if the " + got + " belongs to it"))
+                "a " + got + " here opens or closes nothing",
+                "put the text in quotes if the " + got + " belongs to it"))
         : Optional.empty();
   }
 
@@ -193,7 +193,7 @@ final class YamlFault {
     if (parts.matches() && parts.group("text").matches(".*:(?:\\s.*)?")) {
       String quoted = parts.group("key") + ": \"" + quotedText(parts.group("text")) + "\"";
       return Optional.of(
-          here("a colon stands in text without quotes", "quote the text: " + shown(quoted)));
+          here("there is a colon in text without quotes", "quote the text: " + shown(quoted)));
     }
     return Optional.empty();
   }
@@ -243,8 +243,8 @@ final class YamlFault {
 
   private Optional<Problem> indentation() {
     if (problem.contains("expected ':'")) {
-      String remedy = "write key: value, with a space behind the colon";
-      return Optional.of(atContext("a key without its colon stands here", remedy));
+      String remedy = "write key: value, with a space after the colon";
+      return Optional.of(atContext("this key has no colon", remedy));
     }
     boolean found = problem.contains("block end") || problem.contains("mapping values");
     return found

@@ -72,7 +72,7 @@ public final class YamlSource {
     }
     throw new InputException(
         Problem.ofFile(
-            file, "this is no plan: no 'title:' was found", "begin with title, score and film"));
+            file, "this isn't a plan: there is no 'title:'", "start with title, score and film"));
   }
 
   private Entry document() {
@@ -80,7 +80,7 @@ public final class YamlSource {
     Event start = next();
     if (start.getEventId() == Event.ID.StreamEnd) {
       throw new InputException(
-          Problem.ofFile(file, "the plan is empty", "begin with title, score and film"));
+          Problem.ofFile(file, "the plan is empty", "start with title, score and film"));
     }
     Entry root = entry(next(), 0);
     next();
@@ -172,7 +172,7 @@ public final class YamlSource {
           .problems()
           .add(
               where(alias),
-              "'" + name + "' repeats something YAML does not know yet",
+              "'" + name + "' refers to an anchor that doesn't exist",
               "quote the text if it begins with *: \"" + name + " …\"");
       return new Entry.Text("", where(alias));
     }
@@ -191,7 +191,7 @@ public final class YamlSource {
     }
     boolean hash = scalar.getValue().isEmpty() && scalar.isPlain() && hashFollows(scalar);
     if (hash) {
-      String sentence = "what stands behind # is a comment to YAML, so nothing is given here";
+      String sentence = "YAML ignores everything after #, so this has no value";
       reading.problems().add(where, sentence, "quote it: \"#28786E\"");
     }
     return new Entry.Text(scalar.getValue(), where);
@@ -235,7 +235,7 @@ public final class YamlSource {
         String first = seen.get(name).position();
         reading
             .problems()
-            .add(keyWhere, "'" + name + "' stands twice, first in " + first, "delete one of them");
+            .add(keyWhere, "'" + name + "' is given twice, first in " + first, "delete one of them");
       } else if (hasNoValue(start, valueEvent)) {
         reading.problems().add(keyWhere, "'" + name + "' has no value", quoteAll(members, name));
       } else {
@@ -259,9 +259,9 @@ public final class YamlSource {
       Entry.Member last = members.get(members.size() - 1);
       if (last.value() instanceof Entry.Text text) {
         String whole = shown(text.text()) + ", " + shown(name);
-        return "quote the text if the comma belongs to it: " + last.key() + ": \"" + whole + "\"";
+        return "put the text in quotes if the comma belongs to it: " + last.key() + ": \"" + whole + "\"";
       }
     }
-    return "write a value behind '" + shown(name) + ":', or quote the text";
+    return "write a value after '" + shown(name) + ":', or quote the text";
   }
 }

@@ -53,7 +53,7 @@ public final class BookSource {
       String remedy = "did you mean " + near.get() + "?";
       reading.problems().add(grid.where(), "no sheet of a plan is called '" + name + "'", remedy);
     } else {
-      String sentence = "the sheet '" + name + "' is not read; it is yours";
+      String sentence = "the sheet '" + name + "' is ignored";
       reading.notes().add(new PlanNote(grid.where(), sentence));
     }
   }

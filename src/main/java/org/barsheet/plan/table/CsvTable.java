@@ -49,7 +49,7 @@ public final class CsvTable {
       throw new InputException(
           Problem.ofFile(
               name,
-              "a quote is not closed, or text stands behind a closing quote",
+              "a quote is not closed, or there is text after a closing quote",
               "write a quote inside a quoted text twice: \"the \"\"big\"\" lamp\""));
     }
   }

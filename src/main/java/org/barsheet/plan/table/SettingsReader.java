@@ -90,7 +90,7 @@ final class SettingsReader {
     if (above.has(key)) {
       reading
           .problems()
-          .add(setting.where(), "'" + name + "' stands twice", "delete one of the rows");
+          .add(setting.where(), "'" + name + "' is given twice", "delete one of the rows");
       return;
     }
     above.put(key, setting.where(), new Entry.Text(text, value.where()));

@@ -43,8 +43,8 @@ final class TableReader {
             .problems()
             .add(
                 grid.where(),
-                "no column is headed '" + layout.name() + "'",
-                "head the columns: " + String.join(", ", layout.headings()));
+                "there is no column '" + layout.name() + "'",
+                "name the columns: " + String.join(", ", layout.headings()));
       }
       return;
     }
@@ -77,7 +77,7 @@ final class TableReader {
     for (Grid.Cell cell : row.cells()) {
       String heading = headingOf(cell);
       if (seen.putIfAbsent(heading, cell.where()) != null) {
-        String sentence = "two columns are headed '" + heading + "'";
+        String sentence = "there are two columns '" + heading + "'";
         reading.problems().add(cell.where(), sentence, "delete or rename one of them");
       } else if (heading.equals(layout.name())) {
         nameColumn = cell.column();
@@ -103,7 +103,7 @@ final class TableReader {
       String remedy = "did you mean " + near.get() + "?";
       reading.problems().add(cell.where(), sentence, remedy);
     } else {
-      String sentence = "the column '" + heading + "' is not read; it is yours";
+      String sentence = "the column '" + heading + "' is ignored";
       reading.notes().add(new PlanNote(cell.where(), sentence));
     }
   }
@@ -139,7 +139,7 @@ final class TableReader {
       return;
     }
     if (above.isText(last)) {
-      String sentence = "'" + last + "' is a text on another sheet already";
+      String sentence = "'" + last + "' is already given as text on another sheet";
       reading.problems().add(cell.where(), sentence, "empty that cell, or leave this table empty");
       current = Optional.of(new EntryBuilder(row.where()));
       return;
@@ -148,7 +148,7 @@ final class TableReader {
     EntryBuilder things = above.at(last, grid.where());
     if (things.has(name)) {
       String remedy = "delete one, or leave the name empty in a row that adds to the one above";
-      reading.problems().add(cell.where(), "'" + name + "' stands twice", remedy);
+      reading.problems().add(cell.where(), "'" + name + "' is given twice", remedy);
       current = Optional.of(new EntryBuilder(row.where()));
       return;
     }

@@ -66,6 +66,6 @@ record Aside(Path folder) {
         Problem.ofFile(
             taken.toString(),
             "barsheet needs this name while it writes",
-            "move it away, or give another folder with --out"));
+            "move it, or name another folder with --out"));
   }
 }

@@ -99,7 +99,7 @@ record Journal(List<String> folders, List<Entry> files) {
         Problem.ofFile(
             aside.journal().toString(),
             "an earlier make was cut short, and its list of files is damaged",
-            "take what you need from the folder old beside it, remove "
+            "take what you need from the folder old beside it, delete "
                 + aside.root()
                 + ", and make again"));
   }

@@ -61,7 +61,7 @@ public final class LastSheets {
           Problem.ofFile(
               aside.journal().toString(),
               "this file cannot be read",
-              "check that you may read it"));
+              "check that you're allowed to read it"));
     }
     if (underWay.isPresent() && !underWay.get().replaces()) {
       return Optional.empty();

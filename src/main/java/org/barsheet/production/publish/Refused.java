@@ -11,7 +11,7 @@ import org.barsheet.input.Problem;
 /** What to tell a person whose file or folder could not be written. */
 final class Refused {
 
-  private static final String OTHER_FOLDER = "give another folder with --out";
+  private static final String OTHER_FOLDER = "name another folder with --out";
 
   private Refused() {}
 
@@ -23,7 +23,7 @@ final class Refused {
     if (refused instanceof AccessDeniedException
         || refused instanceof ReadOnlyFileSystemException
         || (Files.isDirectory(folder) && !Files.isWritable(folder))) {
-      return Problem.ofFile(name, "you may not write into this folder", OTHER_FOLDER);
+      return Problem.ofFile(name, "you're not allowed to write into this folder", OTHER_FOLDER);
     }
     return Problem.ofFile(
         name,
@@ -58,12 +58,12 @@ final class Refused {
           name, "a folder already has this name", "move the folder, or choose another");
     }
     if (refused instanceof NoSuchFileException) {
-      return Problem.ofFile(name, "there is no folder to write this file into", "make the folder");
+      return Problem.ofFile(name, "the folder for this file doesn't exist", "make the folder");
     }
     if (refused instanceof AccessDeniedException
         || refused instanceof ReadOnlyFileSystemException) {
       return Problem.ofFile(
-          name, "you may not write this file", "choose a folder that you may write into");
+          name, "you're not allowed to write this file", "choose a folder you're allowed to write into");
     }
     return Problem.ofFile(
         name,

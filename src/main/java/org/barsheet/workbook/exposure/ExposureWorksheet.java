@@ -60,7 +60,9 @@ public final class ExposureWorksheet {
       row = writePage(page, row);
     }
     nameRanges(row - 1);
-    frame.finish("shot frames count from 1, film frames from 0; a held photograph is written once");
+    frame.finish(
+        "shot frames count from 1, film frames from 0; a held photograph is written once"
+            + book.index().motifLegend());
   }
 
   private int writePage(List<ExposureRow> page, int firstRow) {

@@ -92,11 +92,11 @@ public final class FrameNotes {
     return column == Column.ACTION ? "; " : ", ";
   }
 
-  private static String joined(String letters, String letter) {
-    return letters.contains(letter) ? letters : letters + letter;
+  private static String joined(String signs, String sign) {
+    return List.of(signs.split(" ", -1)).contains(sign) ? signs : signs + " " + sign;
   }
 
-  /** Letters of the motifs that sound on a frame. */
+  /** Signs of the motifs that sound on a frame. */
   String motifs(long frame) {
     return motifs.getOrDefault(frame, "");
   }

@@ -1,9 +1,10 @@
 package org.barsheet.workbook.pen;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.exposure.PlannedReveal;
@@ -15,14 +16,14 @@ import org.barsheet.timing.Shot;
 public final class FilmIndex {
 
   private final FilmSheet film;
-  private final Map<String, String> letters = new HashMap<>();
-  private final Map<String, Shot> shotOfCue = new HashMap<>();
-  private final Map<String, Shot> shotOfPanel = new HashMap<>();
+  private final Map<String, String> signs = new LinkedHashMap<>();
+  private final Map<String, Shot> shotOfCue = new LinkedHashMap<>();
+  private final Map<String, Shot> shotOfPanel = new LinkedHashMap<>();
 
   public FilmIndex(FilmSheet film) {
     this.film = film;
     for (MotifTally tally : film.timing().tallies()) {
-      letters.put(tally.motif(), tally.letter());
+      signs.put(tally.motif(), tally.sign());
     }
     for (Shot shot : shots()) {
       shotOfCue.put(shot.cue().id(), shot);
@@ -38,14 +39,21 @@ public final class FilmIndex {
     return shots().get(index);
   }
 
-  /** The letter of a motif, or "". */
-  public String letter(String motif) {
-    return letters.getOrDefault(motif, "");
+  /** The sign of a motif, or "". */
+  public String sign(String motif) {
+    return signs.getOrDefault(motif, "");
   }
 
-  /** The letter of a cue's motif, or "" where it is of none. */
-  public String letter(Cue cue) {
-    return cue.kind() == Cue.Kind.OCCURRENCE ? letter(cue.name()) : "";
+  /** Every motif behind its sign, for the foot of a page: {@code    M1 glimmer   M2 tide}. */
+  public String motifLegend() {
+    return signs.entrySet().stream()
+        .map(motif -> "   " + motif.getValue() + " " + motif.getKey())
+        .collect(Collectors.joining());
+  }
+
+  /** The sign of a cue's motif, or "" where it is of none. */
+  public String sign(Cue cue) {
+    return cue.kind() == Cue.Kind.RETURN ? sign(cue.name()) : "";
   }
 
   public Optional<Shot> shotOn(Cue cue) {

@@ -6,21 +6,21 @@ import java.util.Optional;
 import org.barsheet.score.BarGrid;
 
 /** Says what else the playing might mean, and by how much that lost. */
-final class PulseRivals {
+final class PulseAlternatives {
 
-  /** A rival beat that fits this much worse a beat, or less, is worth a look. */
+  /** A alternative beat that fits this much worse a beat, or less, is worth a look. */
   private static final double CLOSE_LEVEL = 0.15;
 
-  /** A rival first beat that fits this much worse a bar, or less, is worth a look. */
+  /** A alternative first beat that fits this much worse a bar, or less, is worth a look. */
   private static final double CLOSE_PHASE = 0.5;
 
-  private PulseRivals() {}
+  private PulseAlternatives() {}
 
   /**
    * Another level of the beat.
    *
    * @param length beat length taken, in seconds
-   * @param other the rival's
+   * @param other the alternative's
    * @param margin how much better the taken one fits, a beat
    */
   static Optional<Doubt> level(BarGrid bars, double length, double other, double margin) {
@@ -30,13 +30,13 @@ final class PulseRivals {
     String sentence =
         String.format(
             Locale.ROOT,
-            "the beat may be %s as fast, %.0f to the minute and not %.0f; that fits %s",
+            "the beat may be %s as fast, %.0f bpm instead of %.0f; that fits %s",
             other > length ? "half" : "twice",
             60 / other,
             60 / length,
             margin >= 0
                 ? String.format(Locale.ROOT, "only %.2f worse a beat", margin)
-                : "as well where bars are left out of account");
+                : "just as well if bars are ignored");
     return Optional.of(new Doubt(Doubt.Kind.BEAT_LEVEL, bars.first(), bars.last(), sentence));
   }
 

@@ -4,23 +4,23 @@ import java.util.List;
 import org.barsheet.align.Alternative;
 
 /**
- * One whole answer of the aligner.
+ * One whole layout of the panels.
  *
  * @param more how much more it costs than the best, 0 for the best itself
  * @param why the largest single thing that makes it dearer, or "" where nothing does
  * @param shots in story order
- * @param differences panels that do not lie as in the best answer, in story order
+ * @param differences panels that do not lie as in the best one, in story order
  */
-public record WholeAnswer(
+public record FilmLayout(
     double more, String why, List<Shot> shots, List<PanelChange> differences) {
 
-  public WholeAnswer {
+  public FilmLayout {
     shots = List.copyOf(shots);
     differences = List.copyOf(differences);
   }
 
-  static WholeAnswer of(double more, String why, List<Shot> best, List<Shot> shots) {
-    return new WholeAnswer(
+  static FilmLayout of(double more, String why, List<Shot> best, List<Shot> shots) {
+    return new FilmLayout(
         more, why, shots, PanelChange.between(LaidPanel.of(best), LaidPanel.of(shots)));
   }
 
@@ -30,13 +30,13 @@ public record WholeAnswer(
   }
 
   /**
-   * What differs from the best answer in sentences, without closing full stops: {@code panel 9 sits
+   * What differs from the best one in sentences, without closing full stops: {@code panel 9 sits
    * on glimmer 6, bar 37, not on glimmer 5, bar 33: begins 96 frames later}.
    */
   public List<String> sentences() {
     return differences.stream()
         .filter(change -> change.sitsElsewhere() || change.beginsLater() != 0)
-        .map(WholeAnswer::sentence)
+        .map(FilmLayout::sentence)
         .toList();
   }
 
@@ -49,6 +49,6 @@ public record WholeAnswer(
             : "begins " + PanelChange.later(change.beginsLater());
     return here.equals(there)
         ? "panel " + change.panel() + " " + moved + " (" + here + ")"
-        : "panel " + change.panel() + " sits on " + here + ", not on " + there + ": " + moved;
+        : "panel " + change.panel() + " is on " + here + ", not on " + there + ": " + moved;
   }
 }

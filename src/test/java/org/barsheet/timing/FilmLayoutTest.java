@@ -6,7 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The best few ways to lay a plan, told by what differs. At 96 a minute a bar has 60 frames. */
-class WholeAnswerTest {
+class FilmLayoutTest {
 
   private static PlanBuilder plan() {
     MusicBuilder music =
@@ -21,7 +21,7 @@ class WholeAnswerTest {
 
   @Test
   void the_first_is_the_one_on_the_sheets() {
-    WholeAnswer best = plan().answers(5).get(0);
+    FilmLayout best = plan().layouts(5).get(0);
     assertThat(best.shots().stream().map(Shot::frames).toList())
         .isEqualTo(plan().time().shots().stream().map(Shot::frames).toList());
     assertThat(best.more()).isZero();
@@ -30,12 +30,12 @@ class WholeAnswerTest {
 
   @Test
   void the_others_say_what_differs_and_why_it_costs_more() {
-    List<WholeAnswer> answers = plan().answers(5);
+    List<FilmLayout> answers = plan().layouts(5);
     assertThat(answers).hasSize(3);
     // 7 bars for the 5 asked cost 4 (7/5 + 5/7 - 2), and the panel before is shorter by 2 bars.
     assertThat(answers.get(1).sentences())
         .containsExactly(
-            "panel 2 sits on glimmer 1, bar 4, not on glimmer 2, bar 6: begins 120 frames earlier");
+            "panel 2 is on glimmer 1, bar 4, not on glimmer 2, bar 6: begins 120 frames earlier");
     assertThat(answers.get(1).why()).isEqualTo("panel 2 120 frames longer than the 5 bars asked");
     assertThat(answers.get(1).more()).isBetween(0.4, 0.6);
     assertThat(answers.get(2).more()).isGreaterThan(answers.get(1).more());
@@ -44,6 +44,6 @@ class WholeAnswerTest {
   @Test
   void where_every_panel_is_fixed_there_is_one() {
     MusicBuilder music = new MusicBuilder().tempo(96).bars(4);
-    assertThat(new PlanBuilder(music).panel("", "").panel("bar 3", "").answers(5)).hasSize(1);
+    assertThat(new PlanBuilder(music).panel("", "").panel("bar 3", "").layouts(5)).hasSize(1);
   }
 }
