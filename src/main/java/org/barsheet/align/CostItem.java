@@ -63,7 +63,8 @@ record CostItem(long more, Supplier<String> sentence) {
     }
     return switch (place.kind()) {
       case RETURN ->
-          place.cue().title() + (Cues.isCertain(place.cue()) ? " is less certain" : " is only likely");
+          place.cue().title()
+              + (Cues.isCertain(place.cue()) ? " is less certain" : " is only likely");
       case FREE_ON_BAR -> name(stage) + " on a bar line without a mark";
       default -> name(stage) + " off the bar line";
     };

@@ -84,7 +84,11 @@ public final class PanelAligner {
               .places()
               .refuse(
                   panel.where(),
-                  "panel " + panel.name() + " asks for " + length + ", which is longer than the whole film",
+                  "panel "
+                      + panel.name()
+                      + " asks for "
+                      + length
+                      + ", which is longer than the whole film",
                   "the film has " + film + ", to " + lastBar() + "; ask for less");
         }
       }

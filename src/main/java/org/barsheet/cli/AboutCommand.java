@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
     name = "about",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Tells you what is in a MIDI file: parts, length, tempo, meter, marks and likely motifs.",
+    header =
+        "Tells you what is in a MIDI file: parts, length, tempo, meter, marks and likely motifs.",
     footer = {
       "",
       "Examples:",

@@ -33,7 +33,8 @@ import picocli.CommandLine.Spec;
     name = "beats",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Lists the bars and beats of a MIDI file in seconds, for anyone who needs exact times.",
+    header =
+        "Lists the bars and beats of a MIDI file in seconds, for anyone who needs exact times.",
     description = {"", "Confidence is printed separately (standard error).", ""},
     footer = {
       "",
@@ -60,7 +61,8 @@ final class BeatsCommand implements Callable<Integer> {
       names = "--tempo",
       paramLabel = "SOURCE",
       defaultValue = "auto",
-      description = "Where tempo and bars come from: auto (default), written (the file) or played (the notes).")
+      description =
+          "Where tempo and bars come from: auto (default), written (the file) or played (the notes).")
   private String tempo = "auto";
 
   @Option(names = "--meter", paramLabel = "METER", description = "Meter to expect in playing, 3/4.")

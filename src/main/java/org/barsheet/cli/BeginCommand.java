@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
     name = "begin",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Gives the director a first plan for a score: its likely motifs, and a panel for each section.",
+    header =
+        "Gives the director a first plan for a score: its likely motifs, and a panel for each section.",
     description = {"", "You can run make on it at once. It never overwrites a file.", ""},
     footer = {
       "",

@@ -28,7 +28,8 @@ import picocli.CommandLine.TypeConversionException;
     name = "check",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Tells everybody what is wrong or doubtful in a plan, grouped by who must act. Writes nothing.",
+    header =
+        "Tells everybody what is wrong or doubtful in a plan, grouped by who must act. Writes nothing.",
     footer = {
       "",
       "Examples:",
@@ -113,7 +114,8 @@ final class CheckCommand implements Callable<Integer> {
     boolean counted = alternatives.filter(asked -> asked < 1 || asked > MOST_LAYOUTS).isEmpty();
     refuseUnless(counted, "--alternatives takes a number from 1 to " + MOST_LAYOUTS);
     refuseUnless(
-        alternatives.isEmpty() || failOn.isEmpty(), "--alternatives prints no findings: leave out --fail-on");
+        alternatives.isEmpty() || failOn.isEmpty(),
+        "--alternatives prints no findings: leave out --fail-on");
     refuseUnless(
         !repeat.watch || (alternatives.isEmpty() && failOn.isEmpty() && form.as == As.TEXT),
         "--watch prints findings as text until it is stopped: give it alone");

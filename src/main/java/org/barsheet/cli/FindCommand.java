@@ -39,13 +39,15 @@ final class FindCommand implements Callable<Integer> {
 
   @Option(
       names = "--possible",
-      description = "Also lists ornamented and shortened returns, marked possible and not numbered.")
+      description =
+          "Also lists ornamented and shortened returns, marked possible and not numbered.")
   private boolean possible;
 
   @Option(
       names = "--why",
       paramLabel = "PLACE",
-      description = "How near each motif comes to a place (in quotes), and what is different there.")
+      description =
+          "How near each motif comes to a place (in quotes), and what is different there.")
   private Optional<String> why = Optional.empty();
 
   @Mixin private FormatOption form = new FormatOption();

@@ -48,8 +48,7 @@ final class FindingsText {
       List<Finding> findings, Predicate<Finding> withRemedy, PrintWriter out) {
     Map<Concerns, List<Finding>> byPerson =
         findings.stream()
-            .collect(
-                groupingBy(Finding::concerns, () -> new EnumMap<>(Concerns.class), toList()));
+            .collect(groupingBy(Finding::concerns, () -> new EnumMap<>(Concerns.class), toList()));
     byPerson.entrySet().stream()
         .sorted(Comparator.comparing(theirs -> worst(theirs.getValue()), reverseOrder()))
         .forEach(

@@ -6,9 +6,9 @@ import java.math.RoundingMode;
 import java.util.List;
 import org.barsheet.cues.Cue;
 import org.barsheet.production.FilmLayouts;
+import org.barsheet.timing.FilmLayout;
 import org.barsheet.timing.PanelChange;
 import org.barsheet.timing.Shot;
-import org.barsheet.timing.FilmLayout;
 
 /** The best few whole layouts: what each would change, and what it would cost. */
 final class LayoutsText {

@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
     name = "make",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Writes everything everybody needs: the workbook, the page, the cue files, timing.json.",
+    header =
+        "Writes everything everybody needs: the workbook, the page, the cue files, timing.json.",
     description = {
       "",
       "All files are written or none; a workbook you changed since it was made is kept beside the new one.",

@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
     name = "where",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Tells you where a place is: bar, seconds of the score, timecode and frame of the film.",
+    header =
+        "Tells you where a place is: bar, seconds of the score, timecode and frame of the film.",
     footer = {
       "",
       "Examples:",

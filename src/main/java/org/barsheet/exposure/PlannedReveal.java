@@ -96,10 +96,7 @@ public record PlannedReveal(
    * @param sentence the same in words
    */
   public record Squeeze(
-      int framesPerPhotograph,
-      int photographs,
-      double errorAmount,
-      String sentence) {}
+      int framesPerPhotograph, int photographs, double errorAmount, String sentence) {}
 
   /** How the opening stands on the frame it lands on: one that closes ends closed. */
   public String landing() {

@@ -122,10 +122,7 @@ public final class RevealPlanner {
     }
     return Optional.of(
         new Squeeze(
-            way.framesPerPhotograph(),
-            shown,
-            worstError(),
-            SqueezeWords.of(reveal, way, shown)));
+            way.framesPerPhotograph(), shown, worstError(), SqueezeWords.of(reveal, way, shown)));
   }
 
   /** Steps of the reveal as asked; notes may share a photograph, or stand on one frame. */

@@ -102,7 +102,8 @@ public final class FilmFindings {
     String name = appearance.performer().name();
     String where = appearance.opening().name();
     if (isClosed(appearance)) {
-      String sentence = name + " is due to appear in " + where + ", but it stays closed in this shot";
+      String sentence =
+          name + " is due to appear in " + where + ", but it stays closed in this shot";
       String remedy = "let " + where + " open here or earlier, or take " + name + " out";
       findings.add(Severity.ERROR, Concerns.EDITOR, shot, sentence, remedy);
     } else if (!appearance.performer().part().isEmpty() && appearance.sounding() == 0) {

@@ -2,7 +2,6 @@ package org.barsheet.findings;
 
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.barsheet.artwork.ColorWords;
@@ -82,5 +81,4 @@ public final class KeyFindings {
             + appearance.opening().name(),
         "ask " + name + " to wear another color, or use another backing there");
   }
-
 }

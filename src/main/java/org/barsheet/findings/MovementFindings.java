@@ -98,8 +98,7 @@ public final class MovementFindings {
     if (past) {
       add(
           Severity.WARNING,
-          movement.name()
-              + " opens past upright; a thread above the hinge can only pull it to 90°",
+          movement.name() + " opens past upright; a thread above the hinge can only pull it to 90°",
           "hold it from the other side past 90°, or open it to 90°");
     }
   }

@@ -3,10 +3,8 @@ package org.barsheet.findings;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.align.PhotographRun;
 import org.barsheet.cues.FilmBar;
@@ -139,8 +137,7 @@ public final class RevealFindings {
               + " closes on a different curve than it opens: "
               + Prose.count(reveal.reveal().photographs(), "photograph")
               + " more to take";
-      String remedy =
-          "mirror the opening's slow setting, and its photographs can be reused";
+      String remedy = "mirror the opening's slow setting, and its photographs can be reused";
       findings.add(Severity.REMARK, Concerns.ANIMATOR, shot, sentence, remedy);
     }
   }

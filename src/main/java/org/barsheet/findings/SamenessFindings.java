@@ -3,7 +3,6 @@ package org.barsheet.findings;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;

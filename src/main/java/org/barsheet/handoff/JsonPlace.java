@@ -99,7 +99,8 @@ record JsonPlace(String file, String path, JsonElement value) {
   /** The frames from {@code start} up to but not including {@code end}, at least one. */
   FrameSpan frames(long start, long end) {
     if (end <= start) {
-      throw damage("frames run from " + start + " to " + end + ", which runs backwards or is empty");
+      throw damage(
+          "frames run from " + start + " to " + end + ", which runs backwards or is empty");
     }
     return new FrameSpan(start, end);
   }

@@ -93,7 +93,8 @@ public final class GivenFile {
   }
 
   private static Problem unreadable(Path file) {
-    return Problem.ofFile(file.toString(), "the file cannot be read", "check that you're allowed to read it");
+    return Problem.ofFile(
+        file.toString(), "the file cannot be read", "check that you're allowed to read it");
   }
 
   private static Problem tooLarge(Path file, long size, Limit limit) {

@@ -28,7 +28,9 @@ public final class MotifHearing {
   public static List<MotifNote> hear(Score score, Part part, long fromTick, long toTick) {
     if (part.drums()) {
       throw refused(
-          part.name() + " is a drum part: it plays no pitches", "Name a part with pitches", List.of());
+          part.name() + " is a drum part: it plays no pitches",
+          "Name a part with pitches",
+          List.of());
     }
     List<Note> heard = begunIn(score, part, fromTick, toTick);
     if (heard.isEmpty()) {

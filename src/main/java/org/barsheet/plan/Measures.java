@@ -115,8 +115,7 @@ public final class Measures {
   public static double positive(String text) {
     double number = number(text);
     if (number <= 0) {
-      throw new SyntaxException(
-          text, 0, "expected a number above 0", "write a number: 2.5");
+      throw new SyntaxException(text, 0, "expected a number above 0", "write a number: 2.5");
     }
     return number;
   }

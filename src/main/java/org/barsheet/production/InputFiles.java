@@ -74,7 +74,8 @@ final class InputFiles {
       String remedy = "name a sound file that browsers play: WAV, MP3, M4A, FLAC or Ogg";
       return told(recording, name + " " + wrong.reason(), remedy);
     } catch (IOException unreadable) {
-      return told(recording, name + " cannot be read", "check that you're allowed to open this file");
+      return told(
+          recording, name + " cannot be read", "check that you're allowed to open this file");
     }
   }
 

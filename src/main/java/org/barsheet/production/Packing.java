@@ -143,7 +143,9 @@ final class Packing {
     } catch (IOException unreadable) {
       throw new InputException(
           Problem.ofFile(
-              folder.toString(), "this folder cannot be read", "Check that you're allowed to open it."));
+              folder.toString(),
+              "this folder cannot be read",
+              "Check that you're allowed to open it."));
     }
   }
 

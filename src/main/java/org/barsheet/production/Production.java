@@ -36,9 +36,9 @@ import org.barsheet.pulse.TempoRequest;
 import org.barsheet.received.ReceivedClip;
 import org.barsheet.score.ScoreReader;
 import org.barsheet.sound.SoundBank;
+import org.barsheet.timing.FilmLayout;
 import org.barsheet.timing.TimingPlanner;
 import org.barsheet.timing.TimingSheet;
-import org.barsheet.timing.FilmLayout;
 
 /** The whole road from files to files. Every method throws {@link InputException} on bad input. */
 public final class Production {

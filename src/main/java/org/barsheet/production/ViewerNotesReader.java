@@ -130,7 +130,10 @@ final class ViewerNotesReader {
     if (!frame.strip().matches("\\d{1,9}")) {
       problems.add(
           Problem.at(
-              file, where, "'" + frame + "' is not a film frame", "write a whole number, 0 or more"));
+              file,
+              where,
+              "'" + frame + "' is not a film frame",
+              "write a whole number, 0 or more"));
     } else if (text.length() > LONGEST_NOTE) {
       problems.add(
           Problem.at(file, where, "the note is longer than 4,000 characters", "split it in two"));

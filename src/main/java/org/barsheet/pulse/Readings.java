@@ -31,9 +31,9 @@ public final class Readings {
   }
 
   /**
-   * The reading that is followed, then its alternatives: the beat half and twice as fast, bars that begin
-   * on another beat, the written bars where playing is followed, and the playing where a written
-   * tempo is followed that the notes do not sit on.
+   * The reading that is followed, then its alternatives: the beat half and twice as fast, bars that
+   * begin on another beat, the written bars where playing is followed, and the playing where a
+   * written tempo is followed that the notes do not sit on.
    *
    * @throws org.barsheet.input.InputException as {@link MusicFinder#follow} does
    */

@@ -140,8 +140,7 @@ public record TempoEvidence(
     String figures = " (" + onsets + (onsets == 1 ? " note)" : " notes)");
     return switch (verdict) {
       case TRUE -> "the notes fall on the written beats" + figures;
-      case MIXED ->
-          "the notes follow the written beats only in part" + figures;
+      case MIXED -> "the notes follow the written beats only in part" + figures;
       case UNTRUE -> "the notes don't follow the written beats" + figures;
       case NONE -> "nothing to judge the tempo by";
     };

@@ -79,10 +79,7 @@ public final class ClipCheck {
     } else if (clip.rate().isEmpty()) {
       add(
           Severity.WARNING,
-          name
-              + " has "
-              + mean()
-              + " fps, a rate no film here has, so its frames can't be placed",
+          name + " has " + mean() + " fps, a rate no film here has, so its frames can't be placed",
           "convert it to " + plain(clock.rate()) + " fps before editing");
     }
     clip.performer().clipRate().ifPresent(said -> rate(said, seen));

@@ -139,7 +139,8 @@ final class TrackNormalizer {
     if (status == 0xF0 || status == 0xF7) {
       skip(readNumber(), "a system exclusive message");
     } else if (status > 0xF0) {
-      throw new Damage(at - 1, "0x" + Integer.toHexString(status) + " is not an event of a MIDI file");
+      throw new Damage(
+          at - 1, "0x" + Integer.toHexString(status) + " is not an event of a MIDI file");
     } else {
       readChannelEvent(start, status);
     }

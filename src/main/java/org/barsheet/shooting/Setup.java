@@ -113,8 +113,7 @@ public record Setup(
       /** The model at rest, before anything moves. */
       CLOSED("closed", "the model at rest, before anything moves: photograph 000"),
       /** The movement done. */
-      OPEN(
-          "open", "after the last photograph, nothing touched: holds and later panels use it"),
+      OPEN("open", "after the last photograph, nothing touched: holds and later panels use it"),
       /** Without what holds the movement. */
       CLEAN("clean", "putty, thread and gauge out of frame: supports are painted out with it"),
       /** Without the lamps that belong to the photograph. */

@@ -11,8 +11,7 @@ import org.barsheet.align.Alternative;
  * @param shots in story order
  * @param differences panels that do not lie as in the best one, in story order
  */
-public record FilmLayout(
-    double more, String why, List<Shot> shots, List<PanelChange> differences) {
+public record FilmLayout(double more, String why, List<Shot> shots, List<PanelChange> differences) {
 
   public FilmLayout {
     shots = List.copyOf(shots);
@@ -30,8 +29,8 @@ public record FilmLayout(
   }
 
   /**
-   * What differs from the best one in sentences, without closing full stops: {@code panel 9 sits
-   * on glimmer 6, bar 37, not on glimmer 5, bar 33: begins 96 frames later}.
+   * What differs from the best one in sentences, without closing full stops: {@code panel 9 sits on
+   * glimmer 6, bar 37, not on glimmer 5, bar 33: begins 96 frames later}.
    */
   public List<String> sentences() {
     return differences.stream()

@@ -49,12 +49,6 @@ public final class FoldedFindings {
             + ": "
             + Prose.listed(names);
     return new Finding(
-        first.severity(),
-        first.concerns(),
-        "",
-        "",
-        OptionalLong.empty(),
-        sentence,
-        first.remedy());
+        first.severity(), first.concerns(), "", "", OptionalLong.empty(), sentence, first.remedy());
   }
 }

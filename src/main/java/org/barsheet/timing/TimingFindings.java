@@ -56,8 +56,7 @@ final class TimingFindings {
   private static String remedy(Doubt.Kind kind) {
     return switch (kind) {
       case UNTRUE_TEMPO -> "listen to the first bars; music.tempo: played or music.pins will help";
-      case PARTLY_UNTRUE ->
-          "listen to these bars; pin them (music.pins) where they are off";
+      case PARTLY_UNTRUE -> "listen to these bars; pin them (music.pins) where they are off";
       case FOUND_BARS -> "listen; pin any bar that is wrong (music.pins)";
       case BEAT_LEVEL -> "tap along; if it is the other, say so in music.bpm";
       case BAR_PHASE -> "count along; if it is the other, pin bar 1 to its time (music.pins)";
@@ -96,9 +95,7 @@ final class TimingFindings {
     }
     if (shot.index() == 0 && shot.cue().frame() > 0 && shot.cue().kind() != Cue.Kind.FREE) {
       String sentence =
-          "asks for "
-              + shot.cue().title()
-              + "; the film's first shot begins at frame 0 anyway";
+          "asks for " + shot.cue().title() + "; the film's first shot begins at frame 0 anyway";
       String remedy = "put a panel before it, or drop its cue";
       findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, remedy);
     }
@@ -113,7 +110,8 @@ final class TimingFindings {
       boolean known = !input.kept().runsOf(shot.panel(), reveal).isEmpty();
       if (reveal.photographed() && !known) {
         String sentence =
-            reveal.opening() + " is photographed, but there is no earlier make to take its frames from";
+            reveal.opening()
+                + " is photographed, but there is no earlier make to take its frames from";
         String remedy =
             "make keeps it where it is now; if its sheets are in another folder, name it with --out";
         findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);

@@ -255,8 +255,7 @@ final class ArtworkWorksheet {
               + SheetWords.plain(SheetWords.hundredths(narrowest.getAsDouble()))
               + " squares wide fills the frame without being enlarged.");
     } else {
-      paragraph(
-          "Give the plan a camera, and this shows the narrowest field that isn't enlarged.");
+      paragraph("Give the plan a camera, and this shows the narrowest field that isn't enlarged.");
     }
   }
 

@@ -70,9 +70,7 @@ final class FilmSections {
     heading("Openings");
     String text =
         unfilled.isEmpty()
-            ? "Each of "
-                + SheetWords.count(openings.size(), "opening")
-                + " moves in some panel."
+            ? "Each of " + SheetWords.count(openings.size(), "opening") + " moves in some panel."
             : SheetWords.count(unfilled.size(), "opening")
                 + " of "
                 + openings.size()

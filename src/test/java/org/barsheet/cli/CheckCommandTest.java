@@ -53,8 +53,7 @@ class CheckCommandTest {
     Files.writeString(
         plan, "title: Quay\nscore: quay.mid\nfilm: {frame-rate: 24}\npanels: panels.csv\n", UTF_8);
     assertThat(run("check", plan.toString())).isEqualTo(ExitStatus.DONE);
-    assertThat(out.toString())
-        .contains("panels.csv, line 1", "the column 'weather' is ignored");
+    assertThat(out.toString()).contains("panels.csv, line 1", "the column 'weather' is ignored");
     assertThat(Production.film(plan, Progress.SILENT).inputs())
         .extracting(InputFile::role, InputFile::name)
         .containsExactly(
@@ -71,7 +70,8 @@ class CheckCommandTest {
 
   @Test
   void answers_as_csv_have_a_row_for_each_panel_of_each() {
-    assertThat(run("check", PLAN, "--alternatives", "2", "--format", "csv")).isEqualTo(ExitStatus.DONE);
+    assertThat(run("check", PLAN, "--alternatives", "2", "--format", "csv"))
+        .isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .startsWith("answer,more,why,panel,cue,bar,timecode,frame,frames,later\n1,0.000,,1,");
     assertThat(out.toString().lines()).hasSize(1 + 2 * 26);

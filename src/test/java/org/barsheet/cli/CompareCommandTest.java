@@ -98,8 +98,7 @@ class CompareCommandTest {
 
     assertThat(run("make", monday, "--out", sheets)).isEqualTo(ExitStatus.DONE);
     assertThat(err.toString())
-        .contains(
-            "since the sheets made before:\n  bars 0 to 87 now begin 12 frames later\n");
+        .contains("since the sheets made before:\n  bars 0 to 87 now begin 12 frames later\n");
     assertThat(sheetNames(sheets.resolve("monday.xlsx"))).contains("Changes");
 
     err.getBuffer().setLength(0);

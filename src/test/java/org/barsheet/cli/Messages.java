@@ -142,7 +142,12 @@ final class Messages {
               .map(part -> isText(part) ? (String) ((LiteralTree) part).getValue() : GAP)
               .collect(Collectors.joining());
       long line = unit.getLineMap().getLineNumber(positions.getStartPosition(unit, at));
-      String file = SOURCES.resolve("org/barsheet").toUri().relativize(unit.getSourceFile().toUri()).getPath();
+      String file =
+          SOURCES
+              .resolve("org/barsheet")
+              .toUri()
+              .relativize(unit.getSourceFile().toUri())
+              .getPath();
       found.add(new Message(file + ":" + line, template));
     }
   }

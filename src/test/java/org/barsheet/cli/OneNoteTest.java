@@ -38,8 +38,7 @@ class OneNoteTest {
 
   @Test
   void find_says_that_there_is_no_motif_to_find() {
-    String said =
-        "the plan names no motifs; add one under motifs (about suggests some)\n";
+    String said = "the plan names no motifs; add one under motifs (about suggests some)\n";
     assertThat(run("find", plan)).isEqualTo(ExitStatus.DONE);
     assertThat(out).hasToString(said);
     assertThat(run("find", plan, "--why", "bar 1")).isEqualTo(ExitStatus.DONE);

@@ -27,8 +27,8 @@ import org.barsheet.cli.Messages.Message;
 import org.junit.jupiter.api.Test;
 
 /**
- * One word for each thing, wherever a person reads: messages, help, sheets, page, files, guides. All
- * messages are written into {@code target/messages.txt}, to be read from top to bottom.
+ * One word for each thing, wherever a person reads: messages, help, sheets, page, files, guides.
+ * All messages are written into {@code target/messages.txt}, to be read from top to bottom.
  */
 class WordsTest {
 
@@ -60,8 +60,7 @@ class WordsTest {
                   "American spelling"),
               Map.entry("[✓✕◆▸Ⓐ]", "√ × ♦ ►")));
 
-  private static final Pattern TEXT =
-      Pattern.compile("\"(?:[^\"\\\\\n]|\\\\.)*\"|>[^<>{}]+<");
+  private static final Pattern TEXT = Pattern.compile("\"(?:[^\"\\\\\n]|\\\\.)*\"|>[^<>{}]+<");
 
   /** The lamp stands of the cautions are real ones; everything else is, lies or goes somewhere. */
   private static final Pattern STANDS =
@@ -87,7 +86,9 @@ class WordsTest {
       StringWriter said = new StringWriter();
       PrintWriter writer = new PrintWriter(said);
       Barsheet.run(
-          writer, writer, Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new));
+          writer,
+          writer,
+          Stream.of(command, "--help").filter(word -> !word.isEmpty()).toArray(String[]::new));
       wrong.addAll(wrong("help of " + command, said.toString()));
     }
     assertThat(wrong).isEmpty();
@@ -135,15 +136,16 @@ class WordsTest {
 
   /** What a page may show: its texts of more than one word, without the names of its program. */
   private static String sentences(String page) {
-    return TEXT
-        .matcher(page.replaceAll("data:[a-z/+]+;base64,[^\"']+", ""))
+    return TEXT.matcher(page.replaceAll("data:[a-z/+]+;base64,[^\"']+", ""))
         .results()
         .map(MatchResult::group)
         .filter(text -> text.contains(" "))
         .collect(Collectors.joining("\n"));
   }
 
-  /** {@code target/messages.txt}: where it is said, the words, and an example from what was said. */
+  /**
+   * {@code target/messages.txt}: where it is said, the words, and an example from what was said.
+   */
   @Test
   void every_message_is_listed() throws IOException {
     List<String> said = examples();
@@ -181,7 +183,10 @@ class WordsTest {
       return Optional.empty();
     }
     Pattern pattern = message.pattern();
-    return said.stream().filter(line -> pattern.matcher(line).find()).findFirst().map(String::strip);
+    return said.stream()
+        .filter(line -> pattern.matcher(line).find())
+        .findFirst()
+        .map(String::strip);
   }
 
   private static List<String> wrong(String where, String text) {

@@ -112,8 +112,7 @@ class FilmSheetTest {
     FilmSheet apart = openThenClose(Slow.END);
     assertThat(apart.movements()).hasSize(2);
     assertThat(told(apart, Severity.REMARK))
-        .contains(
-            "lamp-1 closes on a different curve than it opens: 20 photographs more to take");
+        .contains("lamp-1 closes on a different curve than it opens: 20 photographs more to take");
   }
 
   private static FilmSheet openThenClose(Slow closing) {

@@ -166,9 +166,7 @@ class PlanBookTest {
     assertMeansTheSame();
     assertThat(PlanReader.read(book).text().notes())
         .extracting(PlanNote::sentence)
-        .containsExactly(
-            "the column 'mood' is ignored",
-            "the sheet 'Shopping list' is ignored");
+        .containsExactly("the column 'mood' is ignored", "the sheet 'Shopping list' is ignored");
   }
 
   @Test

@@ -112,8 +112,7 @@ class ClipCheckTest {
   @Test
   void a_wandering_rate_is_told() {
     assertThat(told(clip(FrameRate.FPS_30, 3000, Seconds.of(100, 2983), false)))
-        .containsExactly(
-            "WARNING cello.mov has a variable frame rate: 29.830 a second on average");
+        .containsExactly("WARNING cello.mov has a variable frame rate: 29.830 a second on average");
   }
 
   /**

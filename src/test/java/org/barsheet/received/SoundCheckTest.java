@@ -105,8 +105,7 @@ class SoundCheckTest {
 
   @Test
   void a_take_that_does_not_say_when_it_begins_is_held_against_the_part_s_length() {
-    String unknown =
-        "REMARK take.wav doesn't say when it begins, so it can't be placed";
+    String unknown = "REMARK take.wav doesn't say when it begins, so it can't be placed";
     assertThat(told(Came.lasting(16))).containsExactly(unknown);
     assertThat(told(Came.lasting(15)))
         .containsExactly(

@@ -20,7 +20,10 @@ class MotifSignsTest {
     assertThat(signs(3)).containsExactly("M1", "M2", "M3");
   }
 
-  /** Rehearsal letters are capitals, one or two of them; a note has no M (common practice, no source). */
+  /**
+   * Rehearsal letters are capitals, one or two of them; a note has no M (common practice, no
+   * source).
+   */
   @Test
   void no_sign_can_be_read_as_a_rehearsal_letter_or_a_note() {
     assertThat(signs(120)).doesNotHaveDuplicates().allMatch(sign -> sign.matches("M[1-9][0-9]*"));

@@ -51,8 +51,7 @@ final class FirstPlanYaml {
   }
 
   String text() {
-    line(
-        "## A first plan. Lines with ## explain; delete a single # to use a setting.");
+    line("## A first plan. Lines with ## explain; delete a single # to use a setting.");
     line("title: " + YamlText.of(plan.title()));
     line("score: " + YamlText.of(plan.score()));
     line("");

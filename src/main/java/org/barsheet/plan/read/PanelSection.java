@@ -162,8 +162,7 @@ public final class PanelSection {
   private static Length length(String text) {
     Length length = Length.parse(text);
     if (length.most().signum() == 0) {
-      throw new SyntaxException(
-          text, 0, "a length above 0 is expected", "write 4 bars or 2.5 s");
+      throw new SyntaxException(text, 0, "a length above 0 is expected", "write 4 bars or 2.5 s");
     }
     return length;
   }

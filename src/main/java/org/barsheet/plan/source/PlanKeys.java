@@ -40,7 +40,10 @@ public final class PlanKeys {
 
   public static final List<PlanKey> MUSIC =
       List.of(
-          key("tempo", "Where tempo and bars come from: auto, written (the file) or played (the notes).", "auto"),
+          key(
+              "tempo",
+              "Where tempo and bars come from: auto, written (the file) or played (the notes).",
+              "auto"),
           key("first-bar", "Printed number of the first full bar.", "1"),
           key("pickup", "Whether the piece begins with a pickup: auto, yes or no.", "auto"),
           key("played-order", "Printed bar numbers in the order played.", "1-16, 9-15, 17-40"),

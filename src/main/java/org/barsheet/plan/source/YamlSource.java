@@ -235,7 +235,8 @@ public final class YamlSource {
         String first = seen.get(name).position();
         reading
             .problems()
-            .add(keyWhere, "'" + name + "' is given twice, first in " + first, "delete one of them");
+            .add(
+                keyWhere, "'" + name + "' is given twice, first in " + first, "delete one of them");
       } else if (hasNoValue(start, valueEvent)) {
         reading.problems().add(keyWhere, "'" + name + "' has no value", quoteAll(members, name));
       } else {
@@ -259,7 +260,11 @@ public final class YamlSource {
       Entry.Member last = members.get(members.size() - 1);
       if (last.value() instanceof Entry.Text text) {
         String whole = shown(text.text()) + ", " + shown(name);
-        return "put the text in quotes if the comma belongs to it: " + last.key() + ": \"" + whole + "\"";
+        return "put the text in quotes if the comma belongs to it: "
+            + last.key()
+            + ": \""
+            + whole
+            + "\"";
       }
     }
     return "write a value after '" + shown(name) + ":', or quote the text";

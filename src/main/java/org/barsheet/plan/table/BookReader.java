@@ -68,7 +68,9 @@ public final class BookReader {
   private static InputException noBook(Path file) {
     return new InputException(
         Problem.ofFile(
-            file.toString(), "this is not an .xlsx workbook", "save it as .xlsx (Office Open XML)"));
+            file.toString(),
+            "this is not an .xlsx workbook",
+            "save it as .xlsx (Office Open XML)"));
   }
 
   /** The workbook's own part: which worksheets there are. */

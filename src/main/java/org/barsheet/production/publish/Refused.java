@@ -63,7 +63,9 @@ final class Refused {
     if (refused instanceof AccessDeniedException
         || refused instanceof ReadOnlyFileSystemException) {
       return Problem.ofFile(
-          name, "you're not allowed to write this file", "choose a folder you're allowed to write into");
+          name,
+          "you're not allowed to write this file",
+          "choose a folder you're allowed to write into");
     }
     return Problem.ofFile(
         name,

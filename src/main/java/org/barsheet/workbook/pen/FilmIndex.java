@@ -44,7 +44,7 @@ public final class FilmIndex {
     return signs.getOrDefault(motif, "");
   }
 
-  /** Every motif behind its sign, for the foot of a page: {@code    M1 glimmer   M2 tide}. */
+  /** Every motif behind its sign, for the foot of a page: {@code M1 glimmer M2 tide}. */
   public String motifLegend() {
     return signs.entrySet().stream()
         .map(motif -> "   " + motif.getValue() + " " + motif.getKey())
