@@ -54,9 +54,7 @@ final class PlanFiles {
         String name = name(real(file));
         Path before = KeptName.beside(real(file));
         kept.add(
-            Files.isSymbolicLink(file.file())
-                ? before
-                : file.file().resolveSibling(name(before)));
+            Files.isSymbolicLink(file.file()) ? before : file.file().resolveSibling(name(before)));
         out.write(
             name(before),
             to -> to.write(file.before()),
