@@ -5,6 +5,7 @@ import java.util.OptionalLong;
 /**
  * One line of what moved between two runs.
  *
+ * @param who must be told
  * @param kind what it is about
  * @param name which: {@code bars 33 to 60}, {@code glimmer 5}, {@code 9}, {@code small-lamp 001 to
  *     014}
@@ -14,7 +15,13 @@ import java.util.OptionalLong;
  * @param remedy what to do, or ""
  */
 public record ChangeLine(
-    Kind kind, String name, String before, String now, OptionalLong later, String remedy) {
+    String who,
+    Kind kind,
+    String name,
+    String before,
+    String now,
+    OptionalLong later,
+    String remedy) {
 
   /** What moved. */
   public enum Kind {
@@ -22,6 +29,7 @@ public record ChangeLine(
     BARS,
     CUE,
     PANEL,
+    SEEN,
     PHOTOGRAPHS
   }
 }

@@ -28,6 +28,7 @@ final class ChangeLines {
             found ->
                 lines.add(
                     new ChangeLine(
+                        Told.DIRECTOR,
                         Kind.PLAN,
                         found.panel(),
                         "",
@@ -39,8 +40,27 @@ final class ChangeLines {
         .forEach(shift -> lines.add(bars(shift)));
     changes.cues().forEach(cue -> lines.add(cue(cue)));
     changes.panels().forEach(panel -> lines.add(panel(panel)));
-    addPhotographs(lines, changes.photographs());
+    changes.seen().forEach(seen -> lines.add(seen(seen)));
+    lines.addAll(photographs(changes));
     return List.copyOf(lines);
+  }
+
+  /** The photographs alone. */
+  static List<ChangeLine> photographs(Changes changes) {
+    List<ChangeLine> lines = new ArrayList<>();
+    addPhotographs(lines, changes.photographs());
+    return lines;
+  }
+
+  private static ChangeLine seen(SeenChange change) {
+    return new ChangeLine(
+        change.seen().performer(),
+        Kind.SEEN,
+        change.where(),
+        change.before().isEmpty() ? "new" : change.before(),
+        change.now().isEmpty() ? "gone" : change.now(),
+        OptionalLong.empty(),
+        "send them their new call");
   }
 
   private static ChangeLine bars(BarShift shift) {
@@ -48,7 +68,8 @@ final class ChangeLines {
         shift.firstBar() == shift.lastBar()
             ? "bar " + shift.firstBar()
             : "bars " + shift.firstBar() + " to " + shift.lastBar();
-    return new ChangeLine(Kind.BARS, name, "", "", OptionalLong.of(shift.frames()), "");
+    return new ChangeLine(
+        Told.DIRECTOR, Kind.BARS, name, "", "", OptionalLong.of(shift.frames()), "");
   }
 
   private static ChangeLine cue(CueChange change) {
@@ -58,6 +79,7 @@ final class ChangeLines {
             ? OptionalLong.of(change.now().get().frame() - change.before().get().frame())
             : OptionalLong.empty();
     return new ChangeLine(
+        Told.DIRECTOR,
         Kind.CUE,
         named.title(),
         change.before().map(LaidCue::words).orElse("new"),
@@ -93,6 +115,7 @@ final class ChangeLines {
     OptionalLong later =
         change.stays() ? OptionalLong.of(change.beginsLater()) : OptionalLong.empty();
     return new ChangeLine(
+        Told.EDITOR,
         Kind.PANEL,
         change.panel(),
         change.before().map(ChangeLines::laid).orElse("new"),
@@ -123,7 +146,7 @@ final class ChangeLines {
           && goesOn(photographs.get(end - 1), photographs.get(end), kept)) {
         end++;
       }
-      lines.add(photographs(photographs.subList(i, end), kept));
+      lines.add(alike(photographs.subList(i, end), kept));
       i = end;
     }
   }
@@ -140,7 +163,7 @@ final class ChangeLines {
     return photograph.photograph().substring(0, photograph.photograph().lastIndexOf(' ') + 1);
   }
 
-  private static ChangeLine photographs(List<PhotographChange> alike, Set<String> kept) {
+  private static ChangeLine alike(List<PhotographChange> alike, Set<String> kept) {
     PhotographChange first = alike.get(0);
     PhotographChange last = alike.get(alike.size() - 1);
     String name =
@@ -148,6 +171,7 @@ final class ChangeLines {
             ? first.photograph()
             : first.photograph() + " to " + last.photograph().substring(movement(last).length());
     return new ChangeLine(
+        Told.ANIMATOR,
         Kind.PHOTOGRAPHS,
         name,
         first.instead().orElse(""),

@@ -2,7 +2,6 @@ package org.barsheet.changes;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.barsheet.changes.PhotographChange.Use;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.revision.Revision;
@@ -17,6 +16,7 @@ import org.barsheet.timing.PanelChange;
  * @param bars runs of bars by how much later they begin; none where the rates differ
  * @param cues returns and marks that are new, gone, elsewhere or numbered anew
  * @param panels panels that do not lie as they did; none where the rates differ
+ * @param seen performers who are not seen as they were; none where the rates differ
  * @param photographs every photograph of both runs
  * @param identities which thing of the earlier run is which
  */
@@ -26,6 +26,7 @@ public record Changes(
     List<BarShift> bars,
     List<CueChange> cues,
     List<PanelChange> panels,
+    List<SeenChange> seen,
     List<PhotographChange> photographs,
     Identities identities) {
 
@@ -33,6 +34,7 @@ public record Changes(
     bars = List.copyOf(bars);
     cues = List.copyOf(cues);
     panels = List.copyOf(panels);
+    seen = List.copyOf(seen);
     photographs = List.copyOf(photographs);
   }
 
@@ -61,6 +63,7 @@ public record Changes(
         sameRate
             ? PanelChange.between(identities.underNamesOfNow(before.panels()), now.panels())
             : List.of(),
+        sameRate ? SeenChange.between(before, now) : List.of(),
         photographs,
         identities);
   }
@@ -72,6 +75,7 @@ public record Changes(
         && bars.stream().allMatch(shift -> shift.frames() == 0)
         && cues.isEmpty()
         && panels.isEmpty()
+        && seen.isEmpty()
         && count(Use.STILL_SERVES) == photographs.size();
   }
 
@@ -80,20 +84,34 @@ public record Changes(
     return photographs.stream().filter(photograph -> photograph.use() == use).count();
   }
 
+  /** What everybody must be told. */
+  public List<Told> told() {
+    return Told.of(this);
+  }
+
   /** The changes in sentences without closing full stops, the largest first. */
   public List<String> sentences() {
-    return Stream.of(
-            ofMusic(), ofRate(), BarShift.sentences(bars), ofCues(), PanelChange.sentences(panels))
-        .flatMap(List::stream)
-        .toList();
+    return together(List.of(ofMusicAndCues(), PanelChange.sentences(panels)));
   }
 
   /** The same sentences with panels before bars and cues, for whoever reads the first of many. */
   public List<String> panelsFirst() {
-    return Stream.of(
-            ofMusic(), ofRate(), PanelChange.sentences(panels), BarShift.sentences(bars), ofCues())
-        .flatMap(List::stream)
-        .toList();
+    return together(
+        List.of(
+            ofMusic(),
+            ofRate(),
+            PanelChange.sentences(panels),
+            BarShift.sentences(bars),
+            ofCues()));
+  }
+
+  /** The sentences about music, bars and cues. */
+  List<String> ofMusicAndCues() {
+    return together(List.of(ofMusic(), ofRate(), BarShift.sentences(bars), ofCues()));
+  }
+
+  private static List<String> together(List<List<String>> sentences) {
+    return sentences.stream().flatMap(List::stream).toList();
   }
 
   private List<String> ofMusic() {

@@ -31,6 +31,7 @@ import org.barsheet.timing.LaidPanel;
  * @param asks every place the plan asked for
  * @param appearances of performers, in order of shot
  * @param meant the music that places meant which were not yet put right for the music of this run
+ * @param headSeconds whole seconds that the sound files begin before film frame 0
  */
 public record LaidFilm(
     String title,
@@ -44,7 +45,8 @@ public record LaidFilm(
     List<LaidShot> shots,
     List<LaidAsk> asks,
     List<LaidAppearance> appearances,
-    List<LaidMusic> meant) {
+    List<LaidMusic> meant,
+    int headSeconds) {
 
   public LaidFilm {
     inputs = List.copyOf(inputs);
@@ -104,7 +106,8 @@ public record LaidFilm(
         shots,
         other.asks(),
         appearances,
-        List.of());
+        List.of(),
+        headSeconds);
   }
 
   /** What a later run may not move: the frames of every shot and of every reveal. */
@@ -120,6 +123,20 @@ public record LaidFilm(
       }
     }
     return new Kept(frames, runs);
+  }
+
+  /** The cue of an id, if it has one. */
+  Optional<LaidCue> cue(String id) {
+    return cues.stream().filter(cue -> cue.id().equals(id)).findFirst();
+  }
+
+  /** Printed number of the bar in which a frame lies. */
+  int barAt(long frame) {
+    int number = bars.isEmpty() ? 0 : bars.get(0).number();
+    for (LaidBar bar : bars) {
+      number = bar.startFrame() <= frame ? bar.number() : number;
+    }
+    return number;
   }
 
   /** Its shots, by the names of their panels. */
@@ -232,8 +249,10 @@ public record LaidFilm(
    * @param opening where
    * @param panel name of the panel
    * @param frames film frames
+   * @param part name of the part they play, or ""
    */
-  public record LaidAppearance(String performer, String opening, String panel, FrameSpan frames) {
+  public record LaidAppearance(
+      String performer, String opening, String panel, FrameSpan frames, String part) {
 
     /** Whether it is of the same performer in the same opening of the same panel. */
     boolean isOf(LaidAppearance other) {

@@ -41,6 +41,11 @@ public record PhotographChange(
     NOT_SHOWN
   }
 
+  /** The movement it is of. */
+  String movement() {
+    return photograph.substring(0, photograph.lastIndexOf(' '));
+  }
+
   /** Every photograph shown before or now, in order of name within order of first showing. */
   static List<PhotographChange> between(List<LaidShot> before, List<LaidShot> now) {
     Map<String, Map<String, BigDecimal>> was = byMovement(before);

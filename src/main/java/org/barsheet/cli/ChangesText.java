@@ -2,9 +2,9 @@ package org.barsheet.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import org.barsheet.changes.ChangeLine;
 import org.barsheet.changes.Changes;
 import org.barsheet.changes.PhotographChange.Use;
+import org.barsheet.changes.Told;
 
 /** What moved, as it is told on a terminal. */
 final class ChangesText {
@@ -32,6 +32,11 @@ final class ChangesText {
               + " more, on the workbook's sheet Changes");
     }
     out.println("  " + photographs(changes));
+    List<String> performers =
+        changes.seen().stream().map(seen -> seen.seen().performer()).distinct().toList();
+    if (!performers.isEmpty()) {
+      out.println("  tell " + String.join(", ", performers) + ": they are seen otherwise now");
+    }
   }
 
   /** What moved, all of it. */
@@ -40,11 +45,10 @@ final class ChangesText {
       out.println("Nothing moved. Every photograph is still usable.");
       return;
     }
-    changes.sentences().forEach(out::println);
-    for (ChangeLine line : changes.lines()) {
-      if (line.kind() == ChangeLine.Kind.PHOTOGRAPHS) {
-        out.println(line.name() + ": " + line.remedy());
-      }
+    for (Told told : changes.told()) {
+      out.println(told.who());
+      told.sentences().forEach(sentence -> out.println("  " + sentence));
+      out.println();
     }
     out.println(photographs(changes));
   }

@@ -81,10 +81,11 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private static Table table(Changes film) {
-    Table table = new Table("what", "which", "before", "now", "frames_later", "remedy");
+    Table table = new Table("who", "what", "which", "before", "now", "frames_later", "remedy");
     for (ChangeLine line : film.lines()) {
       Object later = line.later().isPresent() ? (Object) line.later().getAsLong() : "";
       table.add(
+          line.who(),
           Figures.constant(line.kind()),
           line.name(),
           line.before(),

@@ -31,6 +31,7 @@ import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
 import org.barsheet.revision.ScoreNotes;
 import org.barsheet.timing.Shot;
+import org.barsheet.timing.SoundLayout;
 import org.barsheet.timing.TimingSheet;
 
 /** Takes from a film what later runs are compared with. */
@@ -55,7 +56,8 @@ public final class LaidDown {
         sheet.timing().shots().stream().map(shot -> shot(sheet, shot)).toList(),
         asks(sheet.timing()),
         sheet.appearances().stream().map(seen -> appearance(sheet, seen)).toList(),
-        sheet.changes().map(changes -> changes.otherMusic().unresolved()).orElse(List.of()));
+        sheet.changes().map(changes -> changes.otherMusic().unresolved()).orElse(List.of()),
+        SoundLayout.of(sheet.timing()).headSeconds());
   }
 
   /**
@@ -85,7 +87,12 @@ public final class LaidDown {
 
   private static LaidAppearance appearance(FilmSheet sheet, Appearance seen) {
     String panel = sheet.timing().shots().get(seen.shot()).panel().name();
-    return new LaidAppearance(seen.performer().name(), seen.opening().name(), panel, seen.frames());
+    return new LaidAppearance(
+        seen.performer().name(),
+        seen.opening().name(),
+        panel,
+        seen.frames(),
+        seen.performer().part());
   }
 
   private static LaidBar bar(FilmBar bar) {

@@ -36,6 +36,7 @@ import org.barsheet.shooting.WorkTime;
 import org.barsheet.timing.FilmPin;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Shot;
+import org.barsheet.timing.SoundLayout;
 import org.barsheet.timing.TempoSection;
 
 /**
@@ -118,6 +119,7 @@ public final class TimingJson {
     json.name("firstFrame").value(film.firstFrame().toString());
     json.name("musicStartFrame").value(sheet.timing().clock().musicStartFrame());
     json.name("lengthFrames").value(sheet.timing().lengthFrames());
+    json.name("soundHeadSeconds").value(SoundLayout.of(sheet.timing()).headSeconds());
     json.name("lead").value(film.lead());
     if (sheet.plan().music().recording().isPresent()) {
       recording(sheet.plan().music().recording().get());
@@ -303,6 +305,7 @@ public final class TimingJson {
     json.name("panel").value(panelOf(appearance.shot()));
     json.name("startFrame").value(appearance.frames().start());
     json.name("endFrameExclusive").value(appearance.frames().endExclusive());
+    json.name("part").value(appearance.performer().part());
     json.name("sounding").value(FilmWords.decimal(appearance.sounding()));
     json.endObject();
   }

@@ -59,7 +59,8 @@ public final class TimingJsonReader {
         root.get("shots").each(TimingJsonReader::shot),
         root.find("asked").map(asked -> asked.each(AskJson::read)).orElse(List.of()),
         root.get("appearances").each(TimingJsonReader::appearance),
-        root.find("meant").map(meant -> meant.each(MeantJson::read)).orElse(List.of()));
+        root.find("meant").map(meant -> meant.each(MeantJson::read)).orElse(List.of()),
+        film.find("soundHeadSeconds").map(JsonPlace::small).orElse(0));
   }
 
   private static JsonPlace parse(Path path) {
@@ -176,7 +177,8 @@ public final class TimingJsonReader {
         seen.get("performer").text(),
         seen.get("opening").text(),
         seen.get("panel").text(),
-        seen.get("endFrameExclusive").frames(start, seen.get("endFrameExclusive").whole()));
+        seen.get("endFrameExclusive").frames(start, seen.get("endFrameExclusive").whole()),
+        seen.find("part").map(JsonPlace::text).orElse(""));
   }
 
   private static LaidReveal reveal(JsonPlace reveal) {

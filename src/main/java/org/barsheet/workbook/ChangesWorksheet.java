@@ -21,15 +21,17 @@ final class ChangesWorksheet {
 
   static final String NAME = "Changes";
 
-  private static final int KIND = 0;
-  private static final int WHICH = 1;
-  private static final int BEFORE = 2;
-  private static final int NOW = 3;
-  private static final int LATER = 4;
-  private static final int REMEDY = 5;
+  private static final int WHO = 0;
+  private static final int KIND = 1;
+  private static final int WHICH = 2;
+  private static final int BEFORE = 3;
+  private static final int NOW = 4;
+  private static final int LATER = 5;
+  private static final int REMEDY = 6;
 
   private static final List<Column> COLUMNS =
       List.of(
+          Column.words("who must know", 60),
           Column.words("what", 50),
           Column.words("which", 110, 2),
           Column.words("before", 120, 3),
@@ -56,12 +58,13 @@ final class ChangesWorksheet {
       line(frame.pen().row(row++, ROW_POINTS), line);
     }
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
-    book.name("Changes_table", new Address(NAME, SheetFrame.HEADING_ROW, KIND), last, REMEDY);
-    frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, KIND, REMEDY));
+    book.name("Changes_table", new Address(NAME, SheetFrame.HEADING_ROW, WHO), last, REMEDY);
+    frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, WHO, REMEDY));
     frame.finish("compared with the sheets before; minus means earlier");
   }
 
   private static void line(SheetPen pen, ChangeLine line) {
+    pen.text(WHO, line.who(), WORDS.inBold());
     pen.text(KIND, line.kind().name().toLowerCase(Locale.ROOT), WORDS);
     pen.text(WHICH, line.name(), WORDS.inBold());
     pen.text(BEFORE, line.before(), WORDS);

@@ -212,7 +212,8 @@ class ChangesTest {
             before.shots(),
             List.of(),
             List.of(),
-            List.of());
+            List.of(),
+            0);
     Changes changes = Changes.between(before, now);
     assertThat(changes.sentences())
         .containsExactly("the film runs at 25 fps and ran at 24: every frame number is new");
@@ -290,7 +291,8 @@ class ChangesTest {
         silent.shots(),
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        0);
   }
 
   private static LaidShot lampShot(long start, int photographs) {
@@ -324,6 +326,7 @@ class ChangesTest {
         shots,
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        0);
   }
 }

@@ -67,8 +67,8 @@ class CompareCommandTest {
     Path tuesday = plan("tuesday", "2.5 s", 13, 20);
     assertThat(run("compare", monday, tuesday)).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .startsWith("bars 0 to 87 now begin 12 frames later\n")
-        .contains("panel 2 now begins 12 frames later (glimmer 2, bar 13)\n")
+        .startsWith("director\n  bars 0 to 87 now begin 12 frames later\n")
+        .contains("  panel 2 now begins 12 frames later (glimmer 2, bar 13)\n")
         .contains("flap 000 to 020: all 21 still serve\n");
   }
 
@@ -80,7 +80,7 @@ class CompareCommandTest {
     Path tuesday = plan("tuesday", "2 s", 13, 40);
     assertThat(run("compare", sheets, tuesday, "--format", "csv")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .startsWith("what,which,before,now,frames_later,remedy\n")
+        .startsWith("who,what,which,before,now,frames_later,remedy\n")
         .contains("photographs,flap 000,")
         .contains(
             "flap 002,flap 001,5.0 %,,\"set the old photographs aside; their flap 001 becomes this one,"
