@@ -34,6 +34,13 @@ public record AlignerInput(
     long filmFrames,
     Kept kept) {
 
+  /** The same without the frames that reveals must keep. */
+  AlignerInput keepingShots() {
+    Kept shots = new Kept(kept.shots(), List.of());
+    return new AlignerInput(
+        panels, film, clock, ruler, cues, places, freePlaces, filmFrames, shots);
+  }
+
   /** The frames a panel must keep, if it is locked and an earlier sheet says where it was. */
   public Optional<FrameSpan> lockOf(Panel panel) {
     return kept.lockOf(panel);

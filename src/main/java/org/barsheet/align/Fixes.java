@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
 import org.barsheet.input.Prose;
 import org.barsheet.plan.Length;
@@ -14,6 +17,7 @@ import org.barsheet.plan.Length.Unit;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Place.AtBar;
+import org.barsheet.plan.Place.IntoPanel;
 import org.barsheet.plan.Place.OfMotif;
 import org.barsheet.plan.Reveal;
 
@@ -22,6 +26,16 @@ final class Fixes {
 
   /** Other places tried for a panel, nearest first. */
   private static final int MOST_PLACES = 40;
+
+  /**
+   * One fix.
+   *
+   * @param frames how many frames it changes, {@link #NOT_IN_FRAMES} where they don't measure it
+   * @param words what to do
+   */
+  private record Fix(long frames, String words) {}
+
+  private static final long NOT_IN_FRAMES = Long.MAX_VALUE;
 
   /** Fixes told; more are no help. */
   private static final int MOST = 8;
@@ -34,19 +48,20 @@ final class Fixes {
     this.conflicts = conflicts;
   }
 
-  /** The fixes in words, those of the conflict's first panel first. */
+  /** The fixes in words, the smallest first. */
   List<String> of(Conflict conflict) {
-    List<String> fixes = new ArrayList<>();
+    List<Fix> fixes = new ArrayList<>();
     for (Wish wish : conflict.wishes()) {
       if (fixes.size() == MOST) {
         break;
       }
       fix(wish, conflict).ifPresent(fixes::add);
     }
-    return List.copyOf(fixes);
+    fixes.sort(Comparator.comparingLong(Fix::frames));
+    return fixes.stream().map(Fix::words).toList();
   }
 
-  private Optional<String> fix(Wish wish, Conflict conflict) {
+  private Optional<Fix> fix(Wish wish, Conflict conflict) {
     Panel panel = input.panels().get(wish.panel());
     return switch (wish.kind()) {
       case LENGTH -> otherLength(wish.panel(), panel, conflict);
@@ -54,7 +69,7 @@ final class Fixes {
       case REVEALS ->
           photographAgain(wish.panel(), panel, conflict)
               .or(() -> fewerPhotographs(wish.panel(), panel, conflict));
-      case LOCK -> Optional.of("unlock panel " + panel.name());
+      case LOCK -> Optional.of(new Fix(NOT_IN_FRAMES, "unlock panel " + panel.name()));
     };
   }
 
@@ -63,26 +78,36 @@ final class Fixes {
     return conflicts.isPossibleWith(p, other, conflict.wishes());
   }
 
-  private Optional<String> otherLength(int p, Panel panel, Conflict conflict) {
+  private Optional<Fix> otherLength(int p, Panel panel, Conflict conflict) {
     Length asked = panel.length().orElseThrow();
     Unit unit = asked.unit() == Unit.SECONDS ? Unit.FRAMES : asked.unit();
     if (conflict.tooLong()) {
       int most = Math.max(1, frames(asked.least(), asked.unit()) - 1);
-      OptionalInt least =
-          largest(1, most, n -> frees(p, withLength(panel, unit, n, asked, true), conflict));
-      return least.isEmpty()
-          ? Optional.empty()
-          : Optional.of("let panel " + panel.name() + " shrink to " + text(unit, least.getAsInt()));
+      return largest(1, most, n -> frees(p, withLength(panel, unit, n, asked, true), conflict))
+          .stream()
+          .mapToObj(n -> lengthFix(panel, " shrink to ", unit, n, asked.least()))
+          .findFirst();
     }
     int from = frames(asked.most(), asked.unit()) + 1;
-    OptionalInt most =
-        smallest(
+    return smallest(
             from,
             2 * from + 1000,
-            n -> frees(p, withLength(panel, unit, n, asked, false), conflict));
-    return most.isEmpty()
-        ? Optional.empty()
-        : Optional.of("let panel " + panel.name() + " grow to " + text(unit, most.getAsInt()));
+            n -> frees(p, withLength(panel, unit, n, asked, false), conflict))
+        .stream()
+        .mapToObj(n -> lengthFix(panel, " grow to ", unit, n, asked.most()))
+        .findFirst();
+  }
+
+  private Fix lengthFix(Panel panel, String how, Unit unit, int amount, BigFraction asked) {
+    Unit askedUnit = panel.length().orElseThrow().unit();
+    long frames = Math.abs(span(unit, BigFraction.of(amount)) - span(askedUnit, asked));
+    return new Fix(frames, "let panel " + panel.name() + how + text(unit, amount));
+  }
+
+  /** About how many frames an amount has: as many as at the music's start. */
+  private long span(Unit unit, BigFraction amount) {
+    Seconds start = input.clock().scoreTime(0);
+    return input.ruler().frameAfter(start, unit, amount) - input.clock().frameAt(start);
   }
 
   /** The amount rounded up to whole units; seconds count in frames. */
@@ -107,29 +132,64 @@ final class Fixes {
     return Panels.with(panel, panel.cue(), Optional.of(length), panel.reveals());
   }
 
-  private Optional<String> otherPlace(int p, Panel panel, Conflict conflict) {
-    Optional<Cue> here = conflicts.panel(p).asked();
-    if (here.isEmpty()) {
-      return Optional.empty();
+  private Optional<Fix> otherPlace(int p, Panel panel, Conflict conflict) {
+    if (panel.cue() instanceof IntoPanel into) {
+      return otherOffset(p, panel, into, conflict);
     }
-    List<Cue> others = panel.cue() instanceof OfMotif motif ? returns(motif, here.get()) : bars();
-    return others.stream()
-        .filter(cue -> !cue.id().equals(here.get().id()))
-        .sorted(Comparator.comparingLong(cue -> Math.abs(cue.frame() - here.get().frame())))
-        .limit(MOST_PLACES)
-        .filter(
-            cue ->
-                frees(
-                    p, Panels.with(panel, placeOf(cue), panel.length(), panel.reveals()), conflict))
+    return conflicts.panel(p).asked().flatMap(here -> otherPlace(p, panel, here, conflict));
+  }
+
+  private Optional<Fix> otherPlace(int p, Panel panel, Cue here, Conflict conflict) {
+    return others(panel, here)
+        .filter(cue -> frees(p, Panels.at(placeOf(cue), panel), conflict))
         .findFirst()
-        .map(cue -> "put panel " + panel.name() + " on " + named(cue) + distance(here.get(), cue))
+        .map(
+            cue ->
+                new Fix(
+                    Math.abs(cue.frame() - here.frame()),
+                    "put panel " + panel.name() + " on " + named(cue) + distance(here, cue)))
         .or(() -> noPlace(panel));
   }
 
+  /** Other places of the kind asked, the nearest first; beats only where no bar line was asked. */
+  private Stream<Cue> others(Panel panel, Cue here) {
+    Stream<Cue> others =
+        panel.cue() instanceof OfMotif motif
+            ? nearest(returns(motif, here), here)
+            : nearest(beats(true), here);
+    boolean onBar = panel.cue() instanceof OfMotif || here.place().isDownbeat();
+    Stream<Cue> all = onBar ? others : Stream.concat(nearest(beats(false), here), others);
+    return all.sorted(Comparator.comparingLong(cue -> Math.abs(cue.frame() - here.frame())));
+  }
+
+  private static Stream<Cue> nearest(List<Cue> cues, Cue here) {
+    return cues.stream()
+        .filter(cue -> !cue.id().equals(here.id()))
+        .sorted(Comparator.comparingLong(cue -> Math.abs(cue.frame() - here.frame())))
+        .limit(MOST_PLACES);
+  }
+
+  /** Another whole number of what is counted into the panel before, the nearest first. */
+  private Optional<Fix> otherOffset(int p, Panel panel, IntoPanel into, Conflict conflict) {
+    Unit unit = into.offset().unit() == Unit.SECONDS ? Unit.FRAMES : into.offset().unit();
+    long asked = span(into.offset().unit(), into.offset().most());
+    int middle = frames(into.offset().most(), into.offset().unit());
+    return IntStream.rangeClosed(Math.max(1, middle - MOST_PLACES), middle + MOST_PLACES)
+        .mapToObj(n -> new IntoPanel(into.panel(), Length.of(unit, BigFraction.of(n))))
+        .sorted(Comparator.comparingLong(other -> away(other, asked)))
+        .filter(other -> frees(p, Panels.at(other, panel), conflict))
+        .findFirst()
+        .map(other -> new Fix(away(other, asked), "let panel " + panel.name() + " begin " + other));
+  }
+
+  private long away(IntoPanel other, long asked) {
+    return Math.abs(span(other.offset().unit(), other.offset().most()) - asked);
+  }
+
   /** A panel without a cue goes wherever it fits; one whose reveals land on the cue needs it. */
-  private static Optional<String> noPlace(Panel panel) {
+  private static Optional<Fix> noPlace(Panel panel) {
     return panel.reveals().isEmpty()
-        ? Optional.of("leave out the cue of panel " + panel.name())
+        ? Optional.of(new Fix(NOT_IN_FRAMES, "leave out the cue of panel " + panel.name()))
         : Optional.empty();
   }
 
@@ -140,9 +200,9 @@ final class Fixes {
         .toList();
   }
 
-  private List<Cue> bars() {
+  private List<Cue> beats(boolean barLines) {
     return input.ruler().beatsBetween(0, input.filmFrames() - 1).stream()
-        .filter(beat -> beat.place().isDownbeat())
+        .filter(beat -> beat.place().isDownbeat() == barLines)
         .map(beat -> input.cues().atBar(beat.place(), beat.at()))
         .toList();
   }
@@ -162,15 +222,16 @@ final class Fixes {
     return ", " + Prose.count(Math.abs(frames), "frame") + (frames < 0 ? " earlier" : " later");
   }
 
-  private Optional<String> photographAgain(int p, Panel panel, Conflict conflict) {
+  private Optional<Fix> photographAgain(int p, Panel panel, Conflict conflict) {
     Optional<Reveal> photographed =
         panel.reveals().stream().filter(Reveal::photographed).findFirst();
     return photographed
         .filter(reveal -> frees(p, Panels.unphotographed(panel), conflict))
-        .map(reveal -> "take the photographs of " + reveal.opening() + " again (photographed: no)");
+        .map(reveal -> "take the photographs of " + reveal.opening() + " again (photographed: no)")
+        .map(words -> new Fix(NOT_IN_FRAMES, words));
   }
 
-  private Optional<String> fewerPhotographs(int p, Panel panel, Conflict conflict) {
+  private Optional<Fix> fewerPhotographs(int p, Panel panel, Conflict conflict) {
     for (int r = 0; r < panel.reveals().size(); r++) {
       int index = r;
       Reveal reveal = panel.reveals().get(r);
@@ -180,7 +241,8 @@ final class Fixes {
               reveal.photographs() - 1,
               n -> frees(p, withPhotographs(panel, index, n), conflict));
       if (most.isPresent()) {
-        return Optional.of(
+        long asked = (long) reveal.photographs() * reveal.framesPerPhotograph();
+        String words =
             "let "
                 + reveal.opening()
                 + " open in panel "
@@ -188,7 +250,8 @@ final class Fixes {
                 + " with at most "
                 + Prose.count(most.getAsInt(), "photograph")
                 + " on ones instead of "
-                + reveal.photographs());
+                + reveal.photographs();
+        return Optional.of(new Fix(asked - most.getAsInt(), words));
       }
     }
     return Optional.empty();

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
@@ -96,9 +97,28 @@ public final class PanelAligner {
   }
 
   private void refuseMovedReveals() {
+    Map<Integer, RevealRoom> moved = new TreeMap<>();
     for (int p = 0; p < panels.size(); p++) {
-      Panel panel = input.panels().get(p);
-      panels.get(p).movedReveal().ifPresent(room -> refuseMovedReveal(panel, room));
+      int panel = p;
+      panels.get(p).movedReveal().ifPresent(room -> moved.put(panel, room));
+    }
+    Optional<Layout> free = moved.isEmpty() ? Optional.empty() : ifNothingWereKept();
+    moved.forEach(
+        (p, room) ->
+            refuseMovedReveal(
+                input.panels().get(p),
+                free.map(layout -> layout.places().get(p)).flatMap(room::in).orElse(room)));
+  }
+
+  /** The film that the plan asks for, without the reveals that must keep their frames. */
+  private Optional<Layout> ifNothingWereKept() {
+    if (!input.places().problems().isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new PanelAligner(input.keepingShots()).align().layout());
+    } catch (InputException othersDoNotFit) {
+      return Optional.empty();
     }
   }
 

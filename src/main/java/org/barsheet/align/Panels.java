@@ -27,6 +27,11 @@ public final class Panels {
         panel.where());
   }
 
+  /** The same on another place. */
+  static Panel at(Place cue, Panel panel) {
+    return with(panel, cue, panel.length(), panel.reveals());
+  }
+
   /** The same with every photograph yet to be taken. */
   static Panel unphotographed(Panel panel) {
     List<Reveal> reveals = panel.reveals().stream().map(Panels::unphotographed).toList();

@@ -58,6 +58,11 @@ public record RevealRoom(
     return new RevealRoom(other, accentFrame, landsFrame, keys, ways);
   }
 
+  /** The room of the same reveal at a place, if it is one of its panel's. */
+  Optional<RevealRoom> in(Candidate place) {
+    return place.rooms().stream().filter(room -> room.reveal().equals(reveal)).findFirst();
+  }
+
   /** The same if it has to keep the frames of an earlier run, where it can; else unchanged. */
   RevealRoom keeping(List<Kept.Run> runs) {
     if (runs.isEmpty()) {

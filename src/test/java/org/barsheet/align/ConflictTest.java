@@ -49,8 +49,8 @@ class ConflictTest {
             quay.yaml, line 13: panel 2 (line 11, on glimmer 1 at bar 3, 3..4 bars long), panel 3 \
             (line 12, 2..3 bars long) and panel 4 (line 13, on bar 7) don't all fit: 60 frames \
             short
-              leave out the cue of panel 2; or let panel 2 shrink to 2 bars; or let panel 3 \
-            shrink to 1 bar; or put panel 4 on bar 8, 60 frames later\
+              let panel 2 shrink to 2 bars; or let panel 3 shrink to 1 bar; or put panel 4 on \
+            bar 8, 60 frames later; or leave out the cue of panel 2\
             """);
   }
 
@@ -102,6 +102,37 @@ class ConflictTest {
             empty
               put panel 3 on bar 15, 360 frames later; or let panel 3 grow to 8 bars\
             """);
+  }
+
+  @Test
+  void the_smallest_fix_comes_first() {
+    String told =
+        told(
+            new PlanBuilder(music())
+                .panel("", "")
+                .panel("bar 5", "")
+                .panel("6 bars into panel 2", "")
+                .panel("bar 9", ""));
+    assertThat(told)
+        .isEqualTo(
+            """
+            quay.yaml, line 13: panel 2 (line 11, on bar 5), panel 3 (line 12, on 6 bars into \
+            panel 2) and panel 4 (line 13, on bar 9) don't all fit: 121 frames short
+              put panel 2 on bar 2, 180 frames earlier; or let panel 3 begin 3 bars into panel 2; \
+            or put panel 4 on bar 12, 180 frames later\
+            """);
+  }
+
+  @Test
+  void a_place_between_beats_is_told_the_nearest_beat() {
+    String told =
+        told(
+            new PlanBuilder(music())
+                .opening("lamp-1", "small-lamp")
+                .panel("", "")
+                .panel("bar 7 beat 4.2", "")
+                .panel("glimmer 2", "", List.of(Reveals.reveal("lamp-1", 60, 2))));
+    assertThat(told).contains("\n  put panel 2 on bar 7 beat 3, 18 frames earlier; or ");
   }
 
   @Test

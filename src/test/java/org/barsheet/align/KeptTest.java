@@ -17,6 +17,10 @@ import org.junit.jupiter.api.Test;
 class KeptTest {
 
   private static PlanBuilder plan(int tempo, String cue, int photographs) {
+    return plan(tempo, "", cue, photographs);
+  }
+
+  private static PlanBuilder plan(int tempo, String firstLength, String cue, int photographs) {
     MusicBuilder music =
         new MusicBuilder()
             .tempo(tempo)
@@ -26,7 +30,7 @@ class KeptTest {
             .motif("glimmer", 11, 1);
     return new PlanBuilder(music)
         .opening("lamp-1", "small-lamp")
-        .panel("", "")
+        .panel("", firstLength)
         .panel(cue, "", List.of(Reveals.reveal("lamp-1", photographs, 2)));
   }
 
@@ -60,6 +64,15 @@ class KeptTest {
               take its photographs again (photographed: no), or put the panel where it lands on \
             bar 11 beat 2.25\
             """);
+  }
+
+  @Test
+  void where_any_return_would_do_the_error_names_the_frame_the_film_would_have() {
+    // Panel 1 asks for 10 bars, so glimmer 3 suits best: on frame 11 x 64.
+    TimingSheet free = plan(90, "10 bars", "glimmer", 20).time();
+    assertThat(free.shots().get(1).reveals().get(0).room().landsFrame()).isEqualTo(704);
+    assertThat(told(plan(90, "10 bars", "glimmer", 20).photographed(622, 660)))
+        .contains("to land on frame 660, and would land on frame 704 now");
   }
 
   @Test
