@@ -46,6 +46,12 @@ final class FileText {
     return new FileText(charset, charset.decode(ByteBuffer.wrap(bytes)).toString(), read);
   }
 
+  /** How its lines end, as the first one does. */
+  private String lineEnd() {
+    int first = read.indexOf('\n');
+    return first < 0 ? "\n" : raw.substring(rawIndex[first], rawIndex[first + 1]);
+  }
+
   /** The text as it is read. */
   String read() {
     return read;
@@ -55,7 +61,12 @@ final class FileText {
   byte[] with(List<Splice> splices) {
     List<Splice> inRaw =
         splices.stream()
-            .map(one -> new Splice(rawIndex[one.from()], rawIndex[one.to()], one.text()))
+            .map(
+                one ->
+                    new Splice(
+                        rawIndex[one.from()],
+                        rawIndex[one.to()],
+                        one.text().replace("\n", lineEnd())))
             .toList();
     return Splice.apply(raw, inRaw).getBytes(charset);
   }

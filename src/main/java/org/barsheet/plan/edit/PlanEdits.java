@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.barsheet.input.GivenFile;
+import org.barsheet.input.InputException;
 import org.barsheet.input.Limit;
+import org.barsheet.input.Problem;
 import org.barsheet.plan.Where;
 import org.barsheet.plan.read.PlanSource;
 import org.barsheet.plan.source.Entry;
@@ -26,10 +29,10 @@ public final class PlanEdits {
    * The plan's files that change, as they are and as they are to be.
    *
    * @param plan the plan's file
-   * @param edits each leads to a text of the plan, no two to the same
+   * @param edits no two of the same value; in a table or a workbook each leads to a text
    * @throws org.barsheet.input.InputException if a file cannot be read, or a value cannot be
    *     changed without changing others
-   * @throws IllegalArgumentException if an edit leads to no text
+   * @throws IllegalArgumentException if an edit leads nowhere
    */
   public static List<EditedFile> of(Path plan, List<Edit> edits) {
     PlanReading reading = new PlanReading(plan);
@@ -39,15 +42,20 @@ public final class PlanEdits {
     List<Edit> yaml = new ArrayList<>();
     for (Edit edit : edits) {
       PlanPath at = edit.at().in(tree);
-      Entry.Text text =
-          at.textIn(tree)
-              .orElseThrow(() -> new IllegalArgumentException("nothing to change at " + at));
-      Where where = text.where();
-      boolean table =
+      Optional<Entry.Text> text = at.textIn(tree);
+      Where where = text.map(Entry.Text::where).orElseGet(() -> table(at, tree).where());
+      boolean cell =
           CellPlace.of(where.position()).isPresent() || !where.file().equals(plan.toString());
-      if (table) {
-        CellEdit cell = new CellEdit(where.position(), text.text(), edit.now());
-        cells.computeIfAbsent(where.file(), file -> new ArrayList<>()).add(cell);
+      if (cell && edit.now().isPresent() && text.isPresent()) {
+        CellEdit inCell = new CellEdit(where.position(), text.get().text(), edit.now().get());
+        cells.computeIfAbsent(where.file(), file -> new ArrayList<>()).add(inCell);
+      } else if (cell || where.position().startsWith("sheet ")) {
+        throw new InputException(
+            Problem.at(
+                where.file(),
+                where.position(),
+                "'" + at.lastKey() + "' has no cell of its own to change",
+                "type it into the table"));
       } else {
         yaml.add(new Edit(at, edit.now()));
       }
@@ -60,10 +68,29 @@ public final class PlanEdits {
     return files;
   }
 
+  /** The keys that a key is to be put among. */
+  private static Entry.Keyed table(PlanPath at, Entry plan) {
+    return at.above()
+        .entryIn(plan)
+        .filter(Entry.Keyed.class::isInstance)
+        .map(Entry.Keyed.class::cast)
+        .orElseThrow(() -> new IllegalArgumentException("nothing to change at " + at));
+  }
+
   private static EditedFile inYaml(Path plan, List<Edit> edits) {
     byte[] bytes = GivenFile.bytes(plan, Limit.PLAN);
+    byte[] put = inYaml(plan, bytes, edits, true);
+    return new EditedFile(plan, bytes, inYaml(plan, put, edits, false));
+  }
+
+  /** What is put first, then what is taken out, each from a text that is read anew. */
+  private static byte[] inYaml(Path plan, byte[] bytes, List<Edit> edits, boolean puts) {
+    List<Edit> own = edits.stream().filter(edit -> edit.now().isPresent() == puts).toList();
+    if (own.isEmpty()) {
+      return bytes;
+    }
     FileText text = FileText.of(plan, bytes);
-    return new EditedFile(plan, bytes, text.with(YamlEdits.of(plan, text.read(), edits)));
+    return text.with(YamlEdits.of(plan, text.read(), own));
   }
 
   private static EditedFile inTable(Path file, List<CellEdit> edits) {

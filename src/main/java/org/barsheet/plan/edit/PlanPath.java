@@ -40,6 +40,21 @@ public record PlanPath(List<Step> steps) {
     return then(new Item(index));
   }
 
+  /** The way to what it is a part of. */
+  PlanPath above() {
+    return new PlanPath(steps.subList(0, steps.size() - 1));
+  }
+
+  /** Whether it leads to a key of what another way leads to. */
+  boolean isKeyOf(PlanPath table) {
+    return steps.size() == table.steps.size() + 1 && !lastKey().isEmpty() && above().equals(table);
+  }
+
+  /** The key it ends with; "" where it ends with an item. */
+  String lastKey() {
+    return steps.get(steps.size() - 1) instanceof Key key ? key.name() : "";
+  }
+
   private PlanPath then(Step step) {
     List<Step> longer = new ArrayList<>(steps);
     longer.add(step);
@@ -65,11 +80,16 @@ public record PlanPath(List<Step> steps) {
 
   /** The text it leads to, if it leads to one. */
   Optional<Entry.Text> textIn(Entry plan) {
+    return entryIn(plan).filter(Entry.Text.class::isInstance).map(Entry.Text.class::cast);
+  }
+
+  /** What it leads to, if it leads anywhere. */
+  Optional<Entry> entryIn(Entry plan) {
     Optional<Entry> entry = Optional.of(plan);
     for (Step step : steps) {
       entry = entry.flatMap(from -> down(from, step));
     }
-    return entry.filter(Entry.Text.class::isInstance).map(Entry.Text.class::cast);
+    return entry;
   }
 
   private static Optional<Entry> down(Entry from, Step step) {

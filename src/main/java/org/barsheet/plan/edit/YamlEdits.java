@@ -38,7 +38,7 @@ final class YamlEdits {
    * What to change.
    *
    * @param text a plan that was read without fault, with line feeds as line ends
-   * @param edits each leads to a text
+   * @param edits all put a value, or all take one out
    * @throws InputException if a place cannot be changed alone
    */
   static List<Splice> of(Path file, String text, List<Edit> edits) {
@@ -52,9 +52,32 @@ final class YamlEdits {
 
   private void ask(Edit edit) {
     List<YamlNode> way = tree.root().along(edit.at());
+    if (way.isEmpty() || edit.now().isEmpty()) {
+      changeKeys(edit);
+      return;
+    }
     YamlNode place = way.get(way.size() - 1);
     places.put(place.start(), place);
     asked.computeIfAbsent(place.start(), start -> new ArrayList<>()).add(edit);
+  }
+
+  private void changeKeys(Edit edit) {
+    List<YamlNode> way = tree.root().along(edit.at().above());
+    YamlNode above = way.get(way.size() - 1);
+    YamlNode.Keyed table =
+        (YamlNode.Keyed) (above instanceof YamlNode.Alias alias ? alias.of() : above);
+    YamlKeys keys = new YamlKeys(text);
+    String key = edit.at().lastKey();
+    splices.add(
+        edit.now().isPresent()
+            ? keys.put(table, key, edit.now().get())
+            : keys.without(table, key)
+                .orElseThrow(
+                    () ->
+                        refuse(
+                            table.start(),
+                            "'" + key + "' is the only key there",
+                            "take out what it belongs to")));
   }
 
   /** Refuses a place inside a list or a table that is repeated, unless all of it changes alike. */
@@ -103,7 +126,7 @@ final class YamlEdits {
 
   private String now(YamlNode place, String before) {
     List<Edit> edits = asked.getOrDefault(place.start(), List.of());
-    return edits.isEmpty() ? before : edits.get(0).now();
+    return edits.stream().findFirst().flatMap(Edit::now).orElse(before);
   }
 
   /** Aliases that are no longer what they repeat are written out; an anchor nobody needs goes. */
@@ -136,53 +159,22 @@ final class YamlEdits {
 
   /** Makes sure that the changed text is read as asked, and that nothing else changed with it. */
   private void checkRead(List<Edit> edits) {
-    Map<PlanPath, String> now = new HashMap<>();
-    edits.forEach(edit -> now.put(edit.at(), edit.now()));
     Entry before = new YamlSource(new PlanReading(file)).read(text);
     boolean same;
     try {
       PlanReading reading = new PlanReading(file);
       Entry after = new YamlSource(reading).read(Splice.apply(text, splices));
       reading.problems().throwIfAny();
-      same = isSame(before, after, PlanPath.ROOT, now);
+      same = EditedTree.isSo(before, edits, after);
     } catch (InputException noPlan) {
       same = false;
     }
     if (!same) {
       throw refuse(
-          asked.keySet().iterator().next(),
+          splices.get(0).from(),
           "this place is written in a way that cannot be changed safely",
           "write it as key: value on a line of its own");
     }
-  }
-
-  private static boolean isSame(Entry before, Entry after, PlanPath at, Map<PlanPath, String> now) {
-    if (before instanceof Entry.Text text) {
-      String asked = now.getOrDefault(at, text.text());
-      return after instanceof Entry.Text read && read.text().equals(asked);
-    }
-    if (before instanceof Entry.Items items && after instanceof Entry.Items others) {
-      boolean same = items.items().size() == others.items().size();
-      for (int i = 0; same && i < items.items().size(); i++) {
-        same = isSame(items.items().get(i), others.items().get(i), at.item(i), now);
-      }
-      return same;
-    }
-    return before instanceof Entry.Keyed keyed
-        && after instanceof Entry.Keyed others
-        && haveSame(keyed.members(), others.members(), at, now);
-  }
-
-  private static boolean haveSame(
-      List<Entry.Member> before, List<Entry.Member> after, PlanPath at, Map<PlanPath, String> now) {
-    boolean same = before.size() == after.size();
-    for (int i = 0; same && i < before.size(); i++) {
-      Entry.Member member = before.get(i);
-      same =
-          member.key().equals(after.get(i).key())
-              && isSame(member.value(), after.get(i).value(), at.key(member.key()), now);
-    }
-    return same;
   }
 
   private InputException refuse(int start, String sentence, String remedy) {

@@ -25,14 +25,32 @@ sealed interface YamlNode {
   /** A place that repeats another value by its name. */
   record Alias(int start, int end, boolean flow, YamlNode of) implements YamlNode {}
 
-  /** Values one after another. */
-  record Items(int start, List<YamlNode> items) implements YamlNode {}
+  /**
+   * Values one after another.
+   *
+   * @param end index after its last character
+   */
+  record Items(int start, int end, List<YamlNode> items) implements YamlNode {}
 
-  /** Keys and values in turn. */
-  record Keyed(int start, List<Member> members) implements YamlNode {}
+  /**
+   * Keys and values in turn.
+   *
+   * @param end index after its last character
+   * @param flow whether it stands in braces
+   */
+  record Keyed(int start, int end, boolean flow, List<Member> members) implements YamlNode {}
 
-  /** A key and its value. */
-  record Member(String key, YamlNode value) {}
+  /**
+   * A key and its value.
+   *
+   * @param start where the key begins
+   */
+  record Member(String key, int start, YamlNode value) {}
+
+  /**
+   * Index after its last character; the blank lines after a text in lines of its own are not in.
+   */
+  int end();
 
   /**
    * The nodes a path leads through, the one it ends at last; empty where it leads nowhere. An alias

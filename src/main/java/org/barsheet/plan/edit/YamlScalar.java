@@ -52,11 +52,7 @@ final class YamlScalar {
     splices.add(new Splice(sign, behind, plain(now, false)));
     int line = whole.indexOf('\n', behind);
     if (line >= 0 && line < old.end()) {
-      int last = old.end();
-      while (last > line && Character.isWhitespace(whole.charAt(last - 1))) {
-        last--;
-      }
-      splices.add(new Splice(line, Math.max(line, last), ""));
+      splices.add(new Splice(line, old.end(), ""));
     }
     return splices;
   }

@@ -26,6 +26,9 @@ final class YamlTree {
   private final YamlNode root;
   private int flows;
 
+  /** Where the collection that was read last ends. */
+  private int last;
+
   YamlTree(String text) {
     this.text = text;
     this.characters = characters(text);
@@ -82,8 +85,16 @@ final class YamlTree {
   private YamlNode scalar(ScalarEvent scalar) {
     boolean bare = scalar.getAnchor().isEmpty() && scalar.getTag().isEmpty();
     int value = bare ? start(scalar) : behindProperties(start(scalar), end(scalar));
+    int end = end(scalar);
+    while (isBlock(scalar) && end > value && Character.isWhitespace(text.charAt(end - 1))) {
+      end--;
+    }
     return new YamlNode.Scalar(
-        start(scalar), value, end(scalar), flows > 0, anchor(scalar), scalar.getValue());
+        start(scalar), value, end, flows > 0, anchor(scalar), scalar.getValue());
+  }
+
+  private static boolean isBlock(ScalarEvent scalar) {
+    return scalar.isLiteral() || scalar.isFolded();
   }
 
   /** Where a value begins that has an anchor or a tag before it (YAML 1.2.2, 6.9). */
@@ -103,12 +114,22 @@ final class YamlTree {
   private YamlNode collection(Event event) {
     CollectionStartEvent start = (CollectionStartEvent) event;
     flows += start.isFlow() ? 1 : 0;
-    YamlNode node =
-        start.getEventId() == Event.ID.SequenceStart
-            ? new YamlNode.Items(start(start), items())
-            : new YamlNode.Keyed(start(start), members());
+    YamlNode node = start.getEventId() == Event.ID.SequenceStart ? items(start) : keyed(start);
     flows -= start.isFlow() ? 1 : 0;
     return node;
+  }
+
+  private YamlNode items(CollectionStartEvent start) {
+    List<YamlNode> items = items();
+    int end = items.isEmpty() ? last : items.get(items.size() - 1).end();
+    return new YamlNode.Items(start(start), start.isFlow() ? last : end, items);
+  }
+
+  private YamlNode keyed(CollectionStartEvent start) {
+    List<YamlNode.Member> members = members();
+    int end = members.isEmpty() ? last : members.get(members.size() - 1).value().end();
+    boolean flow = start.isFlow();
+    return new YamlNode.Keyed(start(start), flow ? last : end, flow, members);
   }
 
   private List<YamlNode> items() {
@@ -125,12 +146,13 @@ final class YamlTree {
       YamlNode key = node(event);
       YamlNode named = key instanceof YamlNode.Alias alias ? alias.of() : key;
       String name = named instanceof YamlNode.Scalar scalar ? scalar.text() : "";
-      members.add(new YamlNode.Member(name, node(events.next())));
+      members.add(new YamlNode.Member(name, key.start(), node(events.next())));
     }
     return members;
   }
 
-  private static boolean isEnd(Event event) {
+  private boolean isEnd(Event event) {
+    last = end(event);
     return event.getEventId() == Event.ID.SequenceEnd || event.getEventId() == Event.ID.MappingEnd;
   }
 }

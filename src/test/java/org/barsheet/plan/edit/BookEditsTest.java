@@ -89,7 +89,7 @@ class BookEditsTest {
     Path changed = Files.write(folder.resolve("changed.xlsx"), after);
     Entry read = PlanSource.read(new PlanReading(changed));
     for (Edit edit : edits) {
-      assertThat(edit.at().textIn(read).orElseThrow().text()).isEqualTo(edit.now());
+      assertThat(edit.at().textIn(read).orElseThrow().text()).isEqualTo(edit.now().orElseThrow());
     }
   }
 

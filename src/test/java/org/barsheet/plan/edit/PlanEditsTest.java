@@ -116,6 +116,49 @@ class PlanEditsTest {
         .isEqualTo("panels: {cue: bar 4}");
   }
 
+  @Test
+  void a_key_that_is_not_there_is_put_behind_the_others() throws IOException {
+    Edit length = new Edit(PlanPath.ROOT.key("panels").item(0).key("length"), "4 bars");
+    assertThat(edited("panels:\r\n  - panel: 1 # one\r\n    # aside\r\n  - panel: 2\r\n", length))
+        .isEqualTo(
+            "panels:\r\n  - panel: 1 # one\r\n    length: 4 bars\r\n    # aside\r\n"
+                + "  - panel: 2\r\n");
+    assertThat(edited("panels: [{panel: 1, }, {}]", length))
+        .isEqualTo("panels: [{panel: 1, length: 4 bars, }, {}]");
+    assertThat(edited("title: x", new Edit(PlanPath.ROOT.key("score"), "a, b.mid")))
+        .isEqualTo("title: x\nscore: a, b.mid");
+  }
+
+  @Test
+  void a_key_is_taken_out_with_its_value_and_its_line() throws IOException {
+    Edit cut = Edit.without(CUT);
+    assertThat(edited("panels:\n- cue: x\n  cut:\n    a\n    b # c\n  action: y\n", cut))
+        .isEqualTo("panels:\n- cue: x\n  action: y\n");
+    assertThat(edited("panels:\n- cut: x\n  cue: y\n", cut)).isEqualTo("panels:\n- cue: y\n");
+    assertThat(edited("panels: [{cue: x, cut: y }]", cut)).isEqualTo("panels: [{cue: x }]");
+    assertThat(edited("panels: [{cut: y}]", cut)).isEqualTo("panels: [{}]");
+    InputException refused =
+        catchThrowableOfType(InputException.class, () -> edited("panels:\n- cut: y\n", cut));
+    assertThat(refused.problems()).singleElement().asString().contains("only key");
+  }
+
+  @Test
+  void a_key_that_is_put_and_taken_out_again_leaves_every_byte_of_random_layouts()
+      throws IOException {
+    Path file = folder.resolve("plan.yaml");
+    for (int seed = 0; seed < 150; seed++) {
+      String text =
+          new MangledPlan(new Random(seed)).text().replace("\n", seed % 2 == 0 ? "\n" : "\r\n");
+      Files.writeString(file, text);
+      PlanPath key = PlanPath.ROOT.key("panels").item(0).key("length");
+      byte[] put = PlanEdits.of(file, List.of(new Edit(key, "4 bars"))).get(0).after();
+      Files.write(file, put);
+      assertThat(key.textIn(PlanSource.read(new PlanReading(file)))).isPresent();
+      byte[] again = PlanEdits.of(file, List.of(Edit.without(key))).get(0).after();
+      assertThat(new String(again, StandardCharsets.UTF_8)).isEqualTo(text);
+    }
+  }
+
   /** Line ends, byte order marks and encodings that editors write. */
   @ParameterizedTest
   @ValueSource(strings = {"UTF-8", "UTF-16LE", "UTF-16BE"})

@@ -106,7 +106,7 @@ class TableEditsTest {
     Files.write(folder.resolve("panels.csv"), table);
     Entry read = PlanSource.read(new PlanReading(folder.resolve("plan.yaml")));
     for (Edit edit : edits) {
-      assertThat(edit.at().textIn(read).orElseThrow().text()).isEqualTo(edit.now());
+      assertThat(edit.at().textIn(read).orElseThrow().text()).isEqualTo(edit.now().orElseThrow());
     }
   }
 
