@@ -131,6 +131,11 @@ public final class AlignerTable {
     return toEnd.best();
   }
 
+  /** Costs from the film's start to a panel's places, those of them that lie on near layouts. */
+  Row near(int p) {
+    return fromStart[p];
+  }
+
   /** Cost of the best whole layout in which a panel takes a place. */
   public long bestThrough(int p, int i) {
     return Steps.sum(fromStart[p].cost(i), toEnd(p, i));

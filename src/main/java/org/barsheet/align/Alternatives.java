@@ -37,8 +37,9 @@ final class Alternatives {
   private Optional<Integer> secondBest(int p) {
     Stage stage = stages.get(p);
     Candidate chosen = stage.candidate(best[p]);
+    Row places = table.near(p);
     int found = -1;
-    for (int i = 0; i < stage.size(); i++) {
+    for (int i = places.from(); i < places.to(); i++) {
       long cost = table.bestThrough(p, i);
       boolean cheaper = found < 0 || cost < table.bestThrough(p, found);
       if (cost < Costs.IMPOSSIBLE && cheaper && isOther(stage.candidate(i), chosen)) {
@@ -49,7 +50,8 @@ final class Alternatives {
     return near ? Optional.of(found) : Optional.empty();
   }
 
-  private static boolean isOther(Candidate one, Candidate chosen) {
+  /** Whether a place is on another cue. */
+  static boolean isOther(Candidate one, Candidate chosen) {
     return one.cue().frame() != chosen.cue().frame() || !one.cue().id().equals(chosen.cue().id());
   }
 

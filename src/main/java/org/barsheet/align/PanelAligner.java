@@ -168,13 +168,13 @@ public final class PanelAligner {
   }
 
   /**
-   * The cheapest few layouts, cheapest first, without alternatives.
+   * The cheapest layout and others, cheapest first, that each have an idea of their own.
    *
    * @throws InputException with every conflict, if the panels don't all fit
    */
   public List<Choice> best(int count) {
     ExactSearch search = search();
-    List<int[]> choices = new BestLayouts(search.stages(), search.table()).first(count);
+    List<int[]> choices = new DifferentLayouts(search.stages(), search.table()).first(count);
     return choices.stream().map(choice -> choice(search, choices.get(0), choice)).toList();
   }
 
