@@ -143,7 +143,7 @@ public final class Adoption {
     Standing standing = Standing.heard(motif, shape, was.place());
     if (is.isEmpty()) {
       List<String> nearest = place instanceof Outcome.Asked asked ? asked.nearest() : List.of();
-      String sentence = "the notes of motif " + motif + " are nowhere in the new score";
+      String sentence = "the new score doesn't play the notes of " + motif;
       ledger.add(standing, new Outcome.Asked(sentence, nearest), now);
       return;
     }
@@ -168,7 +168,7 @@ public final class Adoption {
       Outcome outcome =
           lost.isPresent()
               ? new Outcome.Asked(
-                  "motif " + lost.get() + " is not heard in the new score", List.of())
+                  "the new score doesn't play the notes of " + lost.get(), List.of())
               : Meant.carrier(meant, standing).orElse(places).carry(standing.place());
       ledger.add(standing, outcome, now);
     }

@@ -32,7 +32,7 @@ final class BarCarrier {
   Outcome carry(AtBar place) {
     Optional<BarBeat> was = old.barBeat(place);
     if (was.isEmpty()) {
-      String sentence = place + " was not one bar of the music before";
+      String sentence = "the score before had no such bar, or played it more than once";
       return new Outcome.Asked(sentence, List.of());
     }
     Fate<BarBeat> fate = doubted(revision.of(was.get()), was.get());
@@ -83,8 +83,8 @@ final class BarCarrier {
           revision.of(was).possible().stream().map(BarBeat::toString).toList();
       String why =
           undecided.perhapsGone()
-              ? " may be gone, or be in another bar now"
-              : " is in more than one bar now";
+              ? " may be gone, or in another bar now"
+              : " may be in either of two bars now";
       return new Outcome.Asked(words + why, candidates);
     }
     return new Outcome.Asked(words + " is gone", neighbors(was));

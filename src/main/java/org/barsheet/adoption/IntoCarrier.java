@@ -42,7 +42,7 @@ final class IntoCarrier {
   Outcome carry(IntoPanel place) {
     Optional<Long> start = old.startOf(place.panel());
     if (start.isEmpty()) {
-      String sentence = "panel " + place.panel() + " is not in the sheets made last";
+      String sentence = "panel " + place.panel() + " isn't in the sheets made last";
       return new Outcome.Asked(sentence, List.of());
     }
     BigFraction from = old.quartersAt(start.get());
@@ -69,7 +69,7 @@ final class IntoCarrier {
     }
     BigFraction amount = rounded(now.between(begins, there.now(), place.offset().unit()));
     if (amount.signum() < 0) {
-      String sentence = place + " lies before that panel now";
+      String sentence = place + " would be before that panel now";
       return new Outcome.Asked(sentence, List.of(bars.placeAt(there.now()).toString()));
     }
     Length offset = Length.of(place.offset().unit(), amount);

@@ -55,7 +55,7 @@ final class PlaceCarrier {
   private Outcome mark(Place.AtMark mark) {
     Optional<BigFraction> was = old.markAt(mark.name());
     if (was.isEmpty()) {
-      return new Outcome.Asked(mark + " was not one mark of the score before", List.of());
+      return new Outcome.Asked("the score before had no such mark, or more than one", List.of());
     }
     Fate<BigFraction> fate = bars.fateOf(was.get());
     if (fate instanceof Kept<BigFraction> kept) {

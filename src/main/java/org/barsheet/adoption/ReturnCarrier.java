@@ -52,7 +52,7 @@ final class ReturnCarrier {
     }
     Optional<LaidCue> was = old.returnAt(place);
     if (was.isEmpty()) {
-      return new Outcome.Asked(place + " was not in the music before", List.of());
+      return new Outcome.Asked("the score before had no such return", List.of());
     }
     Fate<HeldReturn> fate = Objects.requireNonNull(fates.get(was.get()));
     return fate instanceof Kept<HeldReturn> kept
@@ -74,7 +74,7 @@ final class ReturnCarrier {
     }
     BarBeat where = old.notes().placeAt(OldMusic.quartersOf(was.held().orElseThrow()));
     if (!revision.isSure(where)) {
-      String sentence = was.words() + " may be gone, or stand in another bar now";
+      String sentence = was.words() + " may be gone, or in another bar now";
       return new Outcome.Asked(sentence, List.of(words(cue)));
     }
     return new Outcome.Found(named(place, cue), otherNotes);
@@ -118,7 +118,7 @@ final class ReturnCarrier {
     if (fate instanceof Undecided<HeldReturn> undecided) {
       List<String> candidates =
           undecided.candidates().stream().map(now::cueOf).map(ReturnCarrier::words).toList();
-      return new Outcome.Asked(words + " is in more than one place now", candidates);
+      return new Outcome.Asked(words + " may be in either of two places now", candidates);
     }
     return new Outcome.Asked(words + " is gone", nearest(was));
   }

@@ -145,7 +145,7 @@ final class AdoptCommand implements Callable<Integer> {
       err.println(plan + " stays as it is: " + counts + ".");
     } else {
       String kept = String.join(", ", adopted.kept().stream().map(Path::toString).toList());
-      err.println(plan + " rewritten: " + counts + ". Before: " + kept);
+      err.println(plan + " rewritten: " + counts + ". The plan before: " + kept);
     }
   }
 }

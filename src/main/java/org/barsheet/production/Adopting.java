@@ -58,7 +58,7 @@ final class Adopting {
   }
 
   private static InputException noNotes(Path plan, Path folder) {
-    String sentence = "the sheets in " + folder + " do not hold the notes of the score before";
+    String sentence = "the sheets in " + folder + " don't hold the notes of the score before";
     return new InputException(Problem.ofFile(plan.toString(), sentence, remedy(plan)));
   }
 

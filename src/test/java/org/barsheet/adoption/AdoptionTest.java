@@ -41,7 +41,7 @@ class AdoptionTest {
   @Test
   @Tag("trial")
   void every_panel_of_many_revisions_stands_on_its_bar_or_is_asked_about() throws IOException {
-    check(10_000, 300);
+    check(10_000, 600);
   }
 
   private void check(int firstSeed, int count) throws IOException {

@@ -248,8 +248,8 @@ class CarriedPlacesTest {
                 "- {panel: 2, cue: glimmer 1}\n",
                 false))
         .containsExactly(
-            "motif glimmer heard-at: bar 3? the notes of motif glimmer are nowhere in the new score"
+            "motif glimmer heard-at: bar 3? the new score doesn't play the notes of glimmer"
                 + " [bar 2, bar 3]",
-            "panel 2 cue: glimmer 1? motif glimmer is not heard in the new score []");
+            "panel 2 cue: glimmer 1? the new score doesn't play the notes of glimmer []");
   }
 }

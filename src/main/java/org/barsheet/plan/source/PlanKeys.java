@@ -161,7 +161,10 @@ public final class PlanKeys {
       List.of(
           key("panel", "Its number in the storyboard.", "7"),
           key("action", "What is seen.", "The baker's lamp"),
-          key("cue", "Where it goes: glimmer 3, bar 12, mark Chorus, a timecode.", "glimmer 3"),
+          key(
+              "cue",
+              "Where it goes: glimmer 3, glimmer in Oboe near bar 33, bar 12, mark Chorus, a timecode.",
+              "glimmer 3"),
           key("cut", "Where its shot begins: auto, on cue, 1 beat before, bar 12.", "auto"),
           key("length", "How long it is: 4 bars, 2..4 bars, at least 8 bars, 2.5 s.", "4 bars"),
           key("field", "What the camera sees, in squares.", "left 1 top 4.6 width 6"),
