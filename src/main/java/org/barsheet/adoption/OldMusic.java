@@ -131,7 +131,7 @@ final class OldMusic {
   private Optional<BigFraction> quartersOf(LaidCue cue) {
     BigFraction beat = BigFraction.from(cue.beat().doubleValue(), MOST_DENOMINATOR);
     int bar = notes.bars().size() - 1;
-    while (bar >= 0 && !(isOf(cue, bar))) {
+    while (bar >= 0 && !isOf(cue, bar)) {
       bar--;
     }
     return bar < 0

@@ -17,7 +17,9 @@ public final class AlignerTable {
 
   /** A table of every layout. */
   public AlignerTable(List<Stage> stages, long filmFrames) {
-    this(CostsToEnd.within(Costs.IMPOSSIBLE, new Steps(stages, filmFrames)), Costs.IMPOSSIBLE);
+    this(
+        CostsToEnd.within((double) Costs.IMPOSSIBLE, new Steps(stages, filmFrames)),
+        Costs.IMPOSSIBLE);
   }
 
   /**
@@ -188,7 +190,6 @@ public final class AlignerTable {
   }
 
   private int beforeOnBest(int q, int j) {
-    Stage before = steps.stage(q - 1);
     long wanted = fromStart[q].cost(j);
     int i = firstBefore(q, j, wanted);
     while (sofar(q - 1, i) > wanted || Steps.sum(sofar(q - 1, i), step(q - 1, i, j)) != wanted) {

@@ -57,7 +57,7 @@ final class ExactSearch {
 
   private static ExactSearch among(List<Stage> stages, AlignerInput input) {
     Steps steps = new Steps(stages, input.filmFrames());
-    return new ExactSearch(CostsToEnd.within(Costs.IMPOSSIBLE, steps));
+    return new ExactSearch(CostsToEnd.within((double) Costs.IMPOSSIBLE, steps));
   }
 
   /** Whether there are so many places that it is worth leaving out some that are too dear. */

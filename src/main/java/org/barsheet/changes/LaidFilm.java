@@ -233,7 +233,7 @@ public record LaidFilm(
 
     /** Whether it stands on the same beat of a bar of the same number. */
     boolean hasPlaceOf(LaidCue other) {
-      return bar == other.bar && beat.equals(other.beat);
+      return bar == other.bar && beat.compareTo(other.beat) == 0;
     }
 
     /** Whether it is a return of a motif. */

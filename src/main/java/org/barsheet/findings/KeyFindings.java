@@ -65,10 +65,10 @@ public final class KeyFindings {
   private void addClothes(Appearance appearance, Artwork.Model model) {
     KeyColor.backing(model.backing(), appearance.performer().clothes())
         .filter(KeyColor::isTooNear)
-        .ifPresent(key -> addClothes(appearance, model, key));
+        .ifPresent(key -> addClothes(appearance, key));
   }
 
-  private void addClothes(Appearance appearance, Artwork.Model model, KeyColor key) {
+  private void addClothes(Appearance appearance, KeyColor key) {
     String name = appearance.performer().name();
     findings.add(
         Severity.WARNING,

@@ -101,7 +101,7 @@ public record TempoEvidence(
         return new TempoEvidence(whole, Verdict.UNTRUE, steady, List.of(), parts);
       }
     }
-    String sentence = sentence(verdict, whole, closeness, onsets.length);
+    String sentence = sentence(verdict, onsets.length);
     return new TempoEvidence(whole, verdict, sentence, weak, parts);
   }
 
@@ -136,7 +136,7 @@ public record TempoEvidence(
     return (double) ticks / Math.max(1, endTick);
   }
 
-  private static String sentence(Verdict verdict, double whole, double closeness, int onsets) {
+  private static String sentence(Verdict verdict, int onsets) {
     String figures = " (" + onsets + (onsets == 1 ? " note)" : " notes)");
     return switch (verdict) {
       case TRUE -> "the notes fall on the written beats" + figures;

@@ -99,7 +99,7 @@ final class Messages {
     @Override
     public Void visitNewClass(NewClassTree made, Void nothing) {
       boolean internal = INTERNAL.matcher(made.getIdentifier().toString()).find();
-      return internal ? null : super.visitNewClass(made, nothing);
+      return internal ? null : super.visitNewClass(made, null);
     }
 
     @Override
@@ -114,10 +114,10 @@ final class Messages {
     public Void visitBinary(BinaryTree binary, Void nothing) {
       List<Tree> parts = parts(binary);
       if (parts.stream().noneMatch(Reader::isText)) {
-        return super.visitBinary(binary, nothing);
+        return super.visitBinary(binary, null);
       }
       add(binary, parts);
-      parts.stream().filter(part -> !isText(part)).forEach(part -> scan(part, nothing));
+      parts.stream().filter(part -> !isText(part)).forEach(part -> scan(part, null));
       return null;
     }
 

@@ -51,7 +51,7 @@ final class RandomPlaces {
     List<Form> forms =
         random
             .ints(random.nextInt(3), 0, Form.values().length)
-            .mapToObj(form -> Form.values()[form])
+            .mapToObj(List.of(Form.values())::get)
             .toList();
     Optional<String> part =
         random.nextBoolean()

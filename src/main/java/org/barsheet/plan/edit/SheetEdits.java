@@ -15,7 +15,6 @@ final class SheetEdits {
 
   private final String file;
   private final String sheet;
-  private final String xml;
   private final List<XmlTag> tags;
 
   /** Each cell's tags, from the one that opens it to the one that closes it. */
@@ -24,7 +23,6 @@ final class SheetEdits {
   private SheetEdits(String file, String sheet, String xml) {
     this.file = file;
     this.sheet = sheet;
-    this.xml = xml;
     this.tags = XmlTag.all(xml);
     findCells();
   }
