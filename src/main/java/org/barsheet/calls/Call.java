@@ -1,5 +1,6 @@
 package org.barsheet.calls;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.plan.Performer;
 
@@ -29,6 +30,22 @@ public record Call(
   public Call {
     seen = List.copyOf(seen);
     instructions = List.copyOf(instructions);
+  }
+
+  /**
+   * The same call that says first what differs from what they were sent.
+   *
+   * @param since what that was, in words
+   * @param news in sentences; none where nothing differs
+   */
+  public Call withNews(String since, List<String> news) {
+    if (news.isEmpty()) {
+      return this;
+    }
+    List<Section> all = new ArrayList<>();
+    all.add(new Section("Changed since " + since, news));
+    all.addAll(instructions);
+    return new Call(performer, about, seen, all);
   }
 
   /**

@@ -32,6 +32,7 @@ import org.barsheet.timing.LaidPanel;
  * @param appearances of performers, in order of shot
  * @param meant the music that places meant which were not yet put right for the music of this run
  * @param headSeconds whole seconds that the sound files begin before film frame 0
+ * @param issues what was sent out under names
  */
 public record LaidFilm(
     String title,
@@ -46,7 +47,8 @@ public record LaidFilm(
     List<LaidAsk> asks,
     List<LaidAppearance> appearances,
     List<LaidMusic> meant,
-    int headSeconds) {
+    int headSeconds,
+    LaidIssues issues) {
 
   public LaidFilm {
     inputs = List.copyOf(inputs);
@@ -107,7 +109,17 @@ public record LaidFilm(
         other.asks(),
         appearances,
         List.of(),
-        headSeconds);
+        headSeconds,
+        LaidIssues.NONE);
+  }
+
+  /** Everything that was sent out under a name up to this run, in the order made. */
+  public List<LaidIssue> issued() {
+    List<LaidIssue> all = new ArrayList<>(issues.earlier());
+    if (!issues.name().isEmpty()) {
+      all.add(new LaidIssue(issues.name(), meaning(heard())));
+    }
+    return List.copyOf(all);
   }
 
   /** What a later run may not move: the frames of every shot and of every reveal. */

@@ -2,6 +2,7 @@ package org.barsheet.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.barsheet.changes.ChangeLine;
 import org.barsheet.changes.Changes;
@@ -11,6 +12,8 @@ import org.barsheet.revision.MusicChange;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -31,6 +34,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  barsheet compare old.mid new.mid               which bars are new, gone or changed?",
       "  barsheet compare plan-sheets new-plan.yaml     what would move if I made this?",
+      "  barsheet compare plan-sheets --since \"second draft\"    what differs from what I sent?",
       "  barsheet compare monday/timing.json tuesday/timing.json --format csv",
     })
 final class CompareCommand implements Callable<Integer> {
@@ -43,14 +47,24 @@ final class CompareCommand implements Callable<Integer> {
       description = "A score, plan, folder or timing.json.")
   private Path before = Path.of("");
 
-  @Parameters(index = "1", paramLabel = "NEW", description = "The later version of it.")
-  private Path now = Path.of("");
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "NEW",
+      description = "The later version of it; with --since it may be left out.")
+  private Optional<Path> now = Optional.empty();
+
+  @Option(
+      names = "--since",
+      paramLabel = "NAME",
+      description = "Say what differs from what you sent out: the NAME that make --issue was told.")
+  private Optional<String> since = Optional.empty();
 
   @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {
-    VersionComparison comparison = Production.compare(before, now);
+    VersionComparison comparison = comparison();
     PrintWriter out = spec.commandLine().getOut();
     if (form.as == As.TEXT) {
       comparison
@@ -61,6 +75,18 @@ final class CompareCommand implements Callable<Integer> {
       table(comparison).print(form.as, out);
     }
     return ExitStatus.DONE;
+  }
+
+  private VersionComparison comparison() {
+    if (since.isPresent()) {
+      return Production.compareSince(before, now.orElse(before), since.get());
+    }
+    return Production.compare(
+        before,
+        now.orElseThrow(
+            () ->
+                new ParameterException(
+                    spec.commandLine(), "give the later version too, or --since NAME")));
   }
 
   private static void print(VersionComparison scores, PrintWriter out) {

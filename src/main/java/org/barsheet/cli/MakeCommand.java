@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml --out sheets",
       "  barsheet make plan.yaml --sound          with the sound files",
       "  barsheet make plan.yaml --sound-bank orchestra.sf2    with your own instruments",
+      "  barsheet make plan.yaml --issue \"second draft\"    before you send it out",
       "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
       "  barsheet make plan.yaml --placeholders   with a drawing for every photograph still to take",
     })
@@ -71,6 +72,13 @@ final class MakeCommand implements Callable<Integer> {
           "Play the guide track with the instruments of a SoundFont 2 or DLS file; makes the sound"
               + " files too.")
   private Optional<Path> soundBank = Optional.empty();
+
+  @Option(
+      names = "--issue",
+      paramLabel = "NAME",
+      description =
+          "Name what you send out, as \"second draft\": later makes say what differs from it.")
+  private String issue = "";
 
   @Option(
       names = "--placeholders",
@@ -125,7 +133,7 @@ final class MakeCommand implements Callable<Integer> {
   }
 
   private Extras extras() {
-    return new Extras(sound || soundBank.isPresent(), soundBank, placeholders);
+    return new Extras(sound || soundBank.isPresent(), soundBank, placeholders, issue.strip());
   }
 
   private Made make() {

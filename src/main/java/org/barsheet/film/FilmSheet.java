@@ -37,6 +37,7 @@ import org.barsheet.timing.TimingSheet;
  * @param notes what is written beside the frames, in order of frame and column
  * @param findings all findings about the film, worst first
  * @param changes what moved since an earlier run, where it is compared with one
+ * @param issued what was sent out under names
  */
 public record FilmSheet(
     List<InputFile> inputs,
@@ -49,7 +50,8 @@ public record FilmSheet(
     List<ReceivedClip> clips,
     List<SheetNote> notes,
     List<Finding> findings,
-    Optional<Changes> changes) {
+    Optional<Changes> changes,
+    Issued issued) {
 
   public FilmSheet {
     inputs = List.copyOf(inputs);
@@ -60,6 +62,34 @@ public record FilmSheet(
     clips = List.copyOf(clips);
     notes = List.copyOf(notes);
     findings = List.copyOf(findings);
+  }
+
+  /** A film of which nothing was sent out under a name. */
+  public FilmSheet(
+      List<InputFile> inputs,
+      TimingSheet timing,
+      List<PlannedReveal> reveals,
+      List<Movement> movements,
+      ShootingPlan shooting,
+      List<OpeningState> states,
+      List<Appearance> appearances,
+      List<ReceivedClip> clips,
+      List<SheetNote> notes,
+      List<Finding> findings,
+      Optional<Changes> changes) {
+    this(
+        inputs,
+        timing,
+        reveals,
+        movements,
+        shooting,
+        states,
+        appearances,
+        clips,
+        notes,
+        findings,
+        changes,
+        Issued.NOTHING);
   }
 
   /** The movement of a permanent name. */
@@ -92,7 +122,22 @@ public record FilmSheet(
 
   /** A call for each performer, in the plan's order. */
   public List<Call> calls() {
-    return Calls.of(timing, reveals, appearances);
+    List<Call> calls = Calls.of(timing, reveals, appearances);
+    return news()
+        .map(
+            news ->
+                calls.stream()
+                    .map(call -> call.withNews(news.since(), news.of(call.performer().name())))
+                    .toList())
+        .orElse(calls);
+  }
+
+  /** What differs from the last issue, or where nothing was issued from the run before. */
+  public Optional<News> news() {
+    return issued
+        .since()
+        .map(since -> new News(issued.last().orElseThrow(), since))
+        .or(() -> changes.map(since -> new News("the sheets before", since)));
   }
 
   /**
@@ -127,7 +172,30 @@ public record FilmSheet(
         clips,
         notes,
         Findings.of(since.otherMusic().findings(), findings),
-        Optional.of(since));
+        Optional.of(since),
+        issued);
+  }
+
+  /**
+   * The same film, sent out under a name or not.
+   *
+   * @param name as {@code make --issue} was told, or ""
+   * @param earlier the run before, where there is one
+   */
+  public FilmSheet issued(String name, Optional<LaidFilm> earlier) {
+    return new FilmSheet(
+        inputs,
+        timing,
+        reveals,
+        movements,
+        shooting,
+        states,
+        appearances,
+        clips,
+        notes,
+        findings,
+        changes,
+        Issued.of(name, earlier, laidDown()));
   }
 
   /** The same sheet with other findings. */
@@ -143,6 +211,7 @@ public record FilmSheet(
         clips,
         notes,
         others,
-        changes);
+        changes,
+        issued);
   }
 }

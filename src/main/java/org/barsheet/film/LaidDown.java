@@ -57,7 +57,8 @@ public final class LaidDown {
         asks(sheet.timing()),
         sheet.appearances().stream().map(seen -> appearance(sheet, seen)).toList(),
         sheet.changes().map(changes -> changes.otherMusic().unresolved()).orElse(List.of()),
-        SoundLayout.of(sheet.timing()).headSeconds());
+        SoundLayout.of(sheet.timing()).headSeconds(),
+        sheet.issued().laid());
   }
 
   /**

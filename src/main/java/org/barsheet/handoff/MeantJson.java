@@ -46,7 +46,7 @@ final class MeantJson {
     json.endObject();
   }
 
-  private static void cue(JsonWriter json, LaidCue cue) throws IOException {
+  static void cue(JsonWriter json, LaidCue cue) throws IOException {
     json.beginObject();
     json.name("id").value(cue.id());
     json.name("kind").value(cue.kind());

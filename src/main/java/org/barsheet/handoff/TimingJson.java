@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.changes.LaidFilm;
+import org.barsheet.changes.LaidIssue;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBar;
@@ -94,6 +95,14 @@ public final class TimingJson {
     LaidFilm laid = sheet.laidDown();
     array("asked", laid.asks(), ask -> AskJson.write(json, ask));
     array("meant", laid.meant(), music -> MeantJson.write(json, music));
+    json.name("issue").value(laid.issues().name());
+    json.name("issues").beginArray();
+    json.setFormattingStyle(FormattingStyle.COMPACT);
+    for (LaidIssue issue : laid.issues().earlier()) {
+      LaidJson.write(json, issue);
+    }
+    json.setFormattingStyle(FormattingStyle.PRETTY.withNewline("\n"));
+    json.endArray();
     json.endObject();
     json.flush();
   }

@@ -20,6 +20,8 @@ import org.barsheet.changes.LaidFilm.LaidExposure;
 import org.barsheet.changes.LaidFilm.LaidInput;
 import org.barsheet.changes.LaidFilm.LaidReveal;
 import org.barsheet.changes.LaidFilm.LaidShot;
+import org.barsheet.changes.LaidIssue;
+import org.barsheet.changes.LaidIssues;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
@@ -45,6 +47,11 @@ public final class TimingJsonReader {
   public static LaidFilm read(Path path) {
     JsonPlace root = parse(path);
     checkFormat(root);
+    return laid(root);
+  }
+
+  /** A run, under the keys of a whole file. */
+  private static LaidFilm laid(JsonPlace root) {
     JsonPlace film = root.get("film");
     FrameRate rate = rate(film);
     return new LaidFilm(
@@ -60,7 +67,16 @@ public final class TimingJsonReader {
         root.find("asked").map(asked -> asked.each(AskJson::read)).orElse(List.of()),
         root.get("appearances").each(TimingJsonReader::appearance),
         root.find("meant").map(meant -> meant.each(MeantJson::read)).orElse(List.of()),
-        film.find("soundHeadSeconds").map(JsonPlace::small).orElse(0));
+        film.find("soundHeadSeconds").map(JsonPlace::small).orElse(0),
+        new LaidIssues(
+            root.find("issue").map(JsonPlace::text).orElse(""),
+            root.find("issues")
+                .map(issues -> issues.each(TimingJsonReader::issue))
+                .orElse(List.of())));
+  }
+
+  private static LaidIssue issue(JsonPlace issue) {
+    return new LaidIssue(issue.get("name").text(), laid(issue));
   }
 
   private static JsonPlace parse(Path path) {

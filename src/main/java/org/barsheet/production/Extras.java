@@ -9,9 +9,10 @@ import java.util.Optional;
  * @param sound the guide and the click track: tens of megabytes
  * @param soundBank the file of instruments to play the guide with, where it is not to be our own
  * @param placeholders a drawing in the place of every photograph still to take
+ * @param issue the name it is sent out under, or ""
  */
-public record Extras(boolean sound, Optional<Path> soundBank, boolean placeholders) {
+public record Extras(boolean sound, Optional<Path> soundBank, boolean placeholders, String issue) {
 
   /** Nothing besides the sheets. */
-  public static final Extras NONE = new Extras(false, Optional.empty(), false);
+  public static final Extras NONE = new Extras(false, Optional.empty(), false, "");
 }

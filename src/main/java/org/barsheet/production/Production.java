@@ -234,6 +234,10 @@ public final class Production {
 
   /** The one road, from a plan and its score to the sheet that everything is printed from. */
   private static FilmSheet film(Plan asked, Path folder, Progress progress) {
+    return film(asked, folder, "", progress);
+  }
+
+  private static FilmSheet film(Plan asked, Path folder, String issue, Progress progress) {
     List<ReceivedClip> clips = Clips.of(asked);
     Plan plan = Clips.known(asked, clips);
     EarlierSheets earlier = EarlierSheets.in(folder);
@@ -246,7 +250,8 @@ public final class Production {
     FilmSheet film = FilmPlanner.complete(timing, InputFiles.of(plan), clips);
     FilmSheet noted = ViewerNotes.addedTo(film, asked.text().file(), folder);
     earlier.requireHeld(noted, returns);
-    return earlier.film().map(noted::since).orElse(noted);
+    FilmSheet compared = earlier.film().map(noted::since).orElse(noted);
+    return compared.issued(issue, earlier.film());
   }
 
   /** Panels on frames; where that cannot be, what stands on other music is told first. */
@@ -265,6 +270,17 @@ public final class Production {
    */
   public static VersionComparison compare(Path before, Path now) {
     return VersionComparison.of(before, now);
+  }
+
+  /**
+   * What differs from something sent out under a name.
+   *
+   * @param sheets a plan, a folder of sheets or a {@code timing.json} that knows of it
+   * @param now the same of the later version
+   * @param issue as {@code make --issue} was told
+   */
+  public static VersionComparison compareSince(Path sheets, Path now, String issue) {
+    return VersionComparison.since(sheets, now, issue);
   }
 
   private static Music music(Plan plan) {
@@ -318,7 +334,7 @@ public final class Production {
     CompletableFuture<Void> loading = MeanwhileWorkbook.loadLibrary();
     // What is read of earlier sheets stays as it is until the new ones are there.
     try (OutputFolder out = OutputFolder.open(folder, disk)) {
-      FilmSheet film = film(plan, folder, progress);
+      FilmSheet film = film(plan, folder, extras.issue(), progress);
       Sounds sounds =
           extras.sound() ? Sounds.of(film, name(planFile), bank, progress) : Sounds.NONE;
       return new Making(film, name(planFile), out, progress).make(sounds, extras);

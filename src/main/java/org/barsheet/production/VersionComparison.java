@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.barsheet.changes.Changes;
 import org.barsheet.changes.LaidFilm;
+import org.barsheet.changes.LaidIssue;
 import org.barsheet.handoff.TimingJsonReader;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
@@ -40,6 +41,30 @@ public record VersionComparison(
               "give two MIDI files, or two plans, folders or timing.json files"));
     }
     return isScore(before) ? scores(before, now) : films(before, now);
+  }
+
+  /** What differs from an issue. */
+  static VersionComparison since(Path sheets, Path now, String name) {
+    List<LaidIssue> issues = laid(sheets).issued();
+    LaidFilm then =
+        issues.stream()
+            .filter(issue -> issue.name().equals(name))
+            .map(LaidIssue::film)
+            .findFirst()
+            .orElseThrow(() -> unknown(sheets, name, issues));
+    Changes changes = Changes.between(then, laid(now));
+    return new VersionComparison(Optional.of(changes), List.of(), List.of());
+  }
+
+  private static InputException unknown(Path sheets, String name, List<LaidIssue> issues) {
+    List<String> names = issues.stream().map(LaidIssue::name).toList();
+    return new InputException(
+        Problem.ofFile(
+            sheets.toString(),
+            "nothing was sent out as '" + name + "'",
+            names.isEmpty()
+                ? "name it when you send it out: barsheet make PLAN --issue \"" + name + "\""
+                : "it was sent out as: " + String.join(", ", names)));
   }
 
   private static VersionComparison scores(Path before, Path now) {

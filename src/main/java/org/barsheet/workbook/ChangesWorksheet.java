@@ -6,6 +6,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.barsheet.changes.ChangeLine;
 import org.barsheet.changes.Changes;
 import org.barsheet.changes.PhotographChange.Use;
+import org.barsheet.film.News;
 import org.barsheet.workbook.pen.Address;
 import org.barsheet.workbook.pen.Book;
 import org.barsheet.workbook.pen.Column;
@@ -47,10 +48,11 @@ final class ChangesWorksheet {
 
   /** Writes the sheet, if the film is compared with an earlier one and anything moved. */
   static void write(Book book) {
-    book.film().changes().filter(changes -> !changes.isNone()).ifPresent(c -> write(book, c));
+    book.film().news().filter(news -> !news.changes().isNone()).ifPresent(n -> write(book, n));
   }
 
-  private static void write(Book book, Changes changes) {
+  private static void write(Book book, News news) {
+    Changes changes = news.changes();
     SheetFrame frame = book.frame(NAME, book.landscape(), COLUMNS, fact(changes));
     frame.heading(16);
     int row = SheetFrame.FIRST_ROW;
@@ -60,7 +62,7 @@ final class ChangesWorksheet {
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
     book.name("Changes_table", new Address(NAME, SheetFrame.HEADING_ROW, WHO), last, REMEDY);
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, WHO, REMEDY));
-    frame.finish("compared with the sheets before; minus means earlier");
+    frame.finish("compared with " + news.since() + "; minus means earlier");
   }
 
   private static void line(SheetPen pen, ChangeLine line) {

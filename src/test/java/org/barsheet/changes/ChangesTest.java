@@ -213,7 +213,8 @@ class ChangesTest {
             List.of(),
             List.of(),
             List.of(),
-            0);
+            0,
+            LaidIssues.NONE);
     Changes changes = Changes.between(before, now);
     assertThat(changes.sentences())
         .containsExactly("the film runs at 25 fps and ran at 24: every frame number is new");
@@ -292,7 +293,8 @@ class ChangesTest {
         List.of(),
         List.of(),
         List.of(),
-        0);
+        0,
+        LaidIssues.NONE);
   }
 
   private static LaidShot lampShot(long start, int photographs) {
@@ -327,6 +329,7 @@ class ChangesTest {
         List.of(),
         List.of(),
         List.of(),
-        0);
+        0,
+        LaidIssues.NONE);
   }
 }

@@ -69,7 +69,7 @@ class CompareCommandTest {
     assertThat(out.toString())
         .startsWith("director\n  bars 0 to 87 now begin 12 frames later\n")
         .contains("  panel 2 now begins 12 frames later (glimmer 2, bar 13)\n")
-        .contains("flap 000 to 020: all 21 still serve\n");
+        .contains("flap 000 to 020: all 21 still usable\n");
   }
 
   @Test

@@ -86,7 +86,7 @@ class LockedPanelsTest {
     Path elsewhere = Files.createDirectory(folder.resolve("elsewhere")).resolve("film.yaml");
     Files.move(plan, elsewhere);
     assertThat(run("check", elsewhere)).isEqualTo(ExitStatus.DONE);
-    assertThat(out.toString()).contains("is locked, but no earlier sheet says on which frames");
+    assertThat(out.toString()).contains("locked, but there is no earlier make");
   }
 
   private void write(String locked, String slow, String landsOn) throws IOException {
