@@ -63,6 +63,8 @@ final class Adopting {
   }
 
   private static String remedy(Path plan) {
-    return "put the score before back and run: barsheet make " + plan;
+    return "put the score before back and run: barsheet make "
+        + plan
+        + "; or name the folder of its sheets with --out";
   }
 }

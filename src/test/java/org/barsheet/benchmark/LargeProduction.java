@@ -25,30 +25,37 @@ final class LargeProduction {
 
   /** Writes score and plan into a folder and gives the plan. */
   static Path into(Path folder) throws IOException {
-    Files.write(folder.resolve("large.mid"), score());
+    Files.write(folder.resolve("large.mid"), score(0));
     return Files.writeString(folder.resolve("large.yaml"), plan());
   }
 
-  private static byte[] score() {
+  /** Writes a version of the score whose first four bars are gone. */
+  static Path revisedInto(Path folder) throws IOException {
+    return Files.write(folder.resolve("large-revised.mid"), score(4));
+  }
+
+  private static byte[] score(int gone) {
     Random random = new Random(600);
     MidiBytes file = MidiBytes.file();
     for (int part = 0; part < PARTS; part++) {
-      file.track(part(part, random));
+      file.track(part(part, random, gone));
     }
     return file.bytes();
   }
 
-  private static MidiBytes.Track part(int part, Random random) {
+  private static MidiBytes.Track part(int part, Random random, int gone) {
     MidiBytes.Track track = new MidiBytes.Track();
     track.text(0, 0x03, "Desk " + (part + 1));
     int channel = part % 16 == PERCUSSION_CHANNEL ? 0 : part % 16;
     int notes = NOTES / PARTS;
     for (int bar = 0; bar < BARS; bar++) {
       int inBar = notes * (bar + 1) / BARS - notes * bar / BARS;
+      MidiBytes.Track own = bar < gone ? new MidiBytes.Track() : track;
+      long start = (long) Math.max(0, bar - gone) * BAR_TICKS;
       if (part == 0 && bar % 20 == 0) {
-        figure(track, (long) bar * BAR_TICKS, channel, inBar);
+        figure(own, start, channel, inBar);
       } else {
-        filling(track, (long) bar * BAR_TICKS, channel, inBar, random);
+        filling(own, start, channel, inBar, random);
       }
     }
     return track;

@@ -53,6 +53,8 @@ class WholeProcessBenchmark {
     String out = folder.resolve("large").toString();
     print("make of 200,000 notes", LAUNCHER, "make", plan, "--out", out);
     print("make of 200,000 notes, plain Java", PLAIN_JAVA, "make", plan, "--out", out);
+    String revised = LargeProduction.revisedInto(folder).toString();
+    print("adopt of 200,000 notes", LAUNCHER, "adopt", plan, revised, "--out", out, "--preview");
   }
 
   private static void print(String what, List<String> program, String... arguments)
