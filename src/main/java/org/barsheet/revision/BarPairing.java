@@ -50,9 +50,13 @@ final class BarPairing {
     return asGood.get(bar);
   }
 
-  /** Whether the same notes stand in both. */
+  /** Whether the same notes stand in both; not where one of the two is no bar. */
   boolean isSame(int was, int is) {
-    return before.get(was).equals(now.get(is));
+    return was >= 0
+        && was < before.size()
+        && is >= 0
+        && is < now.size()
+        && before.get(was).equals(now.get(is));
   }
 
   /** Whether two bars of before had the same notes. */

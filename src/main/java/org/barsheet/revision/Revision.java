@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.revision.Fate.Gone;
 import org.barsheet.revision.Fate.Kept;
@@ -19,7 +18,7 @@ import org.barsheet.score.BarBeat;
  */
 public final class Revision {
 
-  /** Bars of a block that a composer plays twice in a row; longer ones are sections. */
+  /** Bars of a block that a composer plays twice; longer ones are sections. */
   private static final int LONGEST_BLOCK = 32;
 
   private final ScoreNotes before;
@@ -75,7 +74,7 @@ public final class Revision {
    * Whether what became of a place is sure. It is not where its bar has other notes now that are,
    * note for note, those of another bar before, which may have come to stand there; nor where a bar
    * with the same notes is gone beside it, for either of the two may be the one that is left; nor
-   * where it stands in a block that is played twice in a row now, and was not.
+   * where a new bar nearby has the same notes and as good neighbors: a block played twice now.
    */
   public boolean isSure(BarBeat place) {
     Optional<Integer> bar = before.barOf(place.bar(), place.time());
@@ -84,28 +83,19 @@ public final class Revision {
         && !(kept.changed() && pairing.isAnother(bar.get(), kept.now()))
         && !isLeftOfTwo(bar.get(), 1)
         && !isLeftOfTwo(bar.get(), -1)
-        && !isOneOfTwo(kept.now());
+        && !isOneOfTwo(bar.get(), kept.now());
   }
 
-  /** Whether a bar of now stands in one of two like blocks side by side, one of which is new. */
-  private boolean isOneOfTwo(int bar) {
-    Set<Integer> added = added();
-    return !added.isEmpty()
-        && IntStream.rangeClosed(1, LONGEST_BLOCK)
-            .anyMatch(length -> isOneOfTwo(bar, length, added) || isOneOfTwo(bar, -length, added));
+  /** Whether a new bar nearby has the same notes, between bars no less like those before. */
+  private boolean isOneOfTwo(int was, int is) {
+    return added().stream()
+        .filter(copy -> Math.abs(copy - is) <= LONGEST_BLOCK && pairing.areAlikeNow(is, copy))
+        .anyMatch(copy -> neighbors(was, copy) >= neighbors(was, is));
   }
 
-  private boolean isOneOfTwo(int bar, int apart, Set<Integer> added) {
-    int step = Integer.signum(apart);
-    return isCopy(bar, apart, added)
-        && IntStream.range(1, Math.abs(apart))
-            .map(i -> bar + i * step)
-            .allMatch(between -> added.contains(between) || isCopy(between, apart, added));
-  }
-
-  /** Whether the bar so far from a bar is new and has the same notes. */
-  private boolean isCopy(int bar, int apart, Set<Integer> added) {
-    return added.contains(bar + apart) && pairing.areAlikeNow(bar, bar + apart);
+  /** How many of the two bars beside a bar of now have the notes of those beside one before. */
+  private int neighbors(int was, int is) {
+    return (pairing.isSame(was - 1, is - 1) ? 1 : 0) + (pairing.isSame(was + 1, is + 1) ? 1 : 0);
   }
 
   /** Whether bars that are gone follow, or precede, and one of them has the bar's own notes. */
