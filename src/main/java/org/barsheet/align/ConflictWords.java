@@ -2,6 +2,7 @@ package org.barsheet.align;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.align.Conflict.Wish;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.cues.Cue;
 import org.barsheet.input.Problem;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.barsheet.align.Conflict.Wish;
 import org.barsheet.plan.Panel;
 
 /** Finds out which wishes of a plan cannot be kept together. */

@@ -25,7 +25,7 @@ final class ExactSearch {
 
   /** The best of all layouts, found among as few places as can be. */
   static ExactSearch of(PlanPlaces places, AlignerInput input) {
-    List<CutWindow> possible = PossibleCuts.of(places.terms(), input.filmFrames());
+    List<CutWindow> possible = PanelTerms.possibleCuts(places.terms(), input.filmFrames());
     if (!isLarge(possible, input)) {
       return among(places.within(possible), input);
     }

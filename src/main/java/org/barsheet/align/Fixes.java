@@ -9,6 +9,7 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.align.Conflict.Wish;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
 import org.barsheet.input.Prose;

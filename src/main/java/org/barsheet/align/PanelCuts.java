@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.barsheet.align.PanelOrigins.Origin;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;

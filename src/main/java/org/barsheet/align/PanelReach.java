@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.barsheet.align.Wish.Kind;
+import org.barsheet.align.Conflict.Wish.Kind;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;

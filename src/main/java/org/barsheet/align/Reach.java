@@ -7,7 +7,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.barsheet.align.Wish.Kind;
+import org.barsheet.align.Conflict.Wish;
+import org.barsheet.align.Conflict.Wish.Kind;
 import org.barsheet.clock.FrameSpan;
 
 /**

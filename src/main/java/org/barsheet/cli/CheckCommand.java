@@ -70,7 +70,8 @@ final class CheckCommand implements Callable<Integer> {
       names = "--alternatives",
       paramLabel = "N",
       description =
-          "Instead of findings, prints the N best layouts: what differs, and what each costs.")
+          "Instead of findings, prints the best layout and others that each have an idea of their own,"
+              + " N in all: what differs, and what each costs.")
   private Optional<Integer> alternatives = Optional.empty();
 
   @Option(

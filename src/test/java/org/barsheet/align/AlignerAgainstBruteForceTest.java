@@ -108,7 +108,7 @@ class AlignerAgainstBruteForceTest {
     }
     checkIdeas(seed, new DifferentLayouts(stages, table), table, all);
     PlanPlaces places = aligner.places(List.of());
-    List<CutWindow> possible = PossibleCuts.of(places.terms(), input.filmFrames());
+    List<CutWindow> possible = PanelTerms.possibleCuts(places.terms(), input.filmFrames());
     for (ExactSearch search :
         List.of(ExactSearch.of(places, input), ExactSearch.nearGood(places, possible, input))) {
       assertThat(cuts(search.stages(), search.table().bestLayout()))

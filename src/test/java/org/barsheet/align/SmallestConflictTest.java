@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.align.Conflict.Wish;
 import org.barsheet.input.InputException;
 import org.barsheet.timing.RandomPlans;
 import org.junit.jupiter.api.Tag;
