@@ -37,6 +37,7 @@ final class BarPairing {
     BarPairing pairing = new BarPairing(BarContent.of(before), BarContent.of(now));
     pairing.pair();
     new MovedBars(pairing.before, pairing.now, pairing.best, pairing.asGood).find();
+    new TwinBars(pairing.before, pairing.now, pairing.asGood).find();
     return pairing;
   }
 
@@ -134,15 +135,28 @@ final class BarPairing {
     return alike;
   }
 
+  /** Bars that are the same from the one end, from the other, or from both, which is undecided. */
   private void fromBothEnds(int[] was, int[] is) {
     int both = Math.min(was.length, is.length);
     int head = 0;
     while (head < both && isSame(was[head], is[head])) {
-      decide(was[head], is[head]);
       head++;
     }
-    for (int k = 1; k <= both - head; k++) {
-      decide(was[was.length - k], is[is.length - k]);
+    int tail = 0;
+    while (tail < both && isSame(was[was.length - 1 - tail], is[is.length - 1 - tail])) {
+      tail++;
+    }
+    for (int k = 0; k < was.length; k++) {
+      int fromEnd = is.length - was.length + k;
+      List<Integer> found = new ArrayList<>();
+      if (k < head || was.length == is.length) {
+        found.add(is[k]);
+      }
+      if (was.length - k <= tail && !found.contains(is[fromEnd])) {
+        found.add(is[fromEnd]);
+      }
+      best[was[k]] = found.isEmpty() ? BarWindow.NONE : found.get(0);
+      asGood.set(was[k], found.isEmpty() ? List.of(BarWindow.NONE) : List.copyOf(found));
     }
   }
 

@@ -116,6 +116,39 @@ class RevisionTest {
     check(tally);
   }
 
+  /** Bars that stand once, and bars of which nearly all stand many times. */
+  @Test
+  @Tag("trial")
+  void two_hundred_thousand_notes_are_paired() {
+    for (int kinds : new int[] {5_000, 50}) {
+      Piece before = large(kinds);
+      List<Piece.PieceBar> bars = new ArrayList<>(before.bars());
+      bars.addAll(1_000, Piece.section(new SplittableRandom(8), before.parts(), 4, 900_000));
+      ScoreNotes was = before.notes();
+      ScoreNotes is = new Piece(bars, before.parts()).notes();
+      long start = System.nanoTime();
+      Revision revision = Revision.between(was, is);
+      System.out.printf(
+          "%d notes, %d kinds of bars: %d ms%n",
+          was.parts().stream().flatMap(part -> part.bars().stream()).mapToInt(List::size).sum(),
+          kinds,
+          (System.nanoTime() - start) / 1_000_000);
+      assertThat(revision.ofBar(10).possible()).contains(10);
+      assertThat(revision.ofBar(4_000).possible()).contains(4_004);
+    }
+  }
+
+  private static Piece large(int kinds) {
+    SplittableRandom random = new SplittableRandom(9);
+    List<Piece.PieceBar> some = Piece.section(random, 16, kinds, 1);
+    List<Piece.PieceBar> bars = new ArrayList<>();
+    for (int bar = 0; bar < 5_000; bar++) {
+      Piece.PieceBar like = some.get(bar % kinds);
+      bars.add(new Piece.PieceBar(bar + 1, like.id(), like.quarters(), like.notes(), 0));
+    }
+    return new Piece(bars, 16);
+  }
+
   private static void check(RevisionTally tally) {
     assertThat((double) (tally.sure + tally.asked) / tally.kept)
         .as("%s", tally)
