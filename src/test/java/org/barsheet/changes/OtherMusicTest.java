@@ -140,7 +140,7 @@ class OtherMusicTest {
     HeldReturn held = new HeldReturn("glimmer", number, List.of("Horn"), List.of(note));
     return new LaidCue(
         "glimmer-" + number,
-        "occurrence",
+        "return",
         "glimmer",
         number,
         bar,
