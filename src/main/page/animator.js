@@ -77,7 +77,7 @@ const next = (shot, reveal, frame) => {
   }
   const after = shot.reveals.find((each) => each.opening === reveal.opening && beginsAt(each) > frame);
   if (!after) {
-    return [element("b", { text: "no further photograph" })];
+    return [element("b", { text: "no more photographs" })];
   }
   return nextWords(after, 0, frame, after.movement === reveal.movement ? now.photograph : after.exposures[2]);
 };
@@ -155,7 +155,7 @@ const show = (frame) => {
 
 const nextReveal = (frame) => {
   const shot = film.shots.find((each) => each.start > frame && each.reveals.length);
-  return shot ? "The next movement is in panel " + shot.panel + ", at " + timecode(shot.start) + "." : "No movement follows.";
+  return shot ? "The next movement is in panel " + shot.panel + ", at " + timecode(shot.start) + "." : "Nothing moves after this.";
 };
 
 addView("animator", { build, show });

@@ -37,14 +37,14 @@ export function compareWith(text) {
     return "This is not the timing.json of a film.";
   }
   if (typeof earlier.film?.frameRate !== "string") {
-    return "The file is damaged: it does not say the frame rate of the film. Choose the timing.json that make wrote.";
+    return "The file is damaged: it doesn't give the film's frame rate. Choose the timing.json that make wrote.";
   }
   if (!earlier.shots.every(hasFrames)) {
     return "The file is damaged: a shot in it has no first frame or no end. Choose the timing.json that make wrote.";
   }
   const rate = film.rate.numerator + (film.rate.denominator === 1 ? "" : "/" + film.rate.denominator);
   if (earlier.film.frameRate !== rate) {
-    return "It counts " + earlier.film.frameRate + " fps, this film " + rate + ": frames do not compare.";
+    return "It runs at " + earlier.film.frameRate + " fps, this film at " + rate + ": their frames can't be compared.";
   }
   takeCuts(earlier.shots.map((shot) =>
     ({ panel: String(shot.panel), action: String(shot.action), start: Number(shot.startFrame), end: Number(shot.endFrameExclusive) })));

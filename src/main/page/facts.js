@@ -16,7 +16,7 @@ export function buildFacts() {
   facts.tempo = element("p", { class: "quiet", id: "tempo", title: film.tempo });
   facts.list = element("dl", { class: "pairs" });
   byId("facts").replaceChildren(facts.timecode, facts.place, facts.inShot, facts.tempo, facts.list);
-  for (const [name, words] of [["under", "Under the camera"], ["lands", "Lands"], ["open", "Stands open"], ["seen", "Seen"]]) {
+  for (const [name, words] of [["under", "Under the camera"], ["lands", "Lands"], ["open", "Open"], ["seen", "Seen"]]) {
     facts[name] = element("dd", { id: "fact-" + name });
     facts.list.append(element("dt", { text: words }), facts[name]);
   }

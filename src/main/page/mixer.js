@@ -110,7 +110,7 @@ function endWords() {
   const end = recording.starts + recording.sound.duration;
   const last = film.bars.at(-1);
   const missing = secondsAtFrame(last.start + last.frames) - end;
-  return "It ends at " + momentWords(end) + "." + (missing >= 1 ? " ! That is " + missing.toFixed(1) + " s before the music does." : "");
+  return "It ends at " + momentWords(end) + "." + (missing >= 1 ? " ! That is " + missing.toFixed(1) + " s before the music ends." : "");
 }
 
 function chooseSource(name) {
@@ -170,7 +170,7 @@ function showMixer() {
   const what = { score: parts, recording: recording.sound ? recording.name : "choose a sound file", silence: "silent" }[mixer.source];
   say(mixer.summary, what + ", click " + (sounding.click ? "on" : "off"));
   mixer.own.hidden = recording.planned || recording.sound === null;
-  const begins = recording.planned ? "As the plan says, its first sample lies at " + momentWords(recording.starts) + ". " : "";
+  const begins = recording.planned ? "The plan puts its first sample at " + momentWords(recording.starts) + ". " : "";
   say(mixer.starts, recording.sound ? begins + endWords() : "");
   mixer.parts.hidden = mixer.source !== "score";
 }

@@ -54,7 +54,7 @@ const list = () => {
   rows = mine().map(appearanceRow);
   return rows.length
     ? table("Seen", ["panel", "where", "from", "your part"], rows)
-    : element("p", { text: film.performers[performer.chosen].name + " is not seen in any shot yet." });
+    : element("p", { text: film.performers[performer.chosen].name + " isn't in any shot yet." });
 };
 
 const build = () => {

@@ -47,9 +47,9 @@ recording.leave = function () {
 recording.refuse = function (sound) {
   if (sound === this.sound) {
     const words = this.planned
-      ? this.name + " does not play here: it is not where the plan has it (" + decodeURIComponent(film.recording.address)
-        + ", seen from this page), or this browser does not know its kind. Choose it from your disk."
-      : this.name + " does not play: this browser does not know its kind. WAV and MP3 play everywhere.";
+      ? this.name + " doesn't play: it isn't where the plan says (" + decodeURIComponent(film.recording.address)
+        + ", seen from this page), or this browser can't play its format. Choose it from your disk."
+      : this.name + " doesn't play: this browser can't play its format. Use WAV or MP3.";
     this.leave();
     this.refused(words);
   }

@@ -114,7 +114,7 @@ export function hush(take) {
 sounding.seconds = function () {
   const heard = this.context.currentTime - (this.context.outputLatency || 0);
   if (this.context.currentTime <= this.began - START_DELAY && performance.now() - this.asked > 1500) {
-    announce("This browser gives no sound; the film plays silently.");
+    announce("This browser can't play sound; the film plays silently.");
     setSource(silence);
     return silence.seconds();
   }

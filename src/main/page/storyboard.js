@@ -25,7 +25,7 @@ function printedPage(shots, page, pages) {
     element("header", {}, element("b", { text: film.title + " · storyboard" }), element("span", { text: subtitle() })),
     element("div", { class: "six" }, ...shots.map(printedPanel)),
     element("footer", {},
-      element("span", { text: "A plan, not a permission: local codes come first." }),
+      element("span", { text: "A plan, not a permit: local codes come first." }),
       element("span", { text: "page " + page + " of " + pages })));
 }
 

@@ -32,7 +32,7 @@ final class BarCarrier {
   Outcome carry(AtBar place) {
     Optional<BarBeat> was = old.barBeat(place);
     if (was.isEmpty()) {
-      String sentence = "the score before had no such bar, or played it more than once";
+      String sentence = "the old score has no such bar, or plays it more than once";
       return new Outcome.Asked(sentence, List.of());
     }
     Fate<BarBeat> fate = doubted(revision.of(was.get()), was.get());

@@ -42,7 +42,7 @@ final class IntoCarrier {
   Outcome carry(IntoPanel place) {
     Optional<Long> start = old.startOf(place.panel());
     if (start.isEmpty()) {
-      String sentence = "panel " + place.panel() + " isn't in the sheets made last";
+      String sentence = "panel " + place.panel() + " isn't in the last sheets";
       return new Outcome.Asked(sentence, List.of());
     }
     BigFraction from = old.quartersAt(start.get());
@@ -56,9 +56,9 @@ final class IntoCarrier {
         : new Outcome.Asked(
             "panel "
                 + place.panel()
-                + " may begin elsewhere now, so "
+                + " may begin somewhere else now, so "
                 + place
-                + " may be other music",
+                + " may be different music",
             List.of(bars.placeAt(kept.now()).toString()));
   }
 

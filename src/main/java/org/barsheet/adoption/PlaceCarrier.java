@@ -55,13 +55,13 @@ final class PlaceCarrier {
   private Outcome mark(Place.AtMark mark) {
     Optional<BigFraction> was = old.markAt(mark.name());
     if (was.isEmpty()) {
-      return new Outcome.Asked("the score before had no such mark, or more than one", List.of());
+      return new Outcome.Asked("the old score has no such mark, or more than one", List.of());
     }
     Fate<BigFraction> fate = bars.fateOf(was.get());
     if (fate instanceof Kept<BigFraction> kept) {
       return new Outcome.Found(markAt(mark, kept.now()), kept.changed());
     }
-    Outcome.Asked asked = bars.asked("the music of " + mark, fate, old.notes().placeAt(was.get()));
+    Outcome.Asked asked = bars.asked("the music at " + mark, fate, old.notes().placeAt(was.get()));
     return now.marksCalled(mark.name()) == 1 ? asked.nearestFirst(mark.toString()) : asked;
   }
 

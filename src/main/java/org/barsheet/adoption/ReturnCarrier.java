@@ -52,7 +52,7 @@ final class ReturnCarrier {
     }
     Optional<LaidCue> was = old.returnAt(place);
     if (was.isEmpty()) {
-      return new Outcome.Asked("the score before had no such return", List.of());
+      return new Outcome.Asked("the old score has no such return", List.of());
     }
     Fate<HeldReturn> fate = Objects.requireNonNull(fates.get(was.get()));
     return fate instanceof Kept<HeldReturn> kept

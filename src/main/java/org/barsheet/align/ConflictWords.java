@@ -106,7 +106,7 @@ final class ConflictWords {
   private String reveal(Reveal reveal) {
     String photographs =
         Prose.count(reveal.photographs(), "photograph") + " of " + reveal.opening();
-    return reveal.photographed() ? photographs + ", photographed already" : photographs;
+    return reveal.photographed() ? photographs + ", already photographed" : photographs;
   }
 
   static String list(List<String> items) {

@@ -59,7 +59,7 @@ record CostItem(long more, Supplier<String> sentence) {
   private static String choice(Stage stage, int i) {
     Candidate place = stage.candidate(i);
     if (place.isLate()) {
-      return name(stage) + " cut later than its reveals need";
+      return name(stage) + " cut too late for its reveals";
     }
     return switch (place.kind()) {
       case RETURN ->
@@ -78,6 +78,6 @@ record CostItem(long more, Supplier<String> sentence) {
     long away = got - against;
     String words = Prose.count(Math.abs(away), "frame") + (away < 0 ? " shorter" : " longer");
     String asked = stage.panel().length().map(Length::toString).orElse("");
-    return name(stage) + " " + words + (wish ? " than the " + asked + " asked" : "");
+    return name(stage) + " " + words + (wish ? " than the " + asked + " you asked for" : "");
   }
 }

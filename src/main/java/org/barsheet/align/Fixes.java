@@ -244,11 +244,11 @@ final class Fixes {
       if (most.isPresent()) {
         long asked = (long) reveal.photographs() * reveal.framesPerPhotograph();
         String words =
-            "let "
+            "give "
                 + reveal.opening()
-                + " open in panel "
+                + " in panel "
                 + panel.name()
-                + " with at most "
+                + " at most "
                 + Prose.count(most.getAsInt(), "photograph")
                 + " on ones instead of "
                 + reveal.photographs();

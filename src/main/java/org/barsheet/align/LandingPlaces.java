@@ -45,8 +45,8 @@ final class LandingPlaces {
       if (!into.panel().equals(panel.name()) && !into.panel().equals(panelBefore)) {
         places.refuse(
             reveal.where(),
-            "a reveal of panel " + panel.name() + " cannot be measured into panel " + into.panel(),
-            "count into panel " + panel.name() + " itself or into the one before, or name a bar");
+            "a reveal in panel " + panel.name() + " can't count into panel " + into.panel(),
+            "count into panel " + panel.name() + " or into the panel before it, or name a bar");
       }
       return Optional.empty();
     }
@@ -158,7 +158,7 @@ final class LandingPlaces {
     if (reveal.landsOn() instanceof OnNotes && panel.cue().motifName().isEmpty()) {
       places.refuse(
           reveal.where(),
-          "lands-on: notes follows a motif, and panel " + panel.name() + " is on none",
+          "lands-on: notes needs a motif, and panel " + panel.name() + " isn't on one",
           "give the panel a motif as its cue, or land on the accent");
     }
   }

@@ -90,7 +90,7 @@ public final class PanelAligner {
                       + " asks for "
                       + length
                       + ", which is longer than the whole film",
-                  "the film has " + film + ", to " + lastBar() + "; ask for less");
+                  "ask for less; the film has " + film + " and ends in " + lastBar());
         }
       }
     }
@@ -135,10 +135,9 @@ public final class PanelAligner {
                     + held
                     + " to land on frame "
                     + run.landsFrame()
-                    + ", and would land on frame "
+                    + ", but would now land on frame "
                     + room.landsFrame()
-                    + " now"
-                : " was " + held + " with other timing");
+                : " was " + held + " with different timing");
     String freed =
         room.reveal().photographed()
             ? "take its photographs again (photographed: no)"
@@ -147,7 +146,7 @@ public final class PanelAligner {
         elsewhere
             ? "put the panel where it lands on "
                 + input.ruler().locateFrame(run.landsFrame() + input.film().lead())
-            : "ask for them as they were";
+            : "restore the reveal's settings";
     input.places().refuse(room.reveal().where(), sentence, freed + ", or " + remedy);
   }
 
@@ -231,7 +230,7 @@ public final class PanelAligner {
   private Problem tooFewCues() {
     return Problem.ofFile(
         input.panels().get(0).where().file(),
-        "more panels ask for returns of a motif than there are between the panels around them",
+        "there aren't enough returns of a motif for all the panels that ask for one",
         "give some of those panels another place, or none");
   }
 

@@ -82,8 +82,8 @@ final class PanelOrigins {
 
   private void checkInto() {
     if (panel.cue() instanceof IntoPanel into && (index == 0 || !into.panel().equals(before()))) {
-      String sentence = "panel " + into.panel() + " is not the panel just before";
-      String remedy = "count into the panel before, or give it a place in the music";
+      String sentence = "panel " + into.panel() + " isn't the panel right before this one";
+      String remedy = "count into the panel right before, or name a place in the music";
       input.places().refuse(panel.where(), sentence, remedy);
     }
   }

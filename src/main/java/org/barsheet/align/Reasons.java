@@ -33,7 +33,7 @@ final class Reasons {
     boolean opens = p == 0 && place.kind() != Candidate.Kind.FIRST;
     String reason = (opens ? "the film's first shot; " + why : why) + cut(p, place);
     return input.panels().get(p).locked() && place.kind() != Candidate.Kind.LOCKED
-        ? reason + "; locked, but there is no earlier make to take its frames from"
+        ? reason + "; locked, but no earlier sheets hold its frames"
         : reason;
   }
 
@@ -46,8 +46,8 @@ final class Reasons {
       case ASKED -> "asked: " + asked(panel, place.cue());
       case RETURN -> "lands on " + withBar(place.cue()) + ", " + choice(p, place);
       case INTO_PANEL -> "asked: " + panel.cue();
-      case LENGTH_ASKED -> "free, after the " + lengthBefore(p) + " asked for the panel before";
-      case AFTER_LOCK -> "free, where the locked panel before ends";
+      case LENGTH_ASKED -> "free, right after the previous panel's " + lengthBefore(p);
+      case AFTER_LOCK -> "free, where the previous, locked panel ends";
       case FREE_ON_MARK -> "free, on a mark (" + cue + ")";
       case FREE_ON_BAR -> "free, on a bar line";
       case FREE_ON_BEAT -> "free, on a beat (" + cue + "): no bar line fits as well";
@@ -91,7 +91,7 @@ final class Reasons {
     if (!Cues.isCertain(place.cue())) {
       return certain == 0 ? "only likely: no certain return is free here" : "only likely";
     }
-    return certain == 1 ? "the only free certain one here" : "one of " + certain + " free here";
+    return certain == 1 ? "the only certain return free here" : "one of " + certain + " free here";
   }
 
   /** Those of some cues, in order of time, that lie from one frame to before another. */
@@ -124,7 +124,7 @@ final class Reasons {
     if (place.isLate()) {
       return "; cut "
           + Prose.count(place.cut() - place.wantedCut(), "frame")
-          + " later than its reveals need, because the panel before needs the time";
+          + " too late for its reveals, because the panel before needs the time";
     }
     boolean early = place.cut() < place.cue().frame() && place.kind() != Candidate.Kind.FIRST;
     Optional<Reveal> reveal = place.rooms().stream().map(RevealRoom::reveal).findFirst();

@@ -19,7 +19,7 @@ public record Call(
   public static final String SEEN_HEADING = "When you are seen";
 
   /** What stands there where there are none. */
-  public static final String NOT_SEEN = "You are not seen in any shot yet.";
+  public static final String NOT_SEEN = "You aren't in any shot yet.";
 
   /** Safety, the same for everybody: it comes after the instructions. */
   public static final List<Section> CAUTIONS =

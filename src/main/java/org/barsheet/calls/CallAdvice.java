@@ -46,15 +46,15 @@ final class CallAdvice {
             + FileNames.guide(name)
             + " (or "
             + FileNames.click(name)
-            + ") over headphones from its very beginning, on another device than the camera.",
+            + ") through headphones from the very beginning, on a device other than the camera.",
         countIn(),
         clap(),
-        "Clap once more, in the frame, after the music has ended.",
+        "Clap once more, in frame, after the music ends.",
         "Be ready and still "
             + handle
-            + " before you are seen; keep still "
+            + " before you're seen, and stay still "
             + handle
-            + " after. Do one take in one go, from before the count-in to after the last clap.");
+            + " after. Record one continuous take, from before the count-in to after the last clap.");
   }
 
   private String countIn() {
@@ -68,7 +68,7 @@ final class CallAdvice {
         + inFile(musicStart())
         + "."
         + film.pop()
-            .map(pop -> " The beep at " + inFile(Seconds.ZERO.minus(pop)) + " is not counted.")
+            .map(pop -> " The beep at " + inFile(Seconds.ZERO.minus(pop)) + " isn't part of it.")
             .orElse("");
   }
 
@@ -86,7 +86,7 @@ final class CallAdvice {
   private String clap() {
     Seconds agreed = film.pop().map(Seconds.ZERO::minus).orElse(sound.clicks().get(0).at());
     Seconds at = performer.clap().map(Performer.Clap::at).orElse(agreed.minus(musicStart()));
-    return "Clap once, in the frame, "
+    return "Clap once, in frame, "
         + with()
         + inFile(at.plus(musicStart()))
         + ", "
@@ -107,9 +107,7 @@ final class CallAdvice {
     if (performer.clap().isPresent()) {
       return "at ";
     }
-    return film.pop().isPresent()
-        ? "together with the beep at "
-        : "together with the first click at ";
+    return film.pop().isPresent() ? "with the beep at " : "with the first click at ";
   }
 
   List<String> frame() {
@@ -119,8 +117,9 @@ final class CallAdvice {
       backing(opening).ifPresent(lines::add);
     }
     lines.add("Look into the lens unless the director asks for something else.");
-    lines.add("Nothing shiny, no fine stripes or checks.");
-    lines.add("Exposure, white balance and focus set by hand and left alone; " + rate() + ".");
+    lines.add("Wear nothing shiny, and no fine stripes or checks.");
+    lines.add(
+        "Set exposure, white balance and focus by hand and leave them alone; " + rate() + ".");
     return lines.stream().distinct().toList();
   }
 
@@ -128,18 +127,22 @@ final class CallAdvice {
   private String rate() {
     return performer
         .clipRate()
-        .map(said -> said + " fps, as you said, never variable")
-        .orElse(film.rate() + " fps if the camera has it, else whatever it has, never variable");
+        .map(said -> "shoot at " + said + " fps, as you told us, never at a variable rate")
+        .orElse(
+            "shoot at "
+                + film.rate()
+                + " fps if the camera has it, otherwise at the rate it has,"
+                + " never at a variable rate");
   }
 
   private String shape(Opening opening) {
     double width = opening.rect().width();
     double height = opening.rect().height();
-    String hold = height > width ? "upright" : height < width ? "lying" : "either way";
+    String hold = height > width ? "in portrait" : height < width ? "in landscape" : "either way";
     return opening.name()
         + " is "
         + plain(BigDecimal.valueOf(width))
-        + " squares of the artwork wide by "
+        + " squares of the artwork wide and "
         + plain(BigDecimal.valueOf(height))
         + " high: hold the camera "
         + hold
@@ -152,11 +155,11 @@ final class CallAdvice {
     return ClipCrop.of(performer, opening.rect())
         .map(
             crop ->
-                "; of your "
-                    + size(performer.clipWidth(), performer.clipHeight())
-                    + " frame "
+                "; only the middle "
                     + size(Math.round(crop.width()), Math.round(crop.height()))
-                    + " in the middle is used")
+                    + " of your "
+                    + size(performer.clipWidth(), performer.clipHeight())
+                    + " frame is used")
         .orElse("");
   }
 
@@ -176,7 +179,7 @@ final class CallAdvice {
             backing ->
                 "The backing is "
                     + backing
-                    + ": wear nothing of that color."
+                    + ": wear nothing in that color."
                     + tooNear(backing).map(CallAdvice::clothes).orElse(""));
   }
 
@@ -185,9 +188,9 @@ final class CallAdvice {
   }
 
   private static String clothes(KeyColor key) {
-    return " What you noted, "
+    return " The color you noted, "
         + ColorWords.named(key.nearest())
-        + ", is too near it: wear something else.";
+        + ", is too close to it: wear something else.";
   }
 
   List<String> send() {
@@ -207,12 +210,12 @@ final class CallAdvice {
     Seconds seenFor = film.rate().startOf(frames.length());
     String length =
         seenFor.plus(Appearance.HANDLE).plus(Appearance.HANDLE).toDecimal(1)
-            + " s with the "
+            + " s, including "
             + Appearance.HANDLE.toDecimal(0)
             + " s before and after";
     OptionalLong first = appearance.clipFrameAt(timing.clock(), frames.start());
     return first.isPresent()
-        ? length + "; you are seen from frame " + first.getAsLong() + " of the clip"
+        ? length + "; you're seen from frame " + first.getAsLong() + " of the clip"
         : length;
   }
 

@@ -99,7 +99,7 @@ public final class Calls {
       return "silent";
     }
     long percent = Math.round(100 * appearance.sounding());
-    return percent >= 100 ? "sounds" : "sounds " + percent + " % of it";
+    return percent >= 100 ? "plays" : "plays " + percent + " % of the time";
   }
 
   /** Where they are seen first, in a panel in which the opening opens. */

@@ -60,7 +60,7 @@ final class ChangeLines {
         change.before().isEmpty() ? "new" : change.before(),
         change.now().isEmpty() ? "gone" : change.now(),
         OptionalLong.empty(),
-        "send them their new call");
+        "send them the new call sheet");
   }
 
   private static ChangeLine bars(BarShift shift) {
@@ -100,7 +100,7 @@ final class ChangeLines {
     }
     String asked = change.before().get().title();
     if (!change.perhaps().isEmpty()) {
-      return "nothing tells them apart: say which";
+      return "they look alike: say which";
     }
     if (change.now().isEmpty()) {
       return "a panel that asks for " + asked + " needs another place";
@@ -108,7 +108,7 @@ final class ChangeLines {
     LaidCue now = change.now().get();
     return now.title().equals(asked)
         ? ""
-        : "'" + asked + "' in the plan is other music now: ask for " + now.title();
+        : "'" + asked + "' in the plan is different music now: ask for " + now.title();
   }
 
   private static ChangeLine panel(PanelChange change) {
@@ -184,12 +184,12 @@ final class ChangeLines {
     return switch (photograph.use()) {
       case STILL_SERVES -> count == 1 ? "still usable" : all(count) + " still usable";
       case RESAMPLE ->
-          "set the old photographs aside; their "
+          "set the old photographs aside, then rename "
               + photograph.instead().orElseThrow()
-              + " becomes this one, "
+              + " to this one ("
               + percent(photograph.error())
-              + " off";
-      case TAKE -> count == 1 ? "to be taken" : all(count) + " to be taken";
+              + " off)";
+      case TAKE -> count == 1 ? "still to take" : all(count) + " still to take";
       case NOT_SHOWN ->
           kept.contains(photograph.photograph())
               ? "now shown under another name: keep it"

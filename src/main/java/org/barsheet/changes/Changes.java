@@ -122,9 +122,9 @@ public record Changes(
     return rates.stream()
         .map(
             change ->
-                "the film runs at "
+                "the film now runs at "
                     + change.now()
-                    + " fps and ran at "
+                    + " fps, not "
                     + change.before()
                     + ": every frame number is new")
         .toList();

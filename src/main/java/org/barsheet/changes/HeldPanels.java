@@ -15,7 +15,7 @@ import org.barsheet.plan.Plan;
 public final class HeldPanels {
 
   private static final String REMEDY =
-      "unlock the panel (locked: no), or put what it depends on back as it was";
+      "unlock the panel (locked: no), or undo the change that moved it";
 
   private HeldPanels() {}
 
@@ -37,7 +37,7 @@ public final class HeldPanels {
   }
 
   private static Problem problem(Panel panel, String words) {
-    String sentence = "panel " + panel.name() + " is locked, and " + words;
+    String sentence = "panel " + panel.name() + " is locked, but " + words;
     return Problem.at(panel.where().file(), panel.where().position(), sentence, REMEDY);
   }
 
@@ -47,7 +47,7 @@ public final class HeldPanels {
       is.reveals().stream()
           .filter(now -> now.opening().equals(reveal.opening()) && now.layer() == reveal.layer())
           .filter(now -> !now.exposures().equals(reveal.exposures()))
-          .forEach(now -> moved.add(reveal.opening() + " would be shown otherwise in it now"));
+          .forEach(now -> moved.add(reveal.opening() + " would move differently in it"));
     }
     return moved;
   }
@@ -63,7 +63,7 @@ public final class HeldPanels {
                       was.performer()
                           + " would be seen in it on frames "
                           + frames(is)
-                          + " now, not on "
+                          + " instead of "
                           + frames(was)));
     }
     return moved;

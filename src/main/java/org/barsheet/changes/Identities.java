@@ -115,7 +115,7 @@ public final class Identities {
   private LaidPanel underNameOfNow(LaidPanel panel, Map<String, String> ids) {
     String gone = "was " + panel.cueId();
     String id = ids.getOrDefault(panel.cueId(), gone);
-    String said = panel.cue() + (revised && id.equals(gone) ? " of the score before" : "");
+    String said = panel.cue() + (revised && id.equals(gone) ? " of the old score" : "");
     String cue = now.cue(id).map(LaidCue::words).orElse(said);
     return new LaidPanel(panel.name(), id, cue, panel.frames(), panel.landings());
   }

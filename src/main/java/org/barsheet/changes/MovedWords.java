@@ -51,7 +51,7 @@ final class MovedWords {
         ? said
             + "where "
             + was.name()
-            + " does not return any more ("
+            + " no longer returns ("
             + at(revision.now(), place.sure().get())
             + " now)"
         : said + "which is gone";

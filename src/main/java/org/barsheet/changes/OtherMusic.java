@@ -26,9 +26,9 @@ public record OtherMusic(List<Finding> findings, List<LaidMusic> unresolved) {
           "",
           "",
           OptionalLong.empty(),
-          "the score changed, and the sheets made before did not keep its notes: nobody knows which"
-              + " panels are on other music now",
-          "check every panel's place once; barsheet compare old.mid new.mid says what changed");
+          "the score changed, but the earlier sheets don't hold its old notes, so panels that are on"
+              + " different music now can't be listed",
+          "check every panel's place once; to see what changed, run barsheet compare old.mid new.mid");
 
   public OtherMusic {
     findings = List.copyOf(findings);

@@ -115,8 +115,8 @@ final class OtherMusicFinder {
     String sentence = MovedWords.request(ask) + ": " + moved + because(ask, called);
     String remedy =
         undecided
-            ? "say which music is meant; barsheet adopt offers what it may be"
-            : "barsheet adopt puts it back; to leave it here, name the part and the bar";
+            ? "say which music you mean; barsheet adopt suggests places"
+            : "to put it back, run barsheet adopt; to leave it here, name the part and the bar";
     findings.add(
         new Finding(
             fixed ? Severity.ERROR : Severity.WARNING,

@@ -74,7 +74,7 @@ public record SeenChange(LaidAppearance seen, String before, String now) {
   /** In a sentence without closing full stop. */
   public String sentence() {
     if (now.isEmpty()) {
-      return where() + ": you are not seen there any more (" + before + ")";
+      return where() + ": you're no longer seen there (" + before + ")";
     }
     return where() + ": " + (before.isEmpty() ? "new, " + now : now + "; was " + before);
   }

@@ -53,7 +53,7 @@ public record Told(String who, List<String> sentences) {
     for (String movement : opened) {
       sentences.add(
           movement
-              + ": if it was opened for photographs already, cut a new piece; paper rarely closes cleanly");
+              + ": if it was already opened for photographs, cut a new piece; paper rarely closes cleanly");
     }
     return sentences;
   }

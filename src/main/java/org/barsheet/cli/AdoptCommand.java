@@ -20,13 +20,13 @@ import picocli.CommandLine.Spec;
     name = "adopt",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header = "Rewrite a plan for a new version of its score: everything stays on its music.",
+    header = "Rewrites a plan for a new version of its score, so everything stays on its music.",
     description = {
       "",
-      "The composer sent a new version. Returns, bars, marks, pins and places counted into panels are",
-      "written anew where their music is now; nothing else in the plan changes, and the plan before is",
-      "kept beside it. What can't be carried is asked. The version before is known from the sheets made",
-      "of it, so its file may be gone.",
+      "For when the composer sends a new version. Rewrites returns, bars, marks, pins and places counted",
+      "into panels to where their music is now. Nothing else in the plan changes, and the old plan is",
+      "kept beside it. What can't be carried over is left for you to decide. Reads the old version from",
+      "its sheets, so the old file may be gone.",
       "",
     },
     footer = {
@@ -52,14 +52,14 @@ final class AdoptCommand implements Callable<Integer> {
 
   @Option(
       names = "--timecodes",
-      description = "Timecodes follow the music too; otherwise they stay as they are.")
+      description = "Move timecodes with the music too; by default they stay as they are.")
   private boolean timecodes;
 
   @Option(
       names = "--out",
       paramLabel = "DIR",
       description =
-          "Folder of the sheets made from the version before; by default PLAN's name with -sheets.")
+          "Folder of the sheets made from the old version; by default PLAN's name with -sheets.")
   private Optional<Path> out = Optional.empty();
 
   @Mixin private FormatOption form = new FormatOption();
@@ -106,7 +106,7 @@ final class AdoptCommand implements Callable<Integer> {
     }
     boolean same = !one.isChanged() && one.beforeAt().equals(one.nowAt());
     String words = same ? "the same" : with(one.now(), one.nowAt());
-    return one.otherNotes() ? words + ", other notes" : words;
+    return one.otherNotes() ? words + ", different notes" : words;
   }
 
   private static String choice(List<String> nearest) {

@@ -121,7 +121,7 @@ public final class Barsheet implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "say what to do: " + commands());
+    throw new ParameterException(spec.commandLine(), "name a command: " + commands());
   }
 
   private String commands() {
@@ -139,7 +139,7 @@ public final class Barsheet implements Runnable {
       return Path.of(name);
     } catch (InvalidPathException impossible) {
       String remedy = NamesHere.remedy(name).map(words -> "; " + words).orElse("");
-      throw new TypeConversionException("no file can be called '" + name + "'" + remedy);
+      throw new TypeConversionException("'" + name + "' can't be a file name" + remedy);
     }
   }
 

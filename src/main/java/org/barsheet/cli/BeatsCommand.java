@@ -65,13 +65,16 @@ final class BeatsCommand implements Callable<Integer> {
           "Where tempo and bars come from: auto (default), written (the file) or played (the notes).")
   private String tempo = "auto";
 
-  @Option(names = "--meter", paramLabel = "METER", description = "Meter to expect in playing, 3/4.")
+  @Option(
+      names = "--meter",
+      paramLabel = "METER",
+      description = "Meter to expect in the playing, such as 3/4.")
   private Optional<String> meter = Optional.empty();
 
   @Option(
       names = "--bpm",
       paramLabel = "BPM",
-      description = "Felt bpm to expect in playing, roughly.")
+      description = "Felt bpm to expect in the playing, roughly.")
   private Optional<String> bpm = Optional.empty();
 
   @Option(
@@ -82,7 +85,7 @@ final class BeatsCommand implements Callable<Integer> {
 
   @Option(
       names = "--alternatives",
-      description = "Instead of beats, lists other ways to hear them, and the options for each.")
+      description = "Lists other ways to hear the beats instead, and the options for each.")
   private boolean alternatives;
 
   @Mixin private FormatOption form = new FormatOption();
@@ -114,7 +117,7 @@ final class BeatsCommand implements Callable<Integer> {
     }
     boolean hinted = meter.isPresent() || bpm.isPresent();
     if (hinted && music.source() != Music.Source.PLAYED) {
-      err.println("  --meter and --bpm count for playing only; --tempo played asks for it");
+      err.println("  --meter and --bpm apply only to playing; add --tempo played");
     }
   }
 

@@ -35,7 +35,7 @@ final class ChangesText {
     List<String> performers =
         changes.seen().stream().map(seen -> seen.seen().performer()).distinct().toList();
     if (!performers.isEmpty()) {
-      out.println("  tell " + String.join(", ", performers) + ": they are seen otherwise now");
+      out.println("  tell " + String.join(", ", performers) + ": their appearances changed");
     }
   }
 

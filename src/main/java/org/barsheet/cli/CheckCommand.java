@@ -28,8 +28,7 @@ import picocli.CommandLine.TypeConversionException;
     name = "check",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header =
-        "Tells everybody what is wrong or doubtful in a plan, grouped by who must act. Writes nothing.",
+    header = "Lists what's wrong or doubtful in a plan, grouped by who must act. Writes nothing.",
     footer = {
       "",
       "Examples:",
@@ -62,8 +61,8 @@ final class CheckCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description =
-          "Folder of the sheets made last, where locked panels and photographed reveals have their"
-              + " frames; by default PLAN's name with -sheets.")
+          "Folder of the last sheets, which hold the frames of locked panels and photographed"
+              + " reveals; by default PLAN's name with -sheets.")
   private Optional<Path> out = Optional.empty();
 
   @Option(
@@ -74,9 +73,7 @@ final class CheckCommand implements Callable<Integer> {
               + " N in all: what differs, and what each costs.")
   private Optional<Integer> alternatives = Optional.empty();
 
-  @Option(
-      names = "--all",
-      description = "Print every finding with what to do, instead of many in one sentence.")
+  @Option(names = "--all", description = "Print each finding with its remedy, without grouping.")
   private boolean all;
 
   @Mixin private WatchOption repeat = new WatchOption();
@@ -119,7 +116,7 @@ final class CheckCommand implements Callable<Integer> {
         "--alternatives prints no findings: leave out --fail-on");
     refuseUnless(
         !repeat.watch || (alternatives.isEmpty() && failOn.isEmpty() && form.as == As.TEXT),
-        "--watch prints findings as text until it is stopped: give it alone");
+        "--watch prints text until you stop it: use it alone");
   }
 
   private void refuseUnless(boolean good, String sentence) {

@@ -22,8 +22,7 @@ import picocli.CommandLine.Spec;
     name = "compare",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header =
-        "Tells everybody what moved between two versions, and which photographs are still usable.",
+    header = "Tells you what moved between two versions, and which photographs are still usable.",
     description = {
       "",
       "Two scores are compared bar by bar. Plans, folders of sheets and timing.json files are compared as films.",

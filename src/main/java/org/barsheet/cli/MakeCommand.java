@@ -27,8 +27,7 @@ import picocli.CommandLine.Spec;
     name = "make",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    header =
-        "Writes everything everybody needs: the workbook, the page, the cue files, timing.json.",
+    header = "Writes what everyone needs: the workbook, the page, the cue files, timing.json.",
     description = {
       "",
       "All files are written or none; a workbook you changed since it was made is kept beside the new one.",
@@ -152,15 +151,14 @@ final class MakeCommand implements Callable<Integer> {
     int gone = kept.cellsWithoutRow();
     if (gone > 0) {
       return Figures.count(gone, "cell")
-          + " you typed into "
+          + " you typed into no longer "
           + (gone == 1 ? "has" : "have")
-          + " no row any more; the earlier workbook is kept as "
+          + " a row; the earlier workbook is kept as "
           + kept.file()
           + (kept.carriedCells() == 0 ? "" : "; the others are carried over");
     }
     return kept.carriedCells() == 0
-        ? "nothing you typed was found to carry over; your changed workbook is kept as "
-            + kept.file()
+        ? "nothing you typed could be carried over; your changed workbook is kept as " + kept.file()
         : "what you typed is carried over; your changed workbook is kept as " + kept.file();
   }
 

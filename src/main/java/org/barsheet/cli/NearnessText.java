@@ -53,7 +53,7 @@ final class NearnessText {
         + place(miss.startTick())
         + ": "
         + miss.sentence()
-        + (covered ? "; a better return holds most of its notes" : "");
+        + (covered ? "; a better return uses most of its notes" : "");
   }
 
   private String sounding(Occurrence found) {

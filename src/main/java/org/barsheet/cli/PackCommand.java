@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
     header = "Packs a film into one zip for another machine, a colleague or a backup.",
     description = {
       "",
-      "In it go the plan, the files it names and the sheets folder, with their checksums (SHA-256).",
+      "It holds the plan, the files it names and the sheets folder, with their checksums (SHA-256).",
       "Unpacked elsewhere, make writes the same bytes. All files must be in the plan's folder.",
       "",
     },
@@ -42,7 +42,7 @@ final class PackCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "ZIP",
-      description = "File to write. A file that has this name already is never replaced.")
+      description = "File to write. An existing file is never replaced.")
   private Path zip = Path.of("");
 
   @Option(

@@ -73,7 +73,7 @@ final class Watching<T> {
     }
     out.flush();
     if (saved.isEmpty()) {
-      err.println("watching " + plan + " and the files it names; Ctrl-C ends");
+      err.println("watching " + plan + " and the files it names; Ctrl-C stops");
     }
   }
 

@@ -44,8 +44,8 @@ final class MovieHead {
     }
     throw new UnreadableClipException(
         known
-            ? "was not closed by the camera: its index is missing"
-            : "is neither a WAV nor an MP4 or MOV file");
+            ? "wasn't finished by the camera: its index is missing"
+            : "isn't a WAV, MP4 or MOV file");
   }
 
   /** Whether one of its tracks sounds. */

@@ -35,7 +35,7 @@ final class WaveHead {
 
   static ClipFacts read(ClipBytes bytes) throws IOException, UnreadableClipException {
     if (!bytes.fourLetters(8).equals("WAVE")) {
-      throw new UnreadableClipException("is neither a WAV nor an MP4 or MOV file");
+      throw new UnreadableClipException("isn't a WAV, MP4 or MOV file");
     }
     WaveHead head = new WaveHead(bytes);
     head.walk();

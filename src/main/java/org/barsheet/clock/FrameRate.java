@@ -75,7 +75,7 @@ public record FrameRate(int numerator, int denominator, boolean dropFrame) {
     String sentence =
         drop && rateExists
             ? "drop-frame exists at 29.97 and 59.94 only, not at " + number
-            : "no frame rate is called '" + text.strip() + "'";
+            : "'" + text.strip() + "' isn't a frame rate";
     throw new SyntaxException(text, 0, sentence, "write one of " + spellings());
   }
 

@@ -88,7 +88,7 @@ public record Timecode(FrameRate rate, int hours, int minutes, int seconds, int 
       throw new SyntaxException(
           stripped,
           label.start(4),
-          "';' means drop-frame, and " + rate + " fps counts without",
+          "';' means drop-frame, and " + rate + " fps doesn't use it",
           "write ':' before the frames");
     }
     int hours = part(stripped, label, 1, 24, "hours");

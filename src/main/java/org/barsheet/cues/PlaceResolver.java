@@ -115,7 +115,8 @@ public final class PlaceResolver {
     if (place instanceof AtTimecode at) {
       return List.of(atTimecode(at));
     }
-    throw new Unfound("this place must be absolute", "write a bar, a mark or a timecode");
+    throw new Unfound(
+        "this place can't depend on a panel or a motif", "write a bar, a mark or a timecode");
   }
 
   private boolean isInFilm(Cue cue) {
@@ -138,7 +139,7 @@ public final class PlaceResolver {
     if (found.isEmpty()) {
       throw new Unfound(
           "no return of " + place.motif() + " was found in the score",
-          "check the motif's notes, allow more forms, or name a bar; find says how near it comes");
+          "check the motif's notes, allow more forms, or name a bar; find shows how near it comes");
     }
     if (place.number().isPresent()) {
       return List.of(numbered(place, found));
@@ -189,7 +190,7 @@ public final class PlaceResolver {
     }
     Cue last = found.get(found.size() - 1);
     throw new Unfound(
-        place + " asked, " + found.size() + " found",
+        "you asked for " + place + "; the score has only " + found.size(),
         wanted < 1
             ? "returns count from 1"
             : "the last one is " + last.title() + " in bar " + last.place().bar());
@@ -292,7 +293,7 @@ public final class PlaceResolver {
     long frame = place.timecode().frame() - film.firstFrame().frame();
     if (frame < 0 || frame >= filmFrames) {
       throw new Unfound(
-          place + " lies outside the film",
+          place + " is outside the film",
           "the film runs from " + film.timecode(0) + " to " + film.timecode(filmFrames - 1));
     }
     return cues.atTimecode(place.timecode(), clock.scoreTime(frame));

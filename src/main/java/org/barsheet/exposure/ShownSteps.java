@@ -71,10 +71,10 @@ public final class ShownSteps {
         timing.shots().get(reveal.shot()),
         String.format(
             Locale.ROOT,
-            "%s shows some of its photographs only and jumps %s; its limit is %.1f mm",
+            "%s shows only some of its photographs and jumps %s; its limit is %.1f mm",
             reveal.opening().name(),
             jump,
             limit),
-        "give it more frames, or ask for fewer photographs of a movement of its own");
+        "give it more frames, or its own movement with fewer photographs");
   }
 }

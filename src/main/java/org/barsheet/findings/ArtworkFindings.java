@@ -99,7 +99,7 @@ public final class ArtworkFindings {
           one.name()
               + " and "
               + other.name()
-              + " share "
+              + " overlap on "
               + rounded(Rects.sharedWide(one.rect(), other.rect()), RoundingMode.HALF_UP)
               + " by "
               + rounded(Rects.sharedHigh(one.rect(), other.rect()), RoundingMode.HALF_UP)

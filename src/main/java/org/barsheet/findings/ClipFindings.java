@@ -64,10 +64,7 @@ public final class ClipFindings {
             .toList();
     if (!missing.isEmpty()) {
       String sentence =
-          (missing.size() == 1 ? "the clip of " : "the clips of ")
-              + String.join(", ", missing)
-              + (missing.size() == 1 ? " is" : " are")
-              + " not here yet";
+          (missing.size() == 1 ? "clip" : "clips") + " not here yet: " + String.join(", ", missing);
       findings.add(Severity.REMARK, Concerns.PERFORMERS, "", sentence, "ask for what is missing");
     }
   }

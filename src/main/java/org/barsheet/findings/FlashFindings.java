@@ -56,8 +56,8 @@ public final class FlashFindings {
       String sentence =
           "no second has more than "
               + rule.most()
-              + " openings, or as many closings, lamps included; four would reach the limit of"
-              + " three flashes a second (WCAG 2.3.1)";
+              + " openings or closings (lamps count); four of either would reach the limit of three"
+              + " flashes a second (WCAG 2.3.1)";
       findings.add(Severity.REMARK, Concerns.DIRECTOR, "", sentence, ANALYZE);
     }
     return findings.worstFirst();

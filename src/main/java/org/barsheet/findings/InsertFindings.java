@@ -56,8 +56,8 @@ public final class InsertFindings {
     String sentence =
         (one ? "panel " : "panels ")
             + String.join(", ", panels)
-            + (one ? " does" : " do")
-            + " not say what the camera sees, so performers can't be placed in the frame";
+            + (one ? " has" : " have")
+            + " no field, so performers can't be placed in the frame";
     findings.add(
         Severity.REMARK,
         Concerns.EDITOR,
@@ -86,7 +86,7 @@ public final class InsertFindings {
     } else if (shares[0] < HALF) {
       String share = Math.round(100 * shares[0]) + " %";
       String sentence =
-          "at one moment only " + share + " of " + opening + ", where " + name + " is seen, is in";
+          "at one point only " + share + " of " + opening + ", with " + name + " in it, is in";
       add(Severity.REMARK, appearance, sentence + " the frame", remedy);
     }
   }
@@ -108,7 +108,7 @@ public final class InsertFindings {
               + (long) Math.ceil(100 * scale)
               + " % in "
               + appearance.opening().name(),
-          "ask for a frame of "
+          "ask for a clip of "
               + needed(performer.clipWidth(), scale)
               + "x"
               + needed(performer.clipHeight(), scale)

@@ -63,7 +63,9 @@ public final class MovementFindings {
             + largest.photograph()
             + "; its limit is "
             + largest.limitWords()
-            + (plan.workshop().hand().largestStep().isPresent() ? "" : ", an eighth of its way"),
+            + (plan.workshop().hand().largestStep().isPresent()
+                ? ""
+                : ", an eighth of the movement"),
         remedy);
   }
 
@@ -138,12 +140,12 @@ public final class MovementFindings {
       add(
           Severity.REMARK,
           movement.name()
-              + " is measured by "
+              + " uses the measurements of "
               + first.name()
               + "; "
               + String.join(", ", unlike)
               + (unlike.size() == 1 ? " has" : " have")
-              + " another size or support",
+              + " a different size or support",
           "give it its own model if it needs its own photographs");
     }
   }

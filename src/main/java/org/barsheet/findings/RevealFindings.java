@@ -58,7 +58,7 @@ public final class RevealFindings {
         reveal.opening().name()
             + " runs "
             + squeeze.sentence()
-            + ": there are too few frames for all of it; at worst "
+            + ": too few frames; at worst "
             + off(squeeze.errorAmount(), movements.of(reveal.reveal()));
     boolean early = missingBefore(shot, reveal) > 0;
     boolean late = missingAfter(shot, reveal) > 0;
@@ -135,9 +135,9 @@ public final class RevealFindings {
       String sentence =
           reveal.opening().name()
               + " closes on a different curve than it opens: "
-              + Prose.count(reveal.reveal().photographs(), "photograph")
-              + " more to take";
-      String remedy = "mirror the opening's slow setting, and its photographs can be reused";
+              + Prose.count(reveal.reveal().photographs(), "more photograph")
+              + " to take";
+      String remedy = "mirror the opening's slow setting to reuse its photographs";
       findings.add(Severity.REMARK, Concerns.ANIMATOR, shot, sentence, remedy);
     }
   }

@@ -79,10 +79,7 @@ public final class RevealFramingFindings {
     }
     if (shorter < TINY * film.height()) {
       String sentence =
-          name
-              + " is only "
-              + Math.round(shorter)
-              + " pixels of the frame across as it moves: hard to see";
+          name + " is only " + Math.round(shorter) + " pixels across as it moves: hard to see";
       findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, "use a narrower field");
     }
   }
@@ -119,7 +116,7 @@ public final class RevealFramingFindings {
               + setup.name()
               + ": its narrowest panel enlarges the camera's photograph to "
               + percent(enlargement),
-          "take those photographs from nearer, or with a camera of more pixels");
+          "take those photographs from closer, or with a camera that has more pixels");
     }
     Optional<Optics> optics = plan.workshop().camera().map(camera -> new Optics(camera, film));
     optics.ifPresent(o -> setup.runs().forEach(run -> addLooming(run, view, o)));

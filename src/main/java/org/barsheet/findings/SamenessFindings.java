@@ -141,11 +141,10 @@ public final class SamenessFindings {
         Concerns.ANIMATOR,
         "",
         other.name()
-            + " is "
+            + " mirrors "
             + one.name()
-            + " mirrored: its photographs could be flipped left to right, "
-            + Prose.count(saved, "photograph")
-            + " fewer to take",
-        "do so if the light may come from the other side");
+            + ": flipping its photographs left to right would save "
+            + Prose.count(saved, "photograph"),
+        "flip them if the light may come from the other side");
   }
 }

@@ -26,8 +26,8 @@ record JsonPlace(String file, String path, JsonElement value) {
 
   /** What to do about any damage: the file is made from plan and score and can be made again. */
   static final String REMEDY =
-      "put back an undamaged copy, or move the file: the next make writes it again,"
-          + " without knowing what was locked";
+      "restore an undamaged copy, or move the file away; make then writes a new one,"
+          + " but forgets what was locked";
 
   JsonPlace get(String key) {
     if (!value.isJsonObject()) {

@@ -56,7 +56,7 @@ final class NotesJson {
     try {
       return new ScoreNotes(bars(music), parts);
     } catch (IllegalArgumentException unlike) {
-      throw music.damage("its bars, beats and notes do not go together");
+      throw music.damage("its bars, beats and notes don't match");
     }
   }
 

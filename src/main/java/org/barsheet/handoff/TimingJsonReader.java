@@ -87,7 +87,7 @@ public final class TimingJsonReader {
       json.setStrictness(Strictness.STRICT);
       JsonPlace root = new JsonPlace(file, "", JsonParser.parseReader(json));
       if (json.peek() != JsonToken.END_DOCUMENT) {
-        throw root.damage("there is something after the end of the data");
+        throw root.damage("there is extra text after the data");
       }
       return root;
     } catch (JsonParseException | CharacterCodingException damaged) {
@@ -95,8 +95,7 @@ public final class TimingJsonReader {
           Problem.ofFile(file, "the file is damaged: this is not JSON", JsonPlace.REMEDY));
     } catch (IOException unreadable) {
       throw new InputException(
-          Problem.ofFile(
-              file, "the file is damaged or cannot be read to its end", JsonPlace.REMEDY));
+          Problem.ofFile(file, "the file is damaged or cut short", JsonPlace.REMEDY));
     }
   }
 

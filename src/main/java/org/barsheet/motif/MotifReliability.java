@@ -73,14 +73,17 @@ public record MotifReliability(double chanceFinds) {
     return chanceFinds >= TOO_PLAIN;
   }
 
-  /** "too plain: expect about 3 chance finds", or that none is to be expected. */
+  /** "too plain: expect about 3 chance matches", or that none is to be expected. */
   public String sentence() {
     if (!isTooPlain()) {
-      return "distinct: chance finds are unlikely";
+      return "distinct: chance matches are unlikely";
     }
     long about = Math.max(1, Math.round(chanceFinds));
     return String.format(
-        Locale.ROOT, "too plain: expect about %d chance %s", about, about == 1 ? "find" : "finds");
+        Locale.ROOT,
+        "too plain: expect about %d chance %s",
+        about,
+        about == 1 ? "match" : "matches");
   }
 
   /** The same rhythm over intervals in another order and direction, unlike the motif itself. */

@@ -84,9 +84,9 @@ public record NearMiss(
       return certainty.get().name().toLowerCase(Locale.ROOT);
     }
     if (score >= needed) {
-      return "near, but match: " + match.name().toLowerCase(Locale.ROOT) + " needs more";
+      return "near, but not near enough for match: " + match.name().toLowerCase(Locale.ROOT);
     }
     double below = Math.floor(100 * score) / 100;
-    return String.format(Locale.ROOT, "%.2f of %.2f needed", below, needed);
+    return String.format(Locale.ROOT, "scores %.2f, needs %.2f", below, needed);
   }
 }

@@ -57,7 +57,7 @@ final class NotesParser {
       throw stop(
           start,
           text.substring(start, at) + " is outside the MIDI range",
-          "The lowest key is C-1, the highest G9");
+          "The lowest note is C-1, the highest G9");
     }
     return pitch;
   }

@@ -41,7 +41,7 @@ public final class Measures {
     int start = cursor.offset();
     double amount = cursor.takeNumber(what, remedy).doubleValue();
     if (amount <= 0) {
-      throw cursor.fault(start, what + " above 0 is expected", remedy);
+      throw cursor.fault(start, "expected " + what + " above 0", remedy);
     }
     return amount;
   }
@@ -67,7 +67,7 @@ public final class Measures {
     }
     cursor.expectEnd(remedy);
     if (amount > most) {
-      throw cursor.fault(0, "at most " + plain(most) + " " + units.get(0) + " is expected", remedy);
+      throw cursor.fault(0, "can't be more than " + plain(most) + " " + units.get(0), remedy);
     }
     return amount;
   }

@@ -53,17 +53,17 @@ final class Adopting {
 
   private static InputException noSheets(Path plan, Path folder) {
     String sentence =
-        "adopt needs the sheets made from the score before, and " + folder + " has none";
+        "adopt needs the sheets made from the old score; " + folder + " has none";
     return new InputException(Problem.ofFile(plan.toString(), sentence, remedy(plan)));
   }
 
   private static InputException noNotes(Path plan, Path folder) {
-    String sentence = "the sheets in " + folder + " don't hold the notes of the score before";
+    String sentence = "the sheets in " + folder + " don't hold the notes of the old score";
     return new InputException(Problem.ofFile(plan.toString(), sentence, remedy(plan)));
   }
 
   private static String remedy(Path plan) {
-    return "put the score before back and run: barsheet make "
+    return "put the old score back and run: barsheet make "
         + plan
         + "; or name the folder of its sheets with --out";
   }

@@ -31,7 +31,7 @@ final class InputFiles {
           Problem.at(
               plan.text().file().toString(),
               "score",
-              "there is not a file " + plan.music().score(),
+              "there is no file " + plan.music().score(),
               "put the MIDI file beside the plan, or write its path after 'score:'"));
     }
     plan.music().recording().flatMap(InputFiles::problem).ifPresent(problems::add);
@@ -65,7 +65,7 @@ final class InputFiles {
     String name = "recording: " + recording.file();
     if (!Files.isRegularFile(recording.file())) {
       String remedy = "put the sound file there, or write its path, seen from the plan's folder";
-      return told(recording, "recording: there is not a file " + recording.file(), remedy);
+      return told(recording, "recording: there is no file " + recording.file(), remedy);
     }
     try {
       SoundFile.check(recording.file());

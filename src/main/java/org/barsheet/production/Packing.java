@@ -94,7 +94,7 @@ final class Packing {
   }
 
   private void refuse(Path file) {
-    String sentence = "the plan names " + file + ", which a copy elsewhere wouldn't find";
+    String sentence = "a copy elsewhere won't find " + file;
     String remedy = "Move it into the plan's folder and write its path from there.";
     problems.add(Problem.ofFile(planFile.toString(), sentence, remedy));
   }

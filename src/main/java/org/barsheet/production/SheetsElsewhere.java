@@ -31,9 +31,9 @@ final class SheetsElsewhere {
       throw new InputException(
           Problem.ofFile(
               plan.text().file().toString(),
-              "panels are locked or photographed, and no sheets lie in "
+              "panels are locked or photographed, but "
                   + folder
-                  + "; sheets of this film lie in "
+                  + " holds no sheets; this film's sheets are in "
                   + there,
               "rename that folder to "
                   + name

@@ -93,7 +93,7 @@ final class ViewerNotes {
         panel,
         panel.isEmpty() ? "" : ruler.locateFrame(note.frame()).toString(),
         panel.isEmpty() ? OptionalLong.empty() : OptionalLong.of(note.frame()),
-        "a viewer notes: " + note.text(),
+        "viewer's note: " + note.text(),
         moved ? "it was written on panel " + note.panel() + "; " + now : "");
   }
 

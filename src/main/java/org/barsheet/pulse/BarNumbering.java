@@ -88,9 +88,9 @@ final class BarNumbering {
               "played-order",
               "it lists "
                   + count(numbers.size())
-                  + " and the music plays "
+                  + ", but the music plays "
                   + count(bars.bars().size())
-                  + (pickup ? ", the pickup among them" : ""),
+                  + (pickup ? ", including the pickup" : ""),
               "list every bar in the order played, or correct the meter or the repeats"));
     }
     TreeMap<Integer, Integer> times = new TreeMap<>();

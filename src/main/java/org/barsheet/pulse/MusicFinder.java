@@ -87,8 +87,8 @@ public final class MusicFinder {
 
   private void addWrittenDoubts(BarGrid bars, TempoMap tempo, boolean playedWanted) {
     String unheard =
-        "no beats could be found in the playing (too few notes, or more than 30 minutes); bars are"
-            + " as written";
+        "no beats found in the playing (too few notes, or more than 30 minutes); the bars are as"
+            + " written";
     if (evidence.verdict() == Verdict.UNTRUE) {
       String untrue = "the written tempo looks wrong: " + evidence.sentence();
       addOfAll(Doubt.Kind.UNTRUE_TEMPO, bars, untrue + (playedWanted ? "; " + unheard : ""));
@@ -134,7 +134,7 @@ public final class MusicFinder {
     String pinned =
         pins.isEmpty()
             ? ""
-            : ", bent to " + pins.size() + (pins.size() == 1 ? " pinned bar" : " pinned bars");
+            : ", fitted to " + pins.size() + (pins.size() == 1 ? " pinned bar" : " pinned bars");
     return "tempo and bars as written" + pinned + ": " + evidence.sentence();
   }
 

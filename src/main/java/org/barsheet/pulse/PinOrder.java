@@ -47,7 +47,7 @@ final class PinOrder {
   private static void addClash(Pin first, Pin second, List<Problem> problems) {
     String both = text(first) + " and " + text(second);
     if (first.bar() == second.bar()) {
-      problems.add(problem(both + " pin one bar twice", "keep one of them"));
+      problems.add(problem(both + " pin the same bar twice", "keep one of them"));
     } else if (first.at().compareTo(second.at()) >= 0) {
       problems.add(problem(both + " run backwards", "correct one of the two times"));
     }

@@ -69,7 +69,7 @@ public record PlayedOrder(List<Range> ranges) {
   private static Range parseRange(String text, String piece, int offset) {
     Matcher range = RANGE.matcher(piece.strip());
     if (!range.matches()) {
-      throw new SyntaxException(text, offset, "here a bar number or a range is due", REMEDY);
+      throw new SyntaxException(text, offset, "expected a bar number or a range here", REMEDY);
     }
     int first = Integer.parseInt(range.group(1));
     int last = range.group(2) == null ? first : Integer.parseInt(range.group(2));

@@ -74,12 +74,12 @@ public final class ClipCheck {
     if (!video.get().steady()) {
       add(
           Severity.WARNING,
-          name + " has a variable frame rate: " + mean() + " a second on average",
+          name + " has a variable frame rate: " + mean() + " fps on average",
           "convert it to a constant rate before editing; ask for one next time");
     } else if (clip.rate().isEmpty()) {
       add(
           Severity.WARNING,
-          name + " has " + mean() + " fps, a rate no film here has, so its frames can't be placed",
+          name + " has an unusual rate, " + mean() + " fps, so its frames can't be placed",
           "convert it to " + plain(clock.rate()) + " fps before editing");
     }
     clip.performer().clipRate().ifPresent(said -> rate(said, seen));
@@ -107,9 +107,9 @@ public final class ClipCheck {
             + plain(has.get())
             + " fps, not "
             + plain(said)
-            + " as the plan says: the difference grows to "
+            + " as the plan says: it would drift by "
             + Prose.count(off, "frame")
-            + " of the clip; the file's own rate is used",
+            + "; the file's own rate is used",
         "write clip-rate: " + plain(has.get()));
   }
 
@@ -153,11 +153,11 @@ public final class ClipCheck {
       add(
           Severity.ERROR,
           name + " begins " + Prose.count(-first, "frame") + " too late",
-          "ask for a take that begins before the count-in, or look at the clap again");
+          "ask for a take that begins before the count-in, or check the clap again");
     } else if (asked < 0) {
       add(
           Severity.REMARK,
-          name + " begins " + Prose.count(-asked, "frame") + " after its handle would",
+          name + " has " + Prose.count(-asked, "frame") + " too few in its first handle",
           "");
     }
   }
@@ -167,11 +167,11 @@ public final class ClipCheck {
       add(
           Severity.ERROR,
           name + " is " + Prose.count(last + 1 - frames, "frame") + " too short",
-          "ask for a take that runs on, or look at the clap again");
+          "ask for a take that runs on, or check the clap again");
     } else if (asked > frames) {
       add(
           Severity.REMARK,
-          name + " ends " + Prose.count(asked - frames, "frame") + " before its handle would",
+          name + " has " + Prose.count(asked - frames, "frame") + " too few in its last handle",
           "");
     }
   }
@@ -186,7 +186,7 @@ public final class ClipCheck {
               + (upright ? " is landscape, but " : " is portrait, but ")
               + where
               + (upright ? " is taller than wide" : " is wider than tall"),
-          "ask for a take with the camera " + (upright ? "upright" : "lying"));
+          "ask for a take in " + (upright ? "portrait" : "landscape"));
     }
   }
 }

@@ -162,7 +162,7 @@ public final class SoundCheck {
     String drift =
         late == 0
             ? ""
-            : ": used as it is, it comes "
+            : ": unconverted, it is "
                 + filmFrames(Math.abs(late))
                 + (late > 0 ? " late" : " early")
                 + " at the end"
@@ -170,7 +170,7 @@ public final class SoundCheck {
     add(
         late == 0 ? Severity.REMARK : Severity.WARNING,
         "has " + sound.samplesPerSecond() + " samples a second, not " + FILM_SOUND + drift,
-        "convert it to " + FILM_SOUND + " samples a second, at the speed it has");
+        "convert it to " + FILM_SOUND + " samples a second, keeping its speed");
   }
 
   private void begins(Seconds start, Sounding sounding) {
@@ -184,7 +184,7 @@ public final class SoundCheck {
               + performer.part()
               + " plays from "
               + timecode(sounding.from()),
-          "ask for a take that begins before the count-in, or look at its start again");
+          "ask for a take that begins before the count-in, or check its start again");
     }
   }
 
@@ -199,7 +199,7 @@ public final class SoundCheck {
               + performer.part()
               + " plays until "
               + timecode(sounding.until()),
-          "ask for a take that runs on, or look at its start again");
+          "ask for a take that runs on, or check its start again");
     }
   }
 
@@ -236,12 +236,12 @@ public final class SoundCheck {
           Severity.WARNING,
           "says it begins at "
               + timecode(byHeader)
-              + ", the plan at "
+              + ", the plan says "
               + timecode(told)
               + ": "
               + filmFrames(apart)
               + " apart; the plan wins",
-          "look at the clap or the start again");
+          "check the clap or the start again");
     }
   }
 }

@@ -70,8 +70,7 @@ final class PageDrawings {
         .map(
             file ->
                 file.getFileName()
-                    + " is not a drawing this page can show, or too large for it:"
-                    + " save it as PNG or JPEG");
+                    + " is too large or can't be shown here: save it as a smaller PNG or JPEG");
   }
 
   List<String> addresses() {

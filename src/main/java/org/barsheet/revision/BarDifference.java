@@ -67,12 +67,14 @@ final class BarDifference {
 
   private String words() {
     List<String> words = new ArrayList<>();
-    add(words, "other notes in ", others, "");
-    add(words, "other note lengths in ", lengths, "");
+    add(words, "different notes in ", others, "");
+    add(words, "different note lengths in ", lengths, "");
     shifted.forEach((by, parts) -> add(words, "", parts, " " + IntervalWords.apart(by)));
     add(words, "without ", silent, "");
     add(words, "with ", joining, "");
-    return words.isEmpty() ? "the same notes in a bar of another length" : String.join("; ", words);
+    return words.isEmpty()
+        ? "the same notes in a bar of a different length"
+        : String.join("; ", words);
   }
 
   private static void add(List<String> words, String before, List<String> parts, String after) {

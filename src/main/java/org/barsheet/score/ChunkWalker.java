@@ -149,11 +149,11 @@ final class ChunkWalker {
           at,
           "track "
               + (number + 1)
-              + " announces "
+              + " should have "
               + length
-              + " bytes and the file ends after "
+              + " bytes, but the file ends after "
               + (file.length() - start)
-              + "; what is there is used");
+              + "; what's there is used");
       end = nextTrack(start);
     }
     tracks.add(new TrackChunk(number, start, (int) end));
@@ -172,10 +172,7 @@ final class ChunkWalker {
   private int skipStrayBytes(int at) {
     int next = nextTrack(at + 1);
     int count = next - at;
-    String sentence =
-        count == 1
-            ? "1 byte belongs to no chunk and is left out"
-            : count + " bytes belong to no chunk and are left out";
+    String sentence = count == 1 ? "1 stray byte is left out" : count + " stray bytes are left out";
     if (isPadding(at, next)) {
       notes.add(at, sentence);
     } else {
@@ -215,12 +212,12 @@ final class ChunkWalker {
     if (announced != tracks.size()) {
       notes.add(
           offset,
-          "the header announces "
+          "the header says "
               + announced
               + (announced == 1 ? " track" : " tracks")
-              + " and the file holds "
+              + ", but the file has "
               + tracks.size()
-              + "; all of them are read");
+              + "; all are read");
     }
   }
 

@@ -38,7 +38,7 @@ final class ReadingNotes {
     sorted.sort(Comparator.comparingLong(ReadingNote::byteOffset));
     if (left > 0) {
       long last = sorted.get(sorted.size() - 1).byteOffset();
-      String sentence = "the file has " + left + " more oddities of these kinds";
+      String sentence = "the file has " + left + " more oddities like these";
       sorted.add(new ReadingNote(last, sentence, lossLeft));
     }
     return sorted;

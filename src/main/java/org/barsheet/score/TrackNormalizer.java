@@ -114,8 +114,7 @@ final class TrackNormalizer {
     if (!ended) {
       notes.add(at, trackName() + " has no end-of-track event; it ends with its last event");
     } else if (at < chunk.end()) {
-      notes.add(
-          at, bytesLeft(at) + " after the end of " + trackName() + " carry no time; left out");
+      notes.add(at, bytesLeft(at) + " after the end of " + trackName() + "; left out");
     }
   }
 

@@ -38,7 +38,7 @@ final class WrittenBars {
     int power = data[1] & 0xFF;
     if (numerator == 0 || power > 7) {
       String written = power > 7 ? numerator + "/2^" + power : numerator + "/" + (1 << power);
-      notes.add(offset, "a time signature of " + written + " counts nothing; left out");
+      notes.add(offset, "a time signature of " + written + " isn't possible; left out");
       return Optional.empty();
     }
     Meter meter = new Meter(numerator, 1 << power);

@@ -26,12 +26,12 @@ final class SetupCautions {
       cautions.add("Thread and wire under tension: mind your eyes, weight what holds them.");
     }
     if (lifts) {
-      cautions.add("Blades and glue for fresh pieces: cut away from the hand, air the room.");
+      cautions.add("Blades and glue for fresh pieces: cut away from your hand, air out the room.");
     }
     if (photographs > LONG_RUN) {
-      cautions.add("A long run: rest eyes and back; leave no lamp on unattended while you do.");
+      cautions.add("A long run: rest eyes and back; never leave a lamp on unattended.");
     }
-    cautions.add("Cables taped down, ways out clear; local codes and licensed trades come first.");
+    cautions.add("Tape cables down, keep exits clear; local codes and licensed trades come first.");
     return cautions;
   }
 

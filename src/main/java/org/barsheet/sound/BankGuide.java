@@ -45,9 +45,9 @@ public record BankGuide(FilmSheet sheet, BankParts parts, float strength, List<S
             ? bank.name() + " has no sound for any note of the score: the guide is only clicks"
             : "the guide is played with "
                 + bank.name()
-                + ", its strongest sample at "
+                + ", its peak at "
                 + decibels(PEAK)
-                + " dB of full scale (turned "
+                + " dBFS (turned "
                 + (peak > PEAK ? "down" : "up")
                 + " by "
                 + decibels(Math.max(PEAK / peak, peak / PEAK))

@@ -75,7 +75,7 @@ final class AskedFindings {
               + away
               + " bars away";
       String remedy =
-          "check the bar; find --why \"bar " + near.getAsInt() + "\" says what is heard there";
+          "check the bar; find --why \"bar " + near.getAsInt() + "\" shows what is heard there";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }
   }

@@ -91,7 +91,7 @@ public final class Findings {
             "",
             "",
             OptionalLong.empty(),
-            Prose.count(left, "more finding") + " of this severity or milder",
+            Prose.count(left, "more finding") + " of this severity or lower",
             "fix the ones above first"));
     return List.copyOf(kept);
   }

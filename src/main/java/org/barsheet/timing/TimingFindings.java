@@ -55,11 +55,12 @@ final class TimingFindings {
 
   private static String remedy(Doubt.Kind kind) {
     return switch (kind) {
-      case UNTRUE_TEMPO -> "listen to the first bars; music.tempo: played or music.pins will help";
+      case UNTRUE_TEMPO ->
+          "listen to the first bars; try music.tempo: played, or pin bars (music.pins)";
       case PARTLY_UNTRUE -> "listen to these bars; pin them (music.pins) where they are off";
       case FOUND_BARS -> "listen; pin any bar that is wrong (music.pins)";
-      case BEAT_LEVEL -> "tap along; if it is the other, say so in music.bpm";
-      case BAR_PHASE -> "count along; if it is the other, pin bar 1 to its time (music.pins)";
+      case BEAT_LEVEL -> "tap along; if it's the other one, set music.bpm";
+      case BAR_PHASE -> "count along; if it's the other one, pin bar 1 to its time (music.pins)";
       case PICKUP -> "if it isn't one, write music.pickup: no";
       case BEFORE_RECORDING -> "check the pins, or let the recording begin earlier";
     };
@@ -89,7 +90,7 @@ final class TimingFindings {
       String sentence =
           "the cut comes "
               + Prose.count(place.cut() - place.wantedCut(), "frame")
-              + " later than its reveals need";
+              + " too late for its reveals";
       String remedy = "give panel " + shot.panel().name() + " more room before its accent";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }
@@ -100,9 +101,9 @@ final class TimingFindings {
       findings.add(Severity.REMARK, Concerns.DIRECTOR, shot, sentence, remedy);
     }
     if (shot.panel().locked() && input.lockOf(shot.panel()).isEmpty()) {
-      String sentence = "locked, but there is no earlier make to take its frames from";
+      String sentence = "locked, but no earlier sheets hold its frames";
       String remedy =
-          "make keeps it where it is now; if its sheets are in another folder, name it with --out";
+          "make keeps it where it is now; if its sheets are elsewhere, name that folder with --out";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }
     addMovedUnderLock(shot);
@@ -110,10 +111,9 @@ final class TimingFindings {
       boolean known = !input.kept().runsOf(shot.panel(), reveal).isEmpty();
       if (reveal.photographed() && !known) {
         String sentence =
-            reveal.opening()
-                + " is photographed, but there is no earlier make to take its frames from";
+            reveal.opening() + " is photographed, but no earlier sheets hold its frames";
         String remedy =
-            "make keeps it where it is now; if its sheets are in another folder, name it with --out";
+            "make keeps it where it is now; if its sheets are elsewhere, name that folder with --out";
         findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
       }
     }
@@ -129,12 +129,12 @@ final class TimingFindings {
     boolean locked = layout.places().get(shot.index()).kind() == Candidate.Kind.LOCKED;
     if (onCue && locked && later != 0 && shot.cue().kind() != Cue.Kind.FREE) {
       String sentence =
-          "is locked on its frames, and "
+          "is locked, but "
               + shot.cue().title()
-              + " lies "
+              + " is "
               + Prose.count(Math.abs(later), "frame")
               + (later > 0 ? " after" : " before")
-              + " its first";
+              + " its first frame";
       String remedy = "unlock it to follow the music, or leave it";
       findings.add(Severity.WARNING, Concerns.DIRECTOR, shot, sentence, remedy);
     }

@@ -134,7 +134,7 @@ public final class TimingPlanner {
       throw refused(
           String.format(
               Locale.ROOT,
-              "the film has %,d frames; its exposure sheet, a row a frame, holds %,d",
+              "the film has %,d frames; its exposure sheet can hold %,d",
               filmFrames,
               MOST_FRAMES),
           "split the score into reels with a plan each, or look for a stray note far past the end");

@@ -230,32 +230,32 @@ final class ArtworkWorksheet {
           MODEL,
           ROW_NAME - 1,
           SheetWords.plain(SheetWords.rounded(candidate.distance(), 1))
-              + " steps of color difference from the nearest color of the palette, "
+              + " steps from the palette's nearest color, "
               + ColorWords.named(candidate.nearest())
-              + (candidate.isTooNear() ? ": too near" : ""),
+              + (candidate.isTooNear() ? ": too close" : ""),
           WORDS);
     }
     paragraph(
-        "Steps are those of Cb and Cr in 8 bits (ITU-R BT.709). They compare printed colors: light,"
-            + " paper and camera change them, so try a sheet of it under the camera first.");
+        "More steps (8-bit Cb and Cr, ITU-R BT.709) key out more easily. Light, paper and camera"
+            + " change colors, so try a sheet under the camera first.");
   }
 
   private void facts() {
     section("The photograph");
     paragraph(
-        "Shown whole, the artwork gives "
+        "With the whole artwork in frame, one square is "
             + SheetWords.plain(SheetWords.hundredths(measures.pixelsPerSquare()))
-            + " pixels of the frame to a square.");
+            + " pixels.");
     OptionalDouble narrowest = measures.narrowestField();
     if (narrowest.isPresent()) {
       paragraph(
-          "The camera takes "
+          "The camera has "
               + SheetWords.plain(SheetWords.thousandths(measures.headroom().orElseThrow()))
-              + " pixels to each of the film's. Of a photograph of the whole artwork, a part "
+              + " pixels for each of the film's: a photograph of the whole artwork can be cropped to "
               + SheetWords.plain(SheetWords.hundredths(narrowest.getAsDouble()))
-              + " squares wide fills the frame without being enlarged.");
+              + " squares wide before it is enlarged.");
     } else {
-      paragraph("Give the plan a camera, and this shows the narrowest field that isn't enlarged.");
+      paragraph("Add a camera to the plan to see the narrowest field that isn't enlarged.");
     }
   }
 

@@ -103,8 +103,8 @@ final class BarsWorksheet {
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, BAR, PANEL));
     frame.finish(
         "seconds are the score's, from its first tick; frames are the film's, from 0; 13-3: 13"
-            + " frames and 3 eighths of one; drift: how much later a bar begins than at one"
-            + " constant tempo for its section");
+            + " frames and 3 eighths; drift: how late a bar begins against its section's"
+            + " steady tempo");
   }
 
   private void line(int row, FilmBar filmBar) {

@@ -85,7 +85,6 @@ final class ChangesWorksheet {
         + changes.count(Use.STILL_SERVES)
         + " of "
         + SheetWords.count(changes.photographs().size(), "photograph")
-        + " still "
-        + (changes.count(Use.STILL_SERVES) == 1 ? "serves" : "serve");
+        + " still usable";
   }
 }

@@ -66,6 +66,11 @@ final class ComposerSection {
     }
     return appearance.sounding() == 0
         ? seen + "; " + part + " rests."
-        : seen + "; " + part + " plays " + Math.round(100 * appearance.sounding()) + " % of it.";
+        : seen
+            + "; "
+            + part
+            + " plays "
+            + Math.round(100 * appearance.sounding())
+            + " % of the time.";
   }
 }

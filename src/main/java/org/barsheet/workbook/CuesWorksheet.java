@@ -108,11 +108,11 @@ final class CuesWorksheet {
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, MOTIF, PANEL));
     forTheComposer(row + 1);
     frame.finish(
-        "place, timecode and frame are those of the first note; "
+        "place, timecode and frame are the first note's; "
             + Signs.ACCENT
-            + " the note that a reveal lands on, where it is another; seconds are the score's; "
+            + " is the note a reveal lands on, if different; seconds are the score's; "
             + Signs.QUESTION
-            + " marks what is only likely");
+            + " means only likely");
   }
 
   private void forTheComposer(int firstRow) {

@@ -12,7 +12,6 @@ import org.barsheet.workbook.pen.Line;
 import org.barsheet.workbook.pen.Look;
 import org.barsheet.workbook.pen.SheetFrame;
 import org.barsheet.workbook.pen.SheetPen;
-import org.barsheet.workbook.pen.SheetWords;
 import org.barsheet.workbook.pen.Signs;
 
 /** The sections of the film's sheet below its findings. */
@@ -70,13 +69,8 @@ final class FilmSections {
     heading("Openings");
     String text =
         unfilled.isEmpty()
-            ? "Each of " + SheetWords.count(openings.size(), "opening") + " moves in some panel."
-            : SheetWords.count(unfilled.size(), "opening")
-                + " of "
-                + openings.size()
-                + " not opened by any panel: "
-                + String.join(", ", unfilled)
-                + ".";
+            ? "Every opening moves in some panel."
+            : "No panel opens " + String.join(", ", unfilled) + ".";
     paragraph(unfilled.isEmpty() ? Signs.DONE : Signs.QUESTION, text);
   }
 

@@ -45,7 +45,7 @@ final class FilmTempo {
     if (!music.sentence().contains(music.evidence().sentence())) {
       page.paragraph("", SheetWords.sentence(music.evidence().sentence()));
     }
-    page.paragraph("", "Please check by ear that these are the first downbeats:");
+    page.paragraph("", "Check by ear that these are the first downbeats:");
     bars.stream().filter(bar -> bar.bar().number() > 0).limit(DOWNBEATS).forEach(this::downbeat);
     sections();
     pins();
@@ -69,10 +69,10 @@ final class FilmTempo {
     if (!tempo.sections().isEmpty()) {
       page.paragraph(
           "",
-          "Sections, each at the one steady tempo that takes as long. A bar line falls on a photograph"
-              + " where a new photograph can begin, "
+          "Sections, each with its average tempo, and how many of its bar lines fall where a new"
+              + " photograph can begin ("
               + SheetWords.shown(film.framesPerPhotograph())
-              + ", with the section's first bar on one:");
+              + ", counted from its first bar):");
       tempo.sections().forEach(this::section);
     }
   }
@@ -132,12 +132,11 @@ final class FilmTempo {
     if (!tempo.pins().isEmpty()) {
       page.paragraph(
           "",
-          "Bars pinned to the recording, with what is left between the pin and the bar, and between"
-              + " the pin and the film frame:");
+          "Bars pinned to the recording, and how far the bar and its film frame are from the pin:");
       tempo.pins().forEach(this::pin);
     }
     if (!tempo.shifts().isEmpty()) {
-      page.paragraph("", "What the pins changed for each cue, against the written tempo:");
+      page.paragraph("", "How far the pins move each cue from the written tempo:");
       tempo.shifts().forEach(this::shift);
     }
   }
@@ -158,7 +157,7 @@ final class FilmTempo {
 
   private static String off(Seconds residual) {
     if (residual.signum() == 0) {
-      return "on it exactly";
+      return "exactly on it";
     }
     return residual.signum() > 0
         ? seconds(residual) + " later"

@@ -97,7 +97,7 @@ final class FilmWorksheet {
     sections.cautions();
     sections.settings();
     sections.inputs();
-    frame.finish("this workbook is a plan, not a permission: local codes come first");
+    frame.finish("this workbook is a plan, not a permit: local codes come first");
   }
 
   private void finding(Finding finding) {

@@ -54,7 +54,7 @@ final class PerformersWorksheet {
           Column.numbers("seconds", 40),
           Column.words("  bars", 44),
           Column.words("performer", 48, 1),
-          Column.words("part, share\nthat sounds", 74, 1),
+          Column.words("part, share\nthat plays", 74, 1),
           Column.words("in", 72, 1),
           Column.words("clip", 60, 1),
           Column.words("its frames,\nwith handles", 70),

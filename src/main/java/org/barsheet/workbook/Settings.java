@@ -96,12 +96,12 @@ final class Settings {
                     "music.recording-starts",
                     each.starts()
                         .map(time -> seconds(time) + " from the first frame")
-                        .orElse("where the score's first tick lies")));
+                        .orElse("at the score's first tick")));
   }
 
   private void hand(Hand hand) {
     add("hand.angle", SheetWords.plain(hand.degrees()) + " deg");
-    add("hand.way", SheetWords.plain(hand.millimeters()) + " mm");
+    add("hand.step", SheetWords.plain(hand.millimeters()) + " mm");
     add("hand.light", SheetWords.plain(hand.percent()) + " %");
     add(
         "hand.largest-step",
@@ -116,7 +116,7 @@ final class Settings {
     add(key + "match", words(motif.match().name()));
     String forms =
         motif.forms().stream().sorted().map(Form::word).collect(Collectors.joining(", "));
-    add(key + "forms", forms.isEmpty() ? "none besides" : forms);
+    add(key + "forms", forms.isEmpty() ? "as given only" : forms);
   }
 
   private void artwork(Artwork artwork) {

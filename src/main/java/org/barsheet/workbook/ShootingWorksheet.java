@@ -99,7 +99,7 @@ final class ShootingWorksheet {
     book.name("Shooting_table", new Address(NAME, SheetFrame.HEADING_ROW, SET_UP), last, ROW_NAME);
     book.name("Shooting_done", new Address(NAME, SheetFrame.FIRST_ROW, DONE), last, DONE);
     book.name("Shooting_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
-    frame.finish("on one piece of paper openings only open further: keep to this order");
+    frame.finish("openings on one piece of paper can only open further: keep this order");
   }
 
   private void setup(Setup setup) {
@@ -146,7 +146,7 @@ final class ShootingWorksheet {
     pen.joined(
         TAKE,
         NAMES,
-        "the whole artwork at rest: take each at its turn (hours counted last)",
+        "the whole artwork at rest: take each when its turn comes (hours counted last)",
         SET_UP_LOOK);
     pen.number(PHOTOGRAPHS, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
     time(shooting.atRestTime(), SET_UP_LOOK);
@@ -174,10 +174,10 @@ final class ShootingWorksheet {
         + (setup.model().backing().isEmpty() ? "" : ", backing " + setup.model().backing())
         + (setup.model().light().isEmpty() ? "" : ", light " + setup.model().light())
         + (setup.closedAgain()
-            ? "\n! put in a fresh piece: "
+            ? "\n! use a fresh piece: "
                 + String.join(", ", setup.openBefore())
                 + (setup.openBefore().size() == 1 ? " is" : " are")
-                + " open on the one before"
+                + " already open on the last one"
             : "");
   }
 
@@ -327,20 +327,21 @@ final class ShootingWorksheet {
         .ifPresent(ends -> pen.joined(STANDING, PANELS, "done on " + ends, look));
     row++;
     paragraph(
-        SheetWords.count(shooting.moved(), "photograph")
+        "Take "
+            + SheetWords.count(shooting.moved(), "photograph")
             + " of movements and "
             + SheetWords.count(shooting.plates(), "plate")
-            + ". Taken for each reveal apart, the movements alone would be "
+            + ". With separate photographs for every reveal, the movements alone would need "
             + SheetWords.count(shooting.movedApart(), "photograph")
             + ".");
     paragraph(
         shooting.fewest()
-            ? "No order has fewer setups without closing an opening."
-            : "One model has very many movements: its order follows the story and may not be the shortest.");
+            ? "These are the fewest setups possible without closing an opening."
+            : "One model has too many movements to try every order: it follows the story, so more setups than needed are possible.");
     paragraph(
         shooting.time().isPresent()
-            ? "Hours use the plan's rates; days run on without rest days."
-            : "Give the plan its rates (shoot: photographs-per-hour, minutes-per-setup), and hours appear here.");
+            ? "Hours use the plan's rates; days are counted without rest days."
+            : "Add your rates to the plan (shoot: photographs-per-hour, minutes-per-setup) to see hours here.");
     shooting.setups().stream()
         .flatMap(setup -> setup.runs().stream())
         .flatMap(run -> run.plates().stream())

@@ -109,8 +109,8 @@ final class TimelineWorksheet {
     book.name("Timeline_panels", new Address(NAME, SheetFrame.FIRST_ROW, PANEL), last, ROW_NAME);
     book.name("Timeline_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
     frame.finish(
-        "lengths run to the next cut; seconds and frames are the film's; what doesn't move is the same at"
-            + " the end as at the cut");
+        "lengths run to the next cut; seconds and frames are the film's; openings that don't move stay as"
+            + " they are at the cut");
   }
 
   private void line(Shot shot) {

@@ -142,7 +142,7 @@ class ConflictTest {
         .isEqualTo(
             """
             quay.yaml, line 11: panel 2 asks for 400 bars, which is longer than the whole film
-              the film has 960 frames, to bar 16; ask for less\
+              ask for less; the film has 960 frames and ends in bar 16\
             """);
   }
 

@@ -72,7 +72,7 @@ class KeptTest {
     TimingSheet free = plan(90, "10 bars", "glimmer", 20).time();
     assertThat(free.shots().get(1).reveals().get(0).room().landsFrame()).isEqualTo(704);
     assertThat(told(plan(90, "10 bars", "glimmer", 20).photographed(622, 660)))
-        .contains("to land on frame 660, and would land on frame 704 now");
+        .contains("to land on frame 660, but would now land on frame 704");
   }
 
   @Test
@@ -80,8 +80,8 @@ class KeptTest {
     assertThat(told(plan(96, "glimmer 3", 12).photographed(622, 660)))
         .isEqualTo(
             """
-            quay.yaml, reveals: lamp-1 in panel 2 was photographed with other timing
-              take its photographs again (photographed: no), or ask for them as they were\
+            quay.yaml, reveals: lamp-1 in panel 2 was photographed with different timing
+              take its photographs again (photographed: no), or restore the reveal's settings\
             """);
   }
 
@@ -95,7 +95,7 @@ class KeptTest {
                     .panel("bar 14", "")))
         .startsWith(
             "quay.yaml, line 12: panel 2 (line 11, on glimmer 3 at bar 11, with 20 photographs of"
-                + " lamp-1, photographed already) and panel 3 (line 12, on bar 11 beat 4) don't both"
+                + " lamp-1, already photographed) and panel 3 (line 12, on bar 11 beat 4) don't both"
                 + " fit:");
   }
 
@@ -112,7 +112,7 @@ class KeptTest {
     assertThat(sheet.shots().get(1).frames()).isEqualTo(new FrameSpan(230, 400));
     assertThat(sheet.findings())
         .extracting(Finding::sentence)
-        .contains("is locked on its frames, and bar 5 lies 10 frames after its first");
+        .contains("is locked, but bar 5 is 10 frames after its first frame");
   }
 
   @Test

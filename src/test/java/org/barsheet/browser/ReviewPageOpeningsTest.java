@@ -104,7 +104,7 @@ class ReviewPageOpeningsTest {
     browser.run("reviewPage.seek(arguments[0])", closes.landsFrame());
     assertThat(browser.text("#column tr[aria-current]")).endsWith("lamp 000 ♦");
     assertThat(browser.text(".card")).contains("Ended").doesNotContain("Now");
-    assertThat(browser.text(".card:nth-of-type(2)")).contains("no further photograph");
+    assertThat(browser.text(".card:nth-of-type(2)")).contains("no more photographs");
   }
 
   @Test

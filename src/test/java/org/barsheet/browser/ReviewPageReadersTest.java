@@ -115,7 +115,7 @@ class ReviewPageReadersTest {
     }
     browser.find(".note .small").click();
     assertThat(Production.film(plan, Progress.SILENT).findings())
-        .filteredOn(finding -> finding.sentence().equals("a viewer notes: =later, \"please\""))
+        .filteredOn(finding -> finding.sentence().equals("viewer's note: =later, \"please\""))
         .singleElement()
         .satisfies(finding -> assertThat(finding.frame()).hasValue(733))
         .satisfies(finding -> assertThat(finding.panel()).isEqualTo("4"));
@@ -145,7 +145,7 @@ class ReviewPageReadersTest {
     Files.move(saved, other.resolve(saved.getFileName()));
     browser.find(".note .small").click();
     assertThat(Production.film(plan, Progress.SILENT).findings())
-        .filteredOn(finding -> finding.sentence().equals("a viewer notes: Longer"))
+        .filteredOn(finding -> finding.sentence().equals("viewer's note: Longer"))
         .singleElement()
         .satisfies(
             finding ->
@@ -273,9 +273,9 @@ class ReviewPageReadersTest {
       delimiter = '|',
       textBlock =
           """
-          {"format":"barsheet-timing","shots":[]} | does not say the frame rate
+          {"format":"barsheet-timing","shots":[]} | doesn't give the film's frame rate
           {"format":"barsheet-timing","film":{"frameRate":"24"},"shots":[{}]} | has no first frame or no end
-          {"format":"barsheet-timing","film":{"frameRate":"25"},"shots":[]} | counts 25 fps
+          {"format":"barsheet-timing","film":{"frameRate":"25"},"shots":[]} | runs at 25 fps
           {} | no timing.json of a film
           { | this is not JSON
           """)

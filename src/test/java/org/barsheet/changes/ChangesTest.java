@@ -73,7 +73,7 @@ class ChangesTest {
     assertThat(changes.sentences())
         .containsExactly("glimmer 2, bar 2, is new", "glimmer 3, bar 3, was glimmer 2, bar 3");
     assertThat(changes.lines().get(1).remedy())
-        .isEqualTo("'glimmer 2' in the plan is other music now: ask for glimmer 3");
+        .isEqualTo("'glimmer 2' in the plan is different music now: ask for glimmer 3");
   }
 
   @Test
@@ -183,7 +183,7 @@ class ChangesTest {
         .contains(
             tuple(
                 "lamp 012",
-                "set the old photographs aside; their lamp 016 becomes this one, 0.0 % off"),
+                "set the old photographs aside; then rename lamp 016 to this one (0.0 % off)"),
             tuple("lamp 013 to 015", "no longer shown"),
             tuple("lamp 016", "now shown under another name: keep it"));
   }
@@ -217,7 +217,7 @@ class ChangesTest {
             LaidIssues.NONE);
     Changes changes = Changes.between(before, now);
     assertThat(changes.sentences())
-        .containsExactly("the film runs at 25 fps and ran at 24: every frame number is new");
+        .containsExactly("the film now runs at 25 fps, not 24: every frame number is new");
     assertThat(changes.panels()).isEmpty();
     assertThat(changes.count(Use.STILL_SERVES)).isEqualTo(11);
   }

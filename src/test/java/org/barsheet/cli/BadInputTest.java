@@ -69,7 +69,7 @@ class BadInputTest {
   @Test
   void a_score_that_is_not_there() throws IOException {
     refused(
-        plan("none.mid", "{panel: 1}"), "there is not a file", "put the MIDI file beside the plan");
+        plan("none.mid", "{panel: 1}"), "there is no file", "put the MIDI file beside the plan");
   }
 
   @Test
@@ -101,7 +101,7 @@ class BadInputTest {
     byte[] whole = Files.readAllBytes(folder.resolve("quay.mid"));
     Files.write(folder.resolve("cut.mid"), Arrays.copyOf(whole, 3000));
     assertThat(run("about", folder.resolve("cut.mid").toString())).isEqualTo(ExitStatus.DONE);
-    assertThat(out.toString()).contains("announces 891 bytes and the file ends after 291");
+    assertThat(out.toString()).contains("should have 891 bytes, but the file ends after 291");
     out.getBuffer().setLength(0);
     refused(plan("cut.mid", "{panel: 1}"), "the score has no part 'Celesta'");
   }
@@ -126,7 +126,7 @@ class BadInputTest {
     refused(
         plan,
         "did you mean title?",
-        "no frame rate is called '23'",
+        "'23' isn't a frame rate",
         "'on foo' is not known here",
         "did you mean length?",
         "this isn't a note of the motif",
@@ -160,15 +160,15 @@ class BadInputTest {
     refused(
         write("plan.yaml", longer),
         "plan.yaml: the film has 1,20",
-        " frames; its exposure sheet, a row a frame, holds 900,000",
-        "split the score in reels");
+        " frames; its exposure sheet can hold 900,000",
+        "split the score into reels");
   }
 
   @Test
   void a_cue_that_does_not_exist() throws IOException {
     refused(
         plan("quay.mid", "{panel: 1}", "{panel: 2, cue: glimmer 99}", "{panel: 3, cue: bar 400}"),
-        "glimmer 99 asked, 17 found",
+        "you asked for glimmer 99; the score has only 17",
         "there is no bar 400",
         "the music has bars 0 to 87");
   }

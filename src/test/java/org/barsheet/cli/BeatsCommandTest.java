@@ -106,6 +106,6 @@ class BeatsCommandTest {
   @Test
   void hints_for_playing_say_so_where_bars_are_written() {
     assertThat(run("beats", QUAY, "--bpm", "96")).isEqualTo(ExitStatus.DONE);
-    assertThat(err.toString()).contains("--meter and --bpm count for playing only");
+    assertThat(err.toString()).contains("--meter and --bpm apply only to playing");
   }
 }

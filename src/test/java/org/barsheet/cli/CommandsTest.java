@@ -95,7 +95,7 @@ class CommandsTest {
   void find_says_of_each_motif_how_far_to_rely_on_it() {
     assertThat(run("find", PLAN)).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .contains("\nglimmer: 20 certain; distinct: chance finds are unlikely\n")
+        .contains("\nglimmer: 20 certain; distinct: chance matches are unlikely\n")
         .contains("\ntide: 3 certain, 3 likely; ");
   }
 
@@ -104,7 +104,7 @@ class CommandsTest {
     assertThat(run("find", PLAN, "--why", "bar 40")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .startsWith("bar 40\n  glimmer, bar 40 beat 3: 0.")
-        .contains(" needed (", "note 5 a step too low", "\n  tide, bar 40: ");
+        .contains(", needs 0.", "note 5 a step too low", "\n  tide, bar 40: ");
     assertThat(run("find", PLAN, "--why", "bar 400")).isEqualTo(ExitStatus.BAD_INPUT);
   }
 

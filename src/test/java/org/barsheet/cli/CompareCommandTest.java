@@ -83,8 +83,8 @@ class CompareCommandTest {
         .startsWith("who,what,which,before,now,frames_later,remedy\n")
         .contains("photographs,flap 000,")
         .contains(
-            "flap 002,flap 001,5.0 %,,\"set the old photographs aside; their flap 001 becomes this one,"
-                + " 0.0 % off\"\n");
+            "flap 002,flap 001,5.0 %,,\"set the old photographs aside, then rename flap 001 to this one"
+                + " (0.0 % off)\"\n");
   }
 
   @Test

@@ -44,7 +44,7 @@ class DamagedScoreTest {
     byte[] whole = Files.readAllBytes(score);
     Files.write(score, Arrays.copyOf(whole, whole.length + 40));
     assertThat(check()).as(out.toString()).isEqualTo(ExitStatus.DONE);
-    assertThat(out.toString()).contains("40 bytes belong to no chunk and are left out");
+    assertThat(out.toString()).contains("40 stray bytes are left out");
   }
 
   @Test

@@ -126,7 +126,7 @@ class LimitsTest {
         "this is a folder, not a drawing");
     assertRefused(
         run("check", plan("quay.mid\nmusic: {recording: /dev/zero}", "{panel: 1}").toString()),
-        "recording: there is not a file /dev/zero");
+        "recording: there is no file /dev/zero");
   }
 
   @Test

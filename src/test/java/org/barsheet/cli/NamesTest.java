@@ -193,7 +193,7 @@ class NamesTest {
     Path plan = plan("chaloupé.yaml", "Quay", "", "{panel: 1}");
     ChildProgram checked = ChildProgram.run(NO_UTF_8, List.of(), "check", plan.toString());
     assertThat(checked.said())
-        .contains("no file can be called '", "set one with UTF-8, as LC_ALL=C.UTF-8")
+        .contains("' can't be a file name", "set one with UTF-8, as LC_ALL=C.UTF-8")
         .doesNotContain("Exception", "java.", "\tat ");
     assertThat(checked.status()).isEqualTo(ExitStatus.USAGE);
   }

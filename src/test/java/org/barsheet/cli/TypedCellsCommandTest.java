@@ -141,7 +141,7 @@ class TypedCellsCommandTest {
 
     Path kept = sheets.resolve("quay-kept-1.xlsx");
     assertThat(err.toString())
-        .contains("1 cell you typed into has no row any more; the workbook before is kept as")
+        .contains("1 cell you typed into no longer has a row; the earlier workbook is kept as")
         .contains(kept + "; the others are carried over");
     assertThat(typed(book, "Timeline", "Fog")).isEqualTo("more of it");
     assertThat(typed(kept, "Timeline", "A lamp")).isEqualTo("softer light");
@@ -179,7 +179,7 @@ class TypedCellsCommandTest {
 
     assertThat(make(FOG, GULL)).isEqualTo(ExitStatus.DONE);
 
-    assertThat(err.toString()).contains("1 cell you typed into has no row any more");
+    assertThat(err.toString()).contains("1 cell you typed into no longer has a row");
     Path kept = sheets.resolve("quay-kept-2.xlsx");
     assertThat(typed(kept, "Exposure", "Shot 2")).isEqualTo("bring the long lens");
   }

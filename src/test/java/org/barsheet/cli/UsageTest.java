@@ -18,7 +18,7 @@ class UsageTest {
         .isEqualTo(ExitStatus.USAGE);
     assertThat(err.toString())
         .startsWith(
-            "barsheet: say what to do: make, check, about, find, beats, where, compare, adopt,"
+            "barsheet: name a command: make, check, about, find, beats, where, compare, adopt,"
                 + " begin, pack or completion\n");
   }
 

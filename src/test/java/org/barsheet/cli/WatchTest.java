@@ -82,7 +82,7 @@ class WatchTest {
             "  new: · panel 2, bar 10: got ",
             "plan.yaml saved: nothing moved\n");
     assertThat(err.toString())
-        .isEqualTo("watching " + plan + " and the files it names; Ctrl-C ends\n");
+        .isEqualTo("watching " + plan + " and the files it names; Ctrl-C stops\n");
   }
 
   @Test

@@ -65,7 +65,7 @@ class SoundFileTest {
   @CsvSource({
     "'%PDF-1.7 and more than twelve', is not a sound file",
     "'a letter about the mix', is not a sound file",
-    "'RIFF    AVI LIST', is neither a WAV nor",
+    "'RIFF    AVI LIST', isn't a WAV",
     "short, is empty or cut short",
   })
   void what_does_not_sound_is_refused(String words, String reason) throws IOException {

@@ -232,7 +232,7 @@ class FrameRateTest {
   void drop_frame_of_a_rate_that_does_not_exist_is_no_rate_at_all() {
     assertThatThrownBy(() -> rate("12df"))
         .isInstanceOf(SyntaxException.class)
-        .hasMessageContaining("no frame rate is called '12df'");
+        .hasMessageContaining("'12df' isn't a frame rate");
   }
 
   @ParameterizedTest

@@ -77,15 +77,15 @@ class PlaceResolverTest {
   void timecodes_within_the_film() {
     assertThat(cut("01:00:10:12")).isEqualTo(252);
     assertThat(refusal("00:59:00:00"))
-        .contains("lies outside the film", "01:00:00:00 to 01:00:29:23");
+        .contains("is outside the film", "01:00:00:00 to 01:00:29:23");
   }
 
   /** The film has 720 frames, 0 to 719. */
   @Test
   void the_films_first_and_last_frame_are_within_it_and_the_ones_beside_them_are_not() {
     assertThat(cut("01:00:29:23")).isEqualTo(719);
-    assertThat(refusal("01:00:30:00")).contains("lies outside the film");
-    assertThat(refusal("00:59:59:23")).contains("lies outside the film");
+    assertThat(refusal("01:00:30:00")).contains("is outside the film");
+    assertThat(refusal("00:59:59:23")).contains("is outside the film");
     assertThat(only("01:00:00:00")).isZero();
   }
 
@@ -114,7 +114,8 @@ class PlaceResolverTest {
     assertThat(cut("glimmer 2")).isEqualTo(360);
     assertThat(cut("glimmer near bar 8")).isEqualTo(360);
     assertThat(refusal("glimmer 19"))
-        .contains("glimmer 19 asked, 2 found", "the last one is glimmer 2 in bar 7");
+        .contains(
+            "you asked for glimmer 19; the score has only 2", "the last one is glimmer 2 in bar 7");
     assertThat(refusal("tide")).contains("no return of tide was found");
   }
 
@@ -210,6 +211,6 @@ class PlaceResolverTest {
 
   @Test
   void a_possible_return_is_never_asked_by_a_number() {
-    assertThat(refusal("glimmer 3")).contains("glimmer 3 asked, 2 found");
+    assertThat(refusal("glimmer 3")).contains("you asked for glimmer 3; the score has only 2");
   }
 }

@@ -95,9 +95,7 @@ class InsertTest {
     FilmSheet film = film(Optional.empty(), 0, 0);
     assertThat(Insert.of(film.timing(), film.appearances().get(0))).isEmpty();
     assertThat(told(film))
-        .containsExactly(
-            "panel 2 does not say what the camera sees: where performers are in the frame is not"
-                + " known");
+        .containsExactly("panel 2 has no field, so performers can't be placed in the frame");
   }
 
   @Test
@@ -110,8 +108,7 @@ class InsertTest {
   @Test
   void an_opening_mostly_cut_off_is_told() {
     assertThat(told(film(still(new Rect(0, 1.75, 12, 6.75)), 0, 0)))
-        .containsExactly(
-            "at one moment only 38 % of lamp-1, where celesta is seen, is in the frame");
+        .containsExactly("at one point only 38 % of lamp-1, with celesta in it, is in the frame");
   }
 
   /** In a field 8 squares wide the opening is 480 pixels wide; the crop of the clip has 240. */
@@ -121,7 +118,7 @@ class InsertTest {
     assertThat(told(film)).containsExactly("celesta's clip is enlarged to 200 % in lamp-1");
     assertThat(film.findings())
         .extracting(Finding::remedy)
-        .contains("ask for a frame of 540x960 pixels or more, or widen the field");
+        .contains("ask for a clip of 540x960 pixels or more, or widen the field");
     assertThat(told(film(still(new Rect(0, 6.5, 8, 4.5)), 1080, 1920))).isEmpty();
   }
 

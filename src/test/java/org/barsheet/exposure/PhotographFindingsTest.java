@@ -124,8 +124,8 @@ class PhotographFindingsTest {
             .panel("glimmer 4", "", List.of(evenly("lamp-3", 20)));
     assertThat(told(plan, Severity.REMARK))
         .contains(
-            "lamp-3 is lamp-1 mirrored: its photographs could be flipped left to right, 20"
-                + " photographs fewer to take");
+            "lamp-3 mirrors lamp-1: flipping its photographs left to right would save 20"
+                + " photographs");
     PlanBuilder slower =
         plan()
             .panel("glimmer 2", "", List.of(evenly("lamp-1", 20)))
@@ -163,7 +163,7 @@ class PhotographFindingsTest {
             .panel("glimmer 2", "", List.of(evenly("gate", 20)))
             .field(new Field(new Rect(0, 0, 90, 50.625), new Rect(0, 0, 90, 50.625), Slow.NONE));
     assertThat(told(plan, Severity.REMARK))
-        .contains("gate is only 43 pixels of the frame across as it moves: hard to see");
+        .contains("gate is only 43 pixels across as it moves: hard to see");
   }
 
   /** 3840 pixels are two to one of the film's: no field narrower than half the view stays sharp. */

@@ -112,7 +112,7 @@ class FilmSheetTest {
     FilmSheet apart = openThenClose(Slow.END);
     assertThat(apart.movements()).hasSize(2);
     assertThat(told(apart, Severity.REMARK))
-        .contains("lamp-1 closes on a different curve than it opens: 20 photographs more to take");
+        .contains("lamp-1 closes on a different curve than it opens: 20 more photographs to take");
   }
 
   private static FilmSheet openThenClose(Slow closing) {
@@ -307,7 +307,7 @@ class FilmSheetTest {
                 .panel("glimmer 3", "", List.of(evenly("lamp-2", 20))));
     assertThat(told(film, Severity.WARNING))
         .contains(
-            "lamp-2 shows some of its photographs only and jumps 16.0 mm from small-lamp 000 to"
+            "lamp-2 shows only some of its photographs and jumps 16.0 mm from small-lamp 000 to"
                 + " small-lamp 002; its limit is 10.0 mm")
         .noneMatch(sentence -> sentence.startsWith("lamp-1 shows"));
   }

@@ -107,6 +107,6 @@ class ArtworkFindingsTest {
                 opening("door", new Rect(4.5, 9, 2, 4), "quay"),
                 opening("hatch", new Rect(5, 7, 1, 2), "quay")))
         .extracting(Finding::sentence)
-        .containsExactly("gate and door share 0.5 by 2 squares of the artwork");
+        .containsExactly("gate and door overlap on 0.5 by 2 squares of the artwork");
   }
 }

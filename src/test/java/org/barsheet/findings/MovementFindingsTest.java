@@ -84,7 +84,7 @@ class MovementFindingsTest {
   void without_a_limit_it_is_a_note_against_an_eighth_of_the_way() throws IOException {
     Finding finding = findings(plan("", flap("lamp-1", "to: 90 deg")), Slow.END, 8).get(0);
     assertThat(finding.severity()).isEqualTo(Severity.REMARK);
-    assertThat(finding.sentence()).contains("11.3 deg, an eighth of its way");
+    assertThat(finding.sentence()).contains("11.3 deg, an eighth of the movement");
   }
 
   /** 60 · sin 24° = 24.4 mm is the last height on putty, 60 · sin 27° = 27.2 mm the first above. */
@@ -119,6 +119,7 @@ class MovementFindingsTest {
     String other = flap("lamp-2", "to: 90 deg").replace("width: 3", "width: 2");
     assertThat(findings(plan("", flap("lamp-1", "to: 90 deg"), other), Slow.NONE, 30))
         .extracting(Finding::sentence)
-        .containsExactly("lamp-1 is measured by lamp-1; lamp-2 has another size or support");
+        .containsExactly(
+            "lamp-1 uses the measurements of lamp-1; lamp-2 has a different size or support");
   }
 }

@@ -73,7 +73,7 @@ class CallSheetsTest {
             "0:22.4",
             "5.5 s, 132 f",
             "01:00:06:21",
-            "sounds 75 % of it",
+            "plays 75 % of the time",
             "the right edge");
   }
 
@@ -88,7 +88,7 @@ class CallSheetsTest {
             .orElseThrow();
     assertThat(horn.seen())
         .extracting(CallAppearance::opensFirst)
-        .containsExactly("it stands open", "it stands open");
+        .containsExactly("it is already open", "it is already open");
   }
 
   @Test
@@ -97,17 +97,17 @@ class CallSheetsTest {
     assertThat(lines)
         .contains(
             // Largest 1:2 rectangle inside 1080 by 1920.
-            "lamp-1 is 2 squares of the artwork wide by 4 high: hold the camera upright; of your"
-                + " 1080 × 1920 frame 960 × 1920 in the middle is used.",
-            "The backing is green: wear nothing of that color. What you noted, #00A03C, dark green,"
-                + " is too near it: wear something else.",
-            "Clap once, in the frame, at 0:05.0, 5 s before the music starts.",
+            "lamp-1 is 2 squares of the artwork wide and 4 high: hold the camera in portrait; only"
+                + " the middle 960 × 1920 of your 1080 × 1920 frame is used.",
+            "The backing is green: wear nothing in that color. The color you noted, #00A03C, dark green,"
+                + " is too close to it: wear something else.",
+            "Clap once, in frame, at 0:05.0, 5 s before the music starts.",
             "One file named cello.mov, as the camera recorded it.",
             // 5.5 s and two handles of 2 s; frame 143 is the clap, 9.875 s before, at 29.97.
-            "Panel 2: 9.5 s with the 2 s before and after; you are seen from frame 439 of the"
+            "Panel 2: 9.5 s, including 2 s before and after; you're seen from frame 439 of the"
                 + " clip.",
-            "Exposure, white balance and focus set by hand and left alone; 29.97 fps,"
-                + " as you said, never variable.");
+            "Set exposure, white balance and focus by hand and leave them alone; shoot at 29.97"
+                + " fps, as you told us, never at a variable rate.");
   }
 
   @Test
@@ -116,15 +116,15 @@ class CallSheetsTest {
     assertThat(texts(parsed(page(SampleFilm.at(FrameRate.FPS_24).sheet())), "li"))
         .contains(
             "The count-in is 5 clicks and begins at 0:06.9; the music starts at 0:10.0."
-                + " The beep at 0:06.0 is not counted.");
+                + " The beep at 0:06.0 isn't part of it.");
   }
 
   @Test
   void cautions_for_filming_at_home_and_for_children_defer_to_the_law_of_the_place() {
     String page = page(SampleFilm.at(FrameRate.FPS_24).sheet());
     assertThat(page)
-        .contains("Let lamps cool", "blocks a door", "headphones")
-        .contains("not a permission")
+        .contains("Let lamps cool", "Keep doors and exits clear", "headphones")
+        .contains("not a permit")
         .contains("guardian", "check the local law and whether a license is needed");
   }
 

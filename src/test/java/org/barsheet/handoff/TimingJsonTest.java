@@ -217,7 +217,7 @@ class TimingJsonTest {
         .isInstanceOf(InputException.class)
         .hasMessageContaining("timing.json, " + place + ":")
         .hasMessageContaining(sentence)
-        .hasMessageContaining("put back an undamaged copy");
+        .hasMessageContaining("restore an undamaged copy");
   }
 
   /** Replaced where it first stands; a fraction of seconds among the cues, not the bars. */

@@ -18,7 +18,7 @@ class MotifReliabilityTest {
   void four_even_notes_are_found_by_chance() {
     MotifReliability plain = of(motif("C5/8 D5/8 E5/8 D5/8"));
     assertThat(plain.isTooPlain()).isTrue();
-    assertThat(plain.sentence()).matches("too plain: expect about \\d+ chance finds");
+    assertThat(plain.sentence()).matches("too plain: expect about \\d+ chance matches");
   }
 
   @Test
@@ -26,15 +26,15 @@ class MotifReliabilityTest {
     MotifReliability distinct =
         of(motif("C5/4 G5/8 A5/16 B5/16 C6/4+8 F5/8 E5/4 D5/8 E5/16 C5/16 B4/2"));
     assertThat(distinct.isTooPlain()).isFalse();
-    assertThat(distinct.sentence()).isEqualTo("distinct: chance finds are unlikely");
+    assertThat(distinct.sentence()).isEqualTo("distinct: chance matches are unlikely");
   }
 
   @Test
   void the_words_agree_with_the_number() {
     assertThat(new MotifReliability(0.8).sentence())
-        .isEqualTo("too plain: expect about 1 chance find");
+        .isEqualTo("too plain: expect about 1 chance match");
     assertThat(new MotifReliability(2.6).sentence())
-        .isEqualTo("too plain: expect about 3 chance finds");
+        .isEqualTo("too plain: expect about 3 chance matches");
   }
 
   @Test

@@ -53,7 +53,8 @@ class NearMissTest {
         OccurrenceFinder.of(score).nearest(motif(Match.EXACT), BAR, 2 * BAR).orElseThrow();
     assertThat(miss.certainty()).isEmpty();
     assertThat(miss.sentence())
-        .startsWith("near, but match: exact needs more (tonal, at the same pitch): note 2");
+        .startsWith(
+            "near, but not near enough for match: exact (tonal, at the same pitch): note 2");
   }
 
   @Test

@@ -141,7 +141,7 @@ class HostileBooksTest {
     Files.write(file, new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, 1, 2});
     assertThat(wrong(file)).contains("this is an .xls workbook, or one with a password");
     Files.write(file, new byte[] {'P', 'K', 3, 4, 1, 2});
-    assertThat(wrong(file)).contains("this is not a whole .xlsx workbook");
+    assertThat(wrong(file)).contains("this .xlsx workbook is incomplete");
   }
 
   private static String wrong(Path file) {

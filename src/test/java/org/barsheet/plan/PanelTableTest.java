@@ -89,7 +89,7 @@ class PanelTableTest {
     assertThat(read.panels().get(0).action()).isEqualTo("Fog; or, rain");
     assertThat(read.text().notes())
         .extracting(PlanNote::sentence)
-        .containsExactly("the columns are parted by " + name);
+        .containsExactly("the columns are separated by " + name);
   }
 
   @Test
@@ -116,7 +116,7 @@ class PanelTableTest {
     Files.writeString(plan, PLAN.replace("frame-rate: 24", "frame-rate: 23"));
     assertThat(told())
         .containsExactly(
-            "plan.yaml, line 3, column 20: frame-rate: no frame rate is called '23'",
+            "plan.yaml, line 3, column 20: frame-rate: '23' isn't a frame rate",
             "panels.csv, : there is no such file");
     writeTable("panel,action\n1,\"Fog\n");
     assertThat(told().get(1)).contains("a quote is not closed");

@@ -150,7 +150,7 @@ class PlaceTest {
         "2 lines into panel 3|2|no unit is called 'lines'",
         "1.5 f into panel 3|1|frames are whole numbers",
         "01:00:12:24|9|24 is too many",
-        "01:00:12;00|8|';' means drop-frame, and 24 fps counts without",
+        "01:00:12;00|8|';' means drop-frame, and 24 fps doesn't use it",
         "#3|0|no place begins with '#'",
       })
   void what_is_wrong_is_said_at_the_character(String text, int offset, String sentence) {

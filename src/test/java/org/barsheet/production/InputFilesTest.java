@@ -36,10 +36,10 @@ class InputFilesTest {
   void a_missing_score_and_a_missing_recording_are_told_together() throws IOException {
     List<Problem> problems = problems("none.mid");
     assertThat(problems).hasSize(2);
-    assertThat(problems.get(0).sentence()).contains("there is not a file").contains("none.mid");
+    assertThat(problems.get(0).sentence()).contains("there is no file").contains("none.mid");
     assertThat(problems.get(1).position()).startsWith("line 5");
     assertThat(problems.get(1).sentence())
-        .isEqualTo("recording: there is not a file " + folder.resolve("mix.wav"));
+        .isEqualTo("recording: there is no file " + folder.resolve("mix.wav"));
     assertThat(problems.get(1).remedy()).contains("seen from the plan's folder");
   }
 

@@ -40,7 +40,7 @@ class ViewerNotesTest {
     Files.writeString(plan.resolveSibling("quay-notes" + ending), text);
     FilmSheet film = Production.film(plan, Progress.SILENT);
     return film.findings().stream()
-        .filter(finding -> finding.sentence().startsWith("a viewer notes"))
+        .filter(finding -> finding.sentence().startsWith("viewer's note"))
         .toList();
   }
 
@@ -57,7 +57,7 @@ class ViewerNotesTest {
                 .replace("\n", "\r\n"));
     assertThat(notes)
         .extracting(Finding::sentence)
-        .containsExactly("a viewer notes: =more fog", "a viewer notes: Too \"early\", I think");
+        .containsExactly("viewer's note: =more fog", "viewer's note: Too \"early\", I think");
     Finding second = notes.get(1);
     assertThat(second.severity()).isEqualTo(Severity.REMARK);
     assertThat(second.panel()).isEqualTo("2");

@@ -85,7 +85,7 @@ class BarNumberingTest {
   void a_played_order_of_another_length_is_refused_with_both_counts() {
     assertThatThrownBy(() -> follow(Scores.quarters(8), Pickup.AUTO, 1, "1-4, 1-2"))
         .isInstanceOf(InputException.class)
-        .hasMessageContaining("played-order: it lists 6 bars and the music plays 8 bars");
+        .hasMessageContaining("played-order: it lists 6 bars, but the music plays 8 bars");
   }
 
   @Test

@@ -115,7 +115,7 @@ class PinnedTempoTest {
         .hasMessageContaining("there is no bar 99 to pin")
         .hasMessageContaining("the bars run from 1 to 40")
         .hasMessageContaining("bar 2 at -3.000 s is before the recording begins")
-        .hasMessageContaining("bar 5 at 8.000 s and bar 5 at 9.000 s pin one bar twice");
+        .hasMessageContaining("bar 5 at 8.000 s and bar 5 at 9.000 s pin the same bar twice");
   }
 
   @Test

@@ -93,7 +93,7 @@ class ClipCheckTest {
   @Test
   void a_clip_that_ends_too_soon_is_told_in_its_own_frames() {
     assertThat(told(clip(FrameRate.FPS_25, 590, Seconds.of(1, 25), true)))
-        .containsExactly("REMARK cello.mov ends 10 frames before its handle would");
+        .containsExactly("REMARK cello.mov has 10 frames too few in its last handle");
     assertThat(told(clip(FrameRate.FPS_25, 549, Seconds.of(1, 25), true)))
         .containsExactly("ERROR cello.mov is 1 frame too short");
   }
@@ -105,14 +105,14 @@ class ClipCheckTest {
     assertThat(clip.asReceived().clipRate()).contains(FrameRate.FPS_30);
     assertThat(told(clip))
         .containsExactly(
-            "WARNING cello.mov has 30 fps, not 29.97 as the plan says: the difference"
-                + " grows to 1 frame of the clip; the file's own rate is used");
+            "WARNING cello.mov has 30 fps, not 29.97 as the plan says: it would drift by 1"
+                + " frame; the file's own rate is used");
   }
 
   @Test
   void a_wandering_rate_is_told() {
     assertThat(told(clip(FrameRate.FPS_30, 3000, Seconds.of(100, 2983), false)))
-        .containsExactly("WARNING cello.mov has a variable frame rate: 29.830 a second on average");
+        .containsExactly("WARNING cello.mov has a variable frame rate: 29.830 fps on average");
   }
 
   /**
@@ -127,7 +127,7 @@ class ClipCheckTest {
     assertThat(atEnd(cello, 10, film, untilFrame25))
         .containsExactly("cello.mov is 1 frame too short");
     assertThat(atEnd(cello, 11, film, untilFrame25))
-        .containsExactly("cello.mov ends 47 frames before its handle would");
+        .containsExactly("cello.mov has 47 frames too few in its last handle");
   }
 
   private static List<String> atEnd(Performer who, long frames, FilmClock film, Appearance seen) {

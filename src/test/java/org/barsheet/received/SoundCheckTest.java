@@ -127,7 +127,7 @@ class SoundCheckTest {
   void a_header_that_speaks_against_the_plan_is_told_and_the_plan_followed() {
     assertThat(told(Came.lasting(24).from(HOUR).told(Seconds.of(-3, 2))))
         .containsExactly(
-            "WARNING take.wav says it begins at 01:00:00:00, the plan at 01:00:00:12: 12 frames of"
+            "WARNING take.wav says it begins at 01:00:00:00, the plan says 01:00:00:12: 12 frames of"
                 + " the film apart; the plan wins");
   }
 
@@ -139,11 +139,11 @@ class SoundCheckTest {
   void another_sampling_rate_is_told_with_its_drift() {
     assertThat(told(Came.lasting(24).from(HOUR).at(44_100)))
         .containsExactly(
-            "WARNING take.wav has 44100 samples a second, not 48000: used as it is, it comes 43"
+            "WARNING take.wav has 44100 samples a second, not 48000: unconverted, it is 43"
                 + " frames of the film early at the end of the part");
     assertThat(told(Came.lasting(24).from(HOUR).at(48_048)))
         .containsExactly(
-            "WARNING take.wav has 48048 samples a second, not 48000: used as it is, it comes 1"
+            "WARNING take.wav has 48048 samples a second, not 48000: unconverted, it is 1"
                 + " frame of the film late at the end of the part");
     assertThat(told(Came.lasting(24).from(HOUR).at(48_001)))
         .containsExactly("REMARK take.wav has 48001 samples a second, not 48000");

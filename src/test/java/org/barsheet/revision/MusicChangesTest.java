@@ -41,7 +41,7 @@ class MusicChangesTest {
   @Test
   void a_bar_played_otherwise_names_the_part() {
     assertThat(sentences(between(bars(60, 61, 62, 63), bars(60, 61, 72, 63))))
-        .containsExactly("bar 3: other notes in Flute");
+        .containsExactly("bar 3: different notes in Flute");
   }
 
   @Test
@@ -74,13 +74,13 @@ class MusicChangesTest {
       shorter.note(beat * 480L, beat * 480L + 240, 0, 60);
     }
     assertThat(sentences(between(bars(60), follow(MidiBytes.file().track(shorter)))))
-        .containsExactly("bar 1: other note lengths in Flute");
+        .containsExactly("bar 1: different note lengths in Flute");
   }
 
   @Test
   void drums_are_never_in_another_key() {
     assertThat(sentences(between(drums(42, 42, 42, 42), drums(42, 46, 46, 42))))
-        .containsExactly("bars 2 to 3: other notes in Kit");
+        .containsExactly("bars 2 to 3: different notes in Kit");
   }
 
   @Test
@@ -96,7 +96,8 @@ class MusicChangesTest {
     Music flute = music("Flute", 500_000, 60, 61, 62);
     Music flauto = music("Flauto", 500_000, 60, 61, 70);
     assertThat(MusicChanges.parts(flute, flauto)).containsExactly("Flute is now called Flauto");
-    assertThat(sentences(between(flute, flauto))).containsExactly("bar 3: other notes in Flauto");
+    assertThat(sentences(between(flute, flauto)))
+        .containsExactly("bar 3: different notes in Flauto");
   }
 
   @Test

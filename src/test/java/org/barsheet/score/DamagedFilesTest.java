@@ -47,7 +47,7 @@ class DamagedFilesTest {
     assertThat(score.notes()).hasSize(8);
     assertThat(score.readingNotes())
         .extracting(ReadingNote::sentence)
-        .containsExactly("4 bytes belong to no chunk and are left out");
+        .containsExactly("4 stray bytes are left out");
   }
 
   private static byte[] smallFile() {

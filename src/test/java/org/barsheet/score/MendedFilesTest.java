@@ -41,7 +41,7 @@ class MendedFilesTest {
     Score score = ScoreReader.read(MidiBytes.write(folder, Arrays.copyOf(whole, 59)));
     assertThat(score.notes()).hasSize(4);
     assertThat(sentences(score))
-        .contains("track 1 announces 83 bytes and the file ends after 37; what is there is used");
+        .contains("track 1 should have 83 bytes, but the file ends after 37; what's there is used");
   }
 
   @Test
@@ -65,9 +65,7 @@ class MendedFilesTest {
     Score score = read(file.raw("\r\n<html>".getBytes(US_ASCII)));
     assertThat(score.notes()).hasSize(16);
     assertThat(sentences(score))
-        .containsExactly(
-            "3 bytes belong to no chunk and are left out",
-            "8 bytes belong to no chunk and are left out");
+        .containsExactly("3 stray bytes are left out", "8 stray bytes are left out");
   }
 
   @Test
@@ -108,8 +106,8 @@ class MendedFilesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "1, the header announces 1 track and the file holds 2; all of them are read",
-    "5, the header announces 5 tracks and the file holds 2; all of them are read"
+    "1, 'the header says 1 track, but the file has 2; all are read'",
+    "5, 'the header says 5 tracks, but the file has 2; all are read'"
   })
   void a_wrong_track_count_is_noted(int announced, String sentence) {
     Score score = read(scale().track(Track.scale(480)).announcing(announced));

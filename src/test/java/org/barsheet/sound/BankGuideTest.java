@@ -169,9 +169,7 @@ class BankGuideTest {
     assertThat(guide.notes())
         .singleElement()
         .asString()
-        .startsWith(
-            "the guide is played with tone.sf2, its strongest sample at -0.9 dB of full scale"
-                + " (turned ");
+        .startsWith("the guide is played with tone.sf2, its peak at -0.9 dBFS" + " (turned ");
   }
 
   @Test

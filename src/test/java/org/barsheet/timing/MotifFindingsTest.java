@@ -34,7 +34,7 @@ class MotifFindingsTest {
               assertThat(finding.severity()).isEqualTo(Severity.WARNING);
               assertThat(finding.sentence())
                   .matches(
-                      "dusk is never found; the nearest places: 0\\.\\d\\d of 0\\.\\d\\d needed"
+                      "dusk is never found; the nearest places: scores 0\\.\\d\\d, needs 0\\.\\d\\d"
                           + " \\(.+\\): .+");
               assertThat(finding.place()).startsWith("bar ");
             });

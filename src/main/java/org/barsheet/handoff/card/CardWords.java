@@ -106,7 +106,7 @@ final class CardWords {
             .map(CardWords::digits)
             .findFirst()
             .orElse("");
-    return "Half the photographs at "
+    return "Half the photographs are done at "
         + digits(movement.photographs().get(moved / 2))
         + " of "
         + digits(movement.photographs().get(moved))
@@ -141,7 +141,7 @@ final class CardWords {
     for (MovedPhotograph photograph : movement.moved()) {
       Optional<Support> now = photograph.measures().heldBy();
       if (!now.equals(before)) {
-        String what = now.map(Support::kind).orElse("nothing in the plan");
+        String what = now.map(Support::kind).orElse("nothing the plan names");
         words.add(words.isEmpty() ? "Held by " + what : "from " + digits(photograph) + " " + what);
       }
       before = now;
@@ -154,10 +154,10 @@ final class CardWords {
     List<String> lines = new ArrayList<>();
     if (setup.closedAgain()) {
       lines.add(
-          "! Take a fresh piece: "
+          "! Use a fresh piece: "
               + String.join(", ", setup.openBefore())
               + (setup.openBefore().size() == 1 ? " is" : " are")
-              + " open on the one before.");
+              + " already open on the last one.");
     }
     if (!run.standing().isEmpty()) {
       lines.add(

@@ -24,7 +24,7 @@ final class RestCard {
   private static final int LETTERS = 34;
 
   private static final String CAUTIONS =
-      "! Cables taped down, ways out clear; let lamps cool before you move them; local codes and"
+      "! Tape cables down, keep exits clear; let lamps cool before you move them; local codes and"
           + " licensed trades come first.";
 
   private final FilmSheet film;
@@ -71,7 +71,7 @@ final class RestCard {
     html.line("p", all + (all == 1 ? " photograph" : " photographs") + " of the whole artwork");
     html.close().close().line();
     html.open("div", "class", "how").line();
-    html.line("p", "Take each at its turn among the cards; nothing moves in it.").close().line();
+    html.line("p", "Take each when its turn comes among the cards; nothing moves.").close().line();
     table(html, plates);
     return html.line("p", CAUTIONS, "class", "cautions").close().line();
   }

@@ -94,7 +94,7 @@ final class SheetEdits {
   private Splice splice(CellPlace place, List<CellEdit> edits) {
     List<XmlTag> cell = cells.getOrDefault(place, List.of());
     if (edits.stream().map(CellEdit::now).distinct().count() > 1) {
-      throw refuse(place, "this cell is merged over rows that would differ", "part the cells");
+      throw refuse(place, "this merged cell covers rows that would differ", "unmerge the cells");
     }
     if (cell.isEmpty() || cell.stream().anyMatch(tag -> tag.name().equals("f"))) {
       throw refuse(place, "this cell holds a formula", "type the text itself");

@@ -172,7 +172,7 @@ final class YamlEdits {
     if (!same) {
       throw refuse(
           splices.get(0).from(),
-          "this place is written in a way that cannot be changed safely",
+          "this place can't be changed safely as it's written",
           "write it as key: value on a line of its own");
     }
   }

@@ -99,7 +99,7 @@ final class FieldSection {
           key,
           "a field "
               + Measures.plain(side.width())
-              + " wide is not "
+              + " wide can't be "
               + Measures.plain(asked)
               + " high",
           "leave height out; it follows from the frame size");

@@ -95,7 +95,7 @@ final class FilmSection {
       throw new SyntaxException(
           text,
           0,
-          "the pop must sound up to 60 s before the first frame",
+          "the pop must sound within 60 s before the first frame",
           "write pop: 2 s, or pop: none");
     }
     return Optional.of(before);

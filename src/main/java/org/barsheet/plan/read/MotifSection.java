@@ -81,7 +81,9 @@ final class MotifSection {
               ? section.title() + " has both 'heard-at' and 'notes'"
               : section.title() + " has neither 'heard-at' nor 'notes'";
       section.problem(
-          "notes", sentence, "say where it is heard or write its notes; further shapes go in also");
+          "notes",
+          sentence,
+          "say where it is heard, or write its notes; put further shapes under also");
       return Optional.empty();
     }
     return section.has("notes")
@@ -123,7 +125,7 @@ final class MotifSection {
   private static Length oneLength(String text) {
     Length length = Length.parse(text);
     if (length.isRange() || length.most().signum() == 0) {
-      String sentence = "one length above 0 is expected";
+      String sentence = "expected one length above 0";
       throw new SyntaxException(text, 0, sentence, "write length: 1 bar");
     }
     return length;

@@ -87,11 +87,7 @@ final class MusicSection {
     if (!pins.isEmpty() && !later) {
       section.problem(
           "bar",
-          "bar "
-              + next.bar()
-              + " doesn't come after bar "
-              + last.bar()
-              + " in both bars and seconds",
+          "bar " + next.bar() + " must come after bar " + last.bar() + " in both bars and seconds",
           "put pins in the order of the music");
     }
   }

@@ -94,7 +94,8 @@ public final class PanelSection {
           previous.isEmpty()
               ? "the first panel needs a place in the music"
               : "count into panel " + previous + ", or give it a place in the music";
-      section.problem("cue", "panel " + into.panel() + " is not the panel just before", remedy);
+      section.problem(
+          "cue", "panel " + into.panel() + " isn't the panel right before this one", remedy);
     }
     if (isOneMoment(cue)) {
       String other = taken.putIfAbsent(cue, name);
@@ -162,7 +163,7 @@ public final class PanelSection {
   private static Length length(String text) {
     Length length = Length.parse(text);
     if (length.most().signum() == 0) {
-      throw new SyntaxException(text, 0, "a length above 0 is expected", "write 4 bars or 2.5 s");
+      throw new SyntaxException(text, 0, "expected a length above 0", "write 4 bars or 2.5 s");
     }
     return length;
   }

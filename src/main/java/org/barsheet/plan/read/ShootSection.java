@@ -59,7 +59,7 @@ final class ShootSection {
   private static double hours(String text) {
     double hours = Measures.positive(text);
     if (hours > HOURS_OF_A_DAY) {
-      throw new SyntaxException(text, 0, "a day has 24 hours", "write hours a day: 6");
+      throw new SyntaxException(text, 0, "a day has 24 hours", "write hours-per-day: 6");
     }
     return hours;
   }

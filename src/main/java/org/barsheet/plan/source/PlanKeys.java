@@ -11,11 +11,11 @@ public final class PlanKeys {
           key("score", "The MIDI file, seen from the plan's folder.", "lamplighters-quay.mid"),
           key("clips", "The folder of the performers' recordings, or a table of them.", "clips"),
           key("film", "Settings of the film as a whole.", ""),
-          key("music", "What is asked about tempo and bars.", ""),
+          key("music", "How to find tempo and bars.", ""),
           key("motifs", "Short figures that panels use as cues.", ""),
           key("artwork", "The artwork: its paper, squares and models.", ""),
           key("camera", "The camera that photographs it.", ""),
-          key("shoot", "Your own rates of work.", ""),
+          key("shoot", "How fast you work.", ""),
           key("hand", "What the animator's hand can set.", ""),
           key("openings", "The places in the artwork that open.", ""),
           key("performers", "Who is filmed at home, by alias.", ""),
@@ -31,7 +31,7 @@ public final class PlanKeys {
               "What counts as that start: start of file or first note.",
               "start of file"),
           key("shown", "How long a photograph is shown: on ones, on twos …", "on twos"),
-          key("lead", "Frames a reveal goes before its accent; less than 0: after.", "0 f"),
+          key("lead", "Frames a reveal lands before its accent; less than 0: after.", "0 f"),
           key("closed-hold", "Frames the closed photograph holds before a movement.", "12 f"),
           key("tail", "From the end of the last bar to the end of the film.", "0 s"),
           key("frame-size", "The frame in pixels.", "1920x1080"),
@@ -48,13 +48,13 @@ public final class PlanKeys {
           key("pickup", "Whether the piece begins with a pickup: auto, yes or no.", "auto"),
           key("played-order", "Printed bar numbers in the order played.", "1-16, 9-15, 17-40"),
           key("pins", "Bars that begin at known seconds of the recording.", ""),
-          key("meter", "A meter to expect in playing.", "6/8"),
-          key("bpm", "Felt bpm to expect in playing.", "96"),
+          key("meter", "Meter to expect in the playing.", "6/8"),
+          key("bpm", "Felt bpm to expect in the playing.", "96"),
           key("felt-beat", "Length of the felt beat as a share of a whole note.", "3/8"),
           key("recording", "The production's own sound file, played by the page.", "mix.wav"),
           key(
               "recording-starts",
-              "Its first sample: 0.5 s from the music's start, or a timecode.",
+              "When its first sample plays: 0.5 s from the music's start, or a timecode.",
               "0 s"));
 
   public static final List<PlanKey> PIN =
@@ -68,7 +68,7 @@ public final class PlanKeys {
           key("notes", "Its notes, written out.", "A3/4 C4/8 E4/8 D4/2"),
           key("also", "Further shapes of it: where they are heard.", ""),
           key("accent", "The note a reveal lands on: first, last or note 3.", "first"),
-          key("match", "How near a return must be: exact, transposed, tonal or free.", "tonal"),
+          key("match", "How alike a return must be: exact, transposed, tonal or free.", "tonal"),
           key("forms", "Forms looked for besides as given.", "inverted; augmented"));
 
   public static final List<PlanKey> HEARD_AT =
@@ -116,7 +116,7 @@ public final class PlanKeys {
           key("angle", "The smallest angle it can set.", "0.5 deg"),
           key("step", "The smallest step it can set.", "0.5 mm"),
           key("light", "The smallest change of light it can set.", "1 %"),
-          key("largest-step", "The most an edge may go between two photographs.", "6 mm"));
+          key("largest-step", "The most an edge may travel between two photographs.", "6 mm"));
 
   public static final List<PlanKey> OPENING =
       List.of(
@@ -134,7 +134,7 @@ public final class PlanKeys {
           key("iris", "How far a hole grows from its middle.", "100 %"),
           key("values", "A value for each photograph.", "0.5; 1; 2"),
           key("unit", "What those values count.", "mm"),
-          key("held-by", "What holds it while it is open.", "putty up to 25 mm"));
+          key("held-by", "What holds it while it's open.", "putty up to 25 mm"));
 
   public static final List<PlanKey> PERFORMER =
       List.of(
@@ -148,9 +148,9 @@ public final class PlanKeys {
   public static final List<PlanKey> CLIP =
       List.of(
           key("file", "The recording that came, seen from the plan's folder.", "clips/cello.mov"),
-          key("rate", "The frame rate its sender says, in place of clip-rate.", "29.97"),
+          key("rate", "The frame rate the sender gives, instead of clip-rate.", "29.97"),
           key("start", "When it begins, from the music's start, or a timecode.", "-10 s"),
-          key("note", "What else was told.", "second take"));
+          key("note", "Anything else the sender told you.", "second take"));
 
   public static final List<PlanKey> CLAP =
       List.of(
@@ -171,7 +171,7 @@ public final class PlanKeys {
           key("drawing", "Its drawing, seen from the plan's folder.", "panels/07.png"),
           key("reveals", "Movements in it.", ""),
           key("appears", "Performers seen in it.", ""),
-          key("locked", "yes where it must not move any more.", "no"));
+          key("locked", "yes when it must not move anymore.", "no"));
 
   public static final List<PlanKey> FIELD =
       List.of(
@@ -187,7 +187,7 @@ public final class PlanKeys {
       List.of(
           key("opening", "The opening that moves.", "lamp-1"),
           key("moves", "Whether it opens or closes.", "opens"),
-          key("photographs", "How many moved photographs.", "30"),
+          key("photographs", "How many photographs move; the closed one isn't counted.", "30"),
           key("shown", "How long each is shown: on ones, on twos …", "on twos"),
           key("slow", "Where the movement is slow: start, end, both or none.", "none"),
           key("even-in", "What grows evenly: angle or opening.", "angle"),
@@ -200,7 +200,7 @@ public final class PlanKeys {
               "cycle",
               "Photographs repeated once it has landed: 25-30, 25-30 to and fro.",
               "25-30"),
-          key("photographed", "yes where its photographs are taken and must not change.", "no"));
+          key("photographed", "yes once its photographs are taken and must not change.", "no"));
 
   public static final List<PlanKey> APPEARS =
       List.of(

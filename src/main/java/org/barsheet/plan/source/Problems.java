@@ -72,7 +72,7 @@ public final class Problems {
   private static List<Problem> shortened(List<Problem> told) {
     List<Problem> first = new ArrayList<>(told.subList(0, MOST_TOLD));
     String sentence = (told.size() - MOST_TOLD) + " more problems are not shown";
-    first.add(Problem.ofFile(told.get(0).file(), sentence, "mend these first"));
+    first.add(Problem.ofFile(told.get(0).file(), sentence, "fix these first"));
     return first;
   }
 }

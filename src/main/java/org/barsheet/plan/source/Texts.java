@@ -66,7 +66,7 @@ public final class Texts {
     try {
       return Path.of(name);
     } catch (InvalidPathException wrong) {
-      String sentence = "no file can be called '" + name + "'";
+      String sentence = "'" + name + "' can't be a file name";
       String remedy = NamesHere.remedy(name).orElse("check the name");
       throw new SyntaxException(name, Math.max(0, wrong.getIndex()), sentence, remedy);
     }

@@ -100,7 +100,7 @@ public final class YamlSource {
                 .problems()
                 .add(
                     where,
-                    "'&" + anchor + "' is an anchor to YAML and would be lost",
+                    "'&" + anchor + "' is an anchor in YAML and would be lost",
                     "quote the text: \"&" + anchor + " …\""));
   }
 
@@ -184,7 +184,7 @@ public final class YamlSource {
     Where where = where(scalar);
     String tag = scalar.getTag().orElse("");
     if (!tag.isEmpty() && !tag.startsWith("tag:yaml.org,2002:")) {
-      String sentence = "'" + tag + "' is a tag to YAML and would be lost";
+      String sentence = "'" + tag + "' is a tag in YAML and would be lost";
       reading
           .problems()
           .add(where, sentence, "quote the text: \"" + tag + " " + shown(scalar.getValue()) + "\"");

@@ -44,7 +44,7 @@ public final class BookFile implements AutoCloseable {
     try {
       zip = new ZipFile(file.toFile());
     } catch (IOException | IllegalArgumentException wrong) {
-      throw problem(file, "this is not a whole .xlsx workbook", "save it again as .xlsx");
+      throw problem(file, "this .xlsx workbook is incomplete", "save it again as .xlsx");
     }
     BookFile book = new BookFile(file, zip);
     try {

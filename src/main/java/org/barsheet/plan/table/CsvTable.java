@@ -40,7 +40,7 @@ public final class CsvTable {
     Where whole = new Where(name, "");
     reading
         .notes()
-        .add(new PlanNote(whole, "the columns are parted by " + DELIMITERS.get(delimiter)));
+        .add(new PlanNote(whole, "the columns are separated by " + DELIMITERS.get(delimiter)));
     CSVFormat format =
         CSVFormat.RFC4180.builder().setDelimiter(delimiter).setRecordSeparator('\n').get();
     try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {

@@ -103,7 +103,7 @@ public final class SealedWorkbook {
           content.transferTo(OutputStream.nullOutputStream());
         }
         if (found.getValue() != entry.getCrc()) {
-          throw new ZipException(entry.getName() + " is not as its checksum says");
+          throw new ZipException(entry.getName() + " doesn't match its checksum");
         }
       }
     }

@@ -86,7 +86,7 @@ class ShootingCardsTest {
   void a_fresh_piece_is_asked_for_with_the_opening_that_stands_open() {
     assertThat(CARDS.all("p"))
         .extracting(Element::getTextContent)
-        .contains("! Take a fresh piece: sailmakers-lamp stands open on the one before.");
+        .contains("! Use a fresh piece: sailmakers-lamp is already open on the last one.");
   }
 
   @Test
@@ -202,7 +202,7 @@ class ShootingCardsTest {
   void a_card_names_the_largest_step_and_where_half_is_done() {
     assertThat(CARDS.all("p").stream().map(Element::getTextContent))
         .contains("Held by putty, from 003 thread. Largest step 12.0 mm, to 001.")
-        .contains("Half the photographs at 015 of 030, half the movement at 009.");
+        .contains("Half the photographs are done at 015 of 030, half the movement at 009.");
   }
 
   @Test
