@@ -36,9 +36,9 @@ const timing = (shots, frameRate = "30000/1001") => JSON.stringify({ format: "ba
 
 test("an earlier make that cannot be compared says why", () => {
   assert.match(compareWith("{"), /not JSON/);
-  assert.match(compareWith("{}"), /no timing\.json/);
+  assert.match(compareWith("{}"), /not the timing\.json/);
   assert.match(compareWith(timing([{ panel: "1" }])), /no first frame/);
-  assert.match(compareWith(timing([], "24")), /counts 24 fps, this film 30000\/1001/);
+  assert.match(compareWith(timing([], "24")), /runs at 24 fps, this film at 30000\/1001/);
 });
 
 test("cuts are compared by panel", () => {

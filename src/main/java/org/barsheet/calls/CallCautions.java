@@ -11,7 +11,7 @@ final class CallCautions {
               + " lamps away from curtains, paper and people.",
           "Check plugs and cords before you use them. Unroll extension cords, don't overload an"
               + " outlet, tape cables down where people walk.",
-          "Keep doors and exits clear: no screens, stands or cables in the way.",
+          "Keep doors and exits clear: no screen, no stand, no cable.",
           "Set stands firmly or weight them. Mark or light the way through a dark room.",
           "Keep headphones at a level you could listen to for an hour.",
           "Rest when you're tired. Don't work alone at night with hot lamps.",

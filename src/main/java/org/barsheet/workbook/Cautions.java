@@ -8,7 +8,7 @@ final class Cautions {
   static final List<String> ALL =
       List.of(
           "Lamps stay hot: let them cool before you touch, move or cover them. Lay or hang"
-              + " nothing on a lamp. Weight the stands; keep curtains and people well away.",
+              + " nothing on a lamp. Weight all lamp stands; keep curtains and people well away.",
           "Cables: check plugs and cords first, unroll cords fully, don't overload an outlet, use a"
               + " GFCI (residual-current device), tape or cover what crosses a walkway, keep exits clear.",
           "Blades, wire ends, hot glue, solvents, dust: cut away from your hand, cap blades,"

@@ -59,8 +59,8 @@ class KeptTest {
     assertThat(told(plan(90, "glimmer 3", 20).photographed(622, 660)))
         .isEqualTo(
             """
-            quay.yaml, reveals: lamp-1 in panel 2 was photographed to land on frame 660, and would \
-            land on frame 704 now
+            quay.yaml, reveals: lamp-1 in panel 2 was photographed to land on frame 660, but would now \
+            land on frame 704
               take its photographs again (photographed: no), or put the panel where it lands on \
             bar 11 beat 2.25\
             """);
@@ -127,8 +127,8 @@ class KeptTest {
     assertThat(told(plan(90, "glimmer 3", 20).locked(600, 800).laid(622, 660).panel("", "")))
         .isEqualTo(
             """
-            quay.yaml, reveals: lamp-1 in panel 2 was locked to land on frame 660, and would land \
-            on frame 704 now
+            quay.yaml, reveals: lamp-1 in panel 2 was locked to land on frame 660, but would now land \
+            on frame 704
               unlock panel 2 (locked: no), or put the panel where it lands on bar 11 beat 2.25\
             """);
   }

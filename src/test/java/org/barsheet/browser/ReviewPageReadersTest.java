@@ -276,7 +276,7 @@ class ReviewPageReadersTest {
           {"format":"barsheet-timing","shots":[]} | doesn't give the film's frame rate
           {"format":"barsheet-timing","film":{"frameRate":"24"},"shots":[{}]} | has no first frame or no end
           {"format":"barsheet-timing","film":{"frameRate":"25"},"shots":[]} | runs at 25 fps
-          {} | no timing.json of a film
+          {} | not the timing.json of a film
           { | this is not JSON
           """)
   void a_damaged_earlier_make_is_told(String words, String told, @TempDir Path other)

@@ -183,7 +183,7 @@ class ChangesTest {
         .contains(
             tuple(
                 "lamp 012",
-                "set the old photographs aside; then rename lamp 016 to this one (0.0 % off)"),
+                "set the old photographs aside, then rename lamp 016 to this one (0.0 % off)"),
             tuple("lamp 013 to 015", "no longer shown"),
             tuple("lamp 016", "now shown under another name: keep it"));
   }

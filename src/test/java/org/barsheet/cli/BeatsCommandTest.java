@@ -49,7 +49,7 @@ class BeatsCommandTest {
   @Test
   void asked_for_playing_that_has_no_pulse_it_says_that_bars_are_as_written() {
     assertThat(beats(new Track().note(480, 960, 0, 60), "played")).isEqualTo(ExitStatus.DONE);
-    assertThat(err.toString()).contains("  ? beats cannot be found in the playing");
+    assertThat(err.toString()).contains("  ? no beats found in the playing");
   }
 
   @Test

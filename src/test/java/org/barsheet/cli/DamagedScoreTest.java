@@ -52,7 +52,7 @@ class DamagedScoreTest {
     byte[] whole = Files.readAllBytes(score);
     Files.write(score, Arrays.copyOf(whole, whole.length * 3 / 4));
     assertThat(check()).isEqualTo(ExitStatus.FINDINGS);
-    assertThat(out.toString()).contains("what is there is read", "notes may be missing");
+    assertThat(out.toString()).contains("what's there is used", "notes may be missing");
   }
 
   @Test

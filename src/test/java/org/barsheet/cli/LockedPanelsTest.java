@@ -75,7 +75,7 @@ class LockedPanelsTest {
   void under_another_name_the_plan_does_not_lose_its_locks() throws IOException {
     Path renamed = Files.move(plan, folder.resolve("renamed.yaml"));
     assertThat(run("check", renamed)).isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err.toString()).contains("sheets of this film lie in").contains("film-sheets");
+    assertThat(err.toString()).contains("this film's sheets are in").contains("film-sheets");
     assertThat(run("check", renamed, "--out", folder.resolve("film-sheets")))
         .isEqualTo(ExitStatus.DONE);
   }
@@ -85,7 +85,7 @@ class LockedPanelsTest {
     Path elsewhere = Files.createDirectory(folder.resolve("elsewhere")).resolve("film.yaml");
     Files.move(plan, elsewhere);
     assertThat(run("check", elsewhere)).isEqualTo(ExitStatus.DONE);
-    assertThat(out.toString()).contains("locked, but there is no earlier make");
+    assertThat(out.toString()).contains("locked, but no earlier sheets hold its frames");
   }
 
   private void write(String locked, String slow, String landsOn) throws IOException {
