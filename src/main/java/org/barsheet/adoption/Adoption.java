@@ -27,16 +27,21 @@ public final class Adoption {
 
   private final Plan plan;
   private final OldMusic old;
+  private final FormerAsks asks;
   private final boolean timecodes;
   private final Ledger ledger;
+  private boolean adopted;
 
   /** Motifs whose notes are nowhere in the new version. */
   private final Set<String> unheard = new HashSet<>();
 
-  private Adoption(Plan plan, OldMusic old, boolean timecodes) {
+  private Adoption(
+      Plan plan, LaidFilm film, OldMusic old, boolean timecodes, boolean scoreIsAdopted) {
     this.plan = plan;
     this.old = old;
+    this.asks = new FormerAsks(film.asks(), plan.film().rate());
     this.timecodes = timecodes;
+    this.adopted = scoreIsAdopted;
     this.ledger = new Ledger(old);
   }
 
@@ -48,6 +53,8 @@ public final class Adoption {
    * @param notes of that score
    * @param score reads the new version as asked
    * @param timecodes whether timecodes follow the music too
+   * @param scoreIsAdopted whether the plan names the new version already: what it asks for in other
+   *     words than before is then asked of that one
    * @throws InputException if the new version cannot be read
    */
   public static Adoption of(
@@ -55,8 +62,10 @@ public final class Adoption {
       LaidFilm before,
       ScoreNotes notes,
       Function<TempoRequest, Music> score,
-      boolean timecodes) {
-    Adoption adoption = new Adoption(plan, new OldMusic(before, notes), timecodes);
+      boolean timecodes,
+      boolean scoreIsAdopted) {
+    Adoption adoption =
+        new Adoption(plan, before, new OldMusic(before, notes), timecodes, scoreIsAdopted);
     Music music = adoption.pins(score);
     Revision revision = Revision.between(notes, ScoreNotes.of(music));
     Plan heard = adoption.motifs(music, revision);
@@ -85,15 +94,16 @@ public final class Adoption {
   private Music pins(Function<TempoRequest, Music> score) {
     TempoRequest request = plan.music().tempo();
     Music unpinned = score.apply(request.withPins(List.of()));
+    NewMusic now = new NewMusic(plan, unpinned, List.of());
+    PlaceCarrier places = carrier(Revision.between(old.notes(), ScoreNotes.of(unpinned)), now);
+    lookForAdopted(Standing.all(plan), places);
     if (request.pins().isEmpty()) {
       return unpinned;
     }
-    NewMusic now = new NewMusic(plan, unpinned, List.of());
-    PlaceCarrier places = carrier(Revision.between(old.notes(), ScoreNotes.of(unpinned)), now);
     List<TempoRequest.Pin> pins = new ArrayList<>();
     List<Standing> standings = Standing.pins(plan);
     for (int i = 0; i < standings.size(); i++) {
-      Outcome outcome = places.carry(standings.get(i).place());
+      Outcome outcome = carried(standings.get(i), places);
       ledger.add(standings.get(i), outcome, now);
       if (outcome instanceof Outcome.Found found && found.now() instanceof Place.AtBar bar) {
         pins.add(new TempoRequest.Pin(bar.bar(), request.pins().get(i).at()));
@@ -104,6 +114,18 @@ public final class Adoption {
     } catch (InputException barsMovedAround) {
       return unpinned; // check tells it, once the plan has its new score
     }
+  }
+
+  /** Notices where a plan that was adopted already is adopted again. */
+  private void lookForAdopted(List<Standing> standings, PlaceCarrier places) {
+    adopted |= standings.stream().anyMatch(one -> asks.isCarried(one, places));
+  }
+
+  /** What becomes of a place; once adopted, words that are new stay. */
+  private Outcome carried(Standing standing, PlaceCarrier places) {
+    return adopted && asks.isReworded(standing)
+        ? new Outcome.Found(standing.place(), false)
+        : places.carry(standing.place());
   }
 
   private PlaceCarrier carrier(Revision revision, NewMusic now) {
@@ -121,8 +143,12 @@ public final class Adoption {
       for (int i = 0; i < motif.shapes().size(); i++) {
         MotifRequest.Shape shape = motif.shapes().get(i);
         if (shape instanceof HeardAt at) {
-          Outcome place = places.carry(at.place());
-          Optional<HeardAt> there = heard.carry(motif.name(), at, place);
+          Standing standing = Standing.heard(motif.name(), i, at.place());
+          Outcome place = carried(standing, places);
+          Optional<HeardAt> there =
+              adopted && asks.isReworded(standing)
+                  ? Optional.of(at)
+                  : heard.carry(motif.name(), at, place);
           addHeard(motif.name(), i, at, there, place, now);
           there.ifPresent(shapes::add);
         } else {
@@ -163,13 +189,15 @@ public final class Adoption {
 
   private void panels(Revision revision, NewMusic now, List<Meant> meant) {
     PlaceCarrier places = carrier(revision, now);
-    for (Standing standing : Standing.panels(plan)) {
+    List<Standing> standings = Standing.panels(plan);
+    lookForAdopted(standings, places);
+    for (Standing standing : standings) {
       Optional<String> lost = standing.place().motifName().filter(unheard::contains);
       Outcome outcome =
           lost.isPresent()
               ? new Outcome.Asked(
                   "the new score doesn't play the notes of " + lost.get(), List.of())
-              : Meant.carrier(meant, standing).orElse(places).carry(standing.place());
+              : carried(standing, Meant.carrier(meant, standing).orElse(places));
       ledger.add(standing, outcome, now);
     }
   }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Measures;
+import org.barsheet.plan.MotifRequest;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
@@ -31,6 +33,25 @@ record Standing(PlanPath at, String of, Place place, boolean number) {
     return number && where instanceof Place.AtBar bar ? "" + bar.bar() : where.toString();
   }
 
+  /** What a pin is called. */
+  static String pin(Seconds at) {
+    return "pin " + Measures.plain(at.toDecimal(3).doubleValue()) + " s";
+  }
+
+  /** Every place that can be carried before the returns of the new version are known. */
+  static List<Standing> all(Plan plan) {
+    List<Standing> all = new ArrayList<>(pins(plan));
+    for (MotifRequest motif : plan.motifs()) {
+      for (int i = 0; i < motif.shapes().size(); i++) {
+        if (motif.shapes().get(i) instanceof MotifRequest.HeardAt at) {
+          all.add(heard(motif.name(), i, at.place()));
+        }
+      }
+    }
+    all.addAll(panels(plan));
+    return all;
+  }
+
   /** A shape of a motif that is heard somewhere: the first, or one of its further ones. */
   static Standing heard(String motif, int index, Place place) {
     return new Standing(shape(motif, index).key("place"), "motif " + motif + " heard-at", place);
@@ -47,8 +68,7 @@ record Standing(PlanPath at, String of, Place place, boolean number) {
     for (TempoRequest.Pin pin : plan.music().tempo().pins()) {
       PlanPath at = PlanPath.ROOT.key("music").key("pins").item(standings.size()).key("bar");
       Place bar = new Place.AtBar(pin.bar(), OptionalInt.empty(), BigFraction.ONE);
-      String of = "pin " + Measures.plain(pin.at().toDecimal(3).doubleValue()) + " s";
-      standings.add(new Standing(at, of, bar, true));
+      standings.add(new Standing(at, pin(pin.at()), bar, true));
     }
     return standings;
   }

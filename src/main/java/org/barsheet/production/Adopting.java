@@ -26,7 +26,13 @@ final class Adopting {
     LaidFilm before = before(planFile, folder);
     ScoreNotes notes = before.music().orElseThrow(() -> noNotes(planFile, folder));
     Adoption adoption =
-        Adoption.of(plan, before, notes, asked -> Production.music(score, asked), timecodes);
+        Adoption.of(
+            plan,
+            before,
+            notes,
+            asked -> Production.music(score, asked),
+            timecodes,
+            isAdopted(plan, before, score));
     List<Carried> carried = new ArrayList<>();
     List<Edit> edits = new ArrayList<>(adoption.edits());
     String named = FirstPlans.seenFrom(planFile, score);
@@ -38,6 +44,13 @@ final class Adopting {
     carried.addAll(adoption.carried());
     List<EditedFile> files = edits.isEmpty() ? List.of() : PlanEdits.of(planFile, edits);
     return new Adopted(carried, write ? PlanFiles.write(files) : List.of());
+  }
+
+  /** Whether the plan names the new version, and its sheets were made of a file of another name. */
+  private static boolean isAdopted(Plan plan, LaidFilm before, Path score) {
+    String name = String.valueOf(score.getFileName());
+    return String.valueOf(plan.music().score().getFileName()).equals(name)
+        && before.inputs().stream().noneMatch(input -> input.file().equals(name));
   }
 
   private static LaidFilm before(Path plan, Path folder) {

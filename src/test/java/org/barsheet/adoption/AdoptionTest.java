@@ -75,6 +75,7 @@ class AdoptionTest {
             laid,
             laid.music().orElseThrow(),
             request -> Production.music(revised, request),
+            false,
             false);
     List<Edit> edits = new ArrayList<>(adoption.edits());
     edits.add(new Edit(PlanPath.ROOT.key("score"), "new.mid"));

@@ -96,7 +96,8 @@ class CarriedPlacesTest {
             laid,
             laid.music().orElseThrow(),
             asked -> Production.music(folder.resolve("new.mid"), asked),
-            timecodes)
+            timecodes,
+            false)
         .carried()
         .stream()
         .map(CarriedPlacesTest::line)

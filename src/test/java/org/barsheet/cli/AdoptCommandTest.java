@@ -169,6 +169,36 @@ class AdoptCommandTest {
   }
 
   @Test
+  void a_plan_that_was_adopted_already_stays_as_it_is() throws IOException {
+    Path now = revised(5, 16);
+    run("adopt", plan, now);
+    String adopted = Files.readString(plan);
+    assertThat(adopted).contains("place: bar 13", "bar 25 beat 3");
+    assertThat(run("adopt", plan, now)).isEqualTo(ExitStatus.DONE);
+    assertThat(plan).hasContent(adopted);
+    assertThat(folder.resolve("plan-kept-2.yaml")).doesNotExist();
+  }
+
+  @Test
+  void a_file_that_was_overwritten_is_adopted_only_once_too() throws IOException {
+    Path now = folder.resolve("quay.mid");
+    Files.copy(revised(BEAT_OF_BAR_20, 16), now, StandardCopyOption.REPLACE_EXISTING);
+    run("adopt", plan, now);
+    String adopted = Files.readString(plan);
+    assertThat(run("adopt", plan, now)).isEqualTo(ExitStatus.DONE);
+    assertThat(plan).hasContent(adopted);
+  }
+
+  @Test
+  void sheets_made_of_the_new_version_before_it_was_adopted_do_no_harm() throws IOException {
+    Path now = folder.resolve("quay.mid");
+    Files.copy(revised(BEAT_OF_BAR_20, 16), now, StandardCopyOption.REPLACE_EXISTING);
+    assertThat(run("make", plan)).as(err.toString()).isEqualTo(ExitStatus.DONE);
+    assertThat(run("adopt", plan, now)).isEqualTo(ExitStatus.DONE);
+    assertThat(plan).content().contains("bar 25 beat 3", "glimmer near bar 37", "cut: bar 34");
+  }
+
+  @Test
   void a_plan_in_a_spreadsheet_follows_too() throws IOException {
     Path book = folder.resolve("book.xlsx");
     Entry.Keyed tree = PlanSource.read(new PlanReading(plan));
