@@ -137,5 +137,5 @@ export function cutsBefore(bars, frames) {
     span(made, bars, Math.max(before.start, frames.start), Math.min(before.end, frames.end));
     return made;
   });
-  return [element("div", { class: "before", role: "group", "aria-label": "cuts of the earlier make" }, ...boxes)];
+  return [element("div", { class: "before", role: "group", "aria-label": "cuts of the earlier sheets" }, ...boxes)];
 }

@@ -25,7 +25,7 @@ export function comparison() {
   } });
   const changed = compared.shots.length ? film.shots.filter(cutMoved).map(changeRow) : [];
   return element("section", { class: "comparison" },
-    element("h2", { text: "Compare with an earlier make" }),
+    element("h2", { text: "Compare with earlier sheets" }),
     element("label", {}, "Its timing.json ", file), told,
     ...(changed.length ? [table("Changed", ["panel", "began", "begins", "moved", "length"], changed)] : []));
 }

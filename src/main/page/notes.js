@@ -49,7 +49,7 @@ const build = () => {
     }
   } });
   const unkept = noted.kept ? [] : [element("p", { class: "notice", text: "This browser won't keep your notes. Save them before you close the page." })];
-  const saved = "Put the saved file beside the plan or in the sheets folder; the next make lists the notes on the workbook's first sheet.";
+  const saved = "Put the saved file beside the plan or in the sheets folder; the next time you run make, the notes are listed on the workbook's first sheet.";
   return element("div", {},
     element("label", { for: "note-text" }, "Note on ", frameWords), text,
     button("Add note", "Add this note (Ctrl+Enter)", add, { class: "first", id: "add-note" }), ...unkept,

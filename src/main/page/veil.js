@@ -7,7 +7,7 @@ import { button, byId, element } from "./page.js";
 const veil = { lifted: new Set(), node: null };
 
 export function buildVeil() {
-  const words = "Openings follow one another here faster than three flashes a second (WCAG 2.3.1). "
+  const words = "Openings come faster here than three flashes a second (WCAG 2.3.1). "
     + "Flashing images can hurt people with photosensitive epilepsy.";
   veil.node = element("div", { id: "veil", hidden: true },
     element("p", { text: words }),

@@ -42,7 +42,7 @@ final class Reasons {
     String cue = place.cue().title();
     return switch (place.kind()) {
       case FIRST -> "the film's first shot";
-      case LOCKED -> "locked on its frames from the last make";
+      case LOCKED -> "locked on its frames from the last sheets";
       case ASKED -> "asked: " + asked(panel, place.cue());
       case RETURN -> "lands on " + withBar(place.cue()) + ", " + choice(p, place);
       case INTO_PANEL -> "asked: " + panel.cue();

@@ -127,9 +127,9 @@ public final class PlaceResolver {
     if (!isInFilm(cue)) {
       boolean early = cue.frame() < 0;
       throw new Unfound(
-          place + " lies " + (early ? "before the film begins" : "after the film's last frame"),
+          place + " is " + (early ? "before the film begins" : "after the film's last frame"),
           early
-              ? "Start the music later (music-starts), or choose a later place"
+              ? "start the music later (music-starts), or choose a later place"
               : "choose an earlier place, or lengthen film.tail");
     }
   }

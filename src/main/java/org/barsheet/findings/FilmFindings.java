@@ -132,11 +132,11 @@ public final class FilmFindings {
     if (!opens) {
       String sentence = "no panel opens " + opening.name();
       findings.add(Severity.REMARK, Concerns.DIRECTOR, opening.name(), sentence, "");
-      findings.alike("openings are opened by no panel", opening.name());
+      findings.alike("openings are never opened", opening.name());
     } else if (!filled && !plan.performers().isEmpty()) {
       String sentence = opening.name() + " opens, but nobody appears in it";
       findings.add(Severity.REMARK, Concerns.DIRECTOR, opening.name(), sentence, "");
-      findings.alike("openings show nobody", opening.name());
+      findings.alike("openings open, but nobody appears in them", opening.name());
     }
   }
 

@@ -109,18 +109,18 @@ public final class FlashFindings {
     String area = String.format(Locale.ROOT, "%.1f %%", 100 * stretch.worstArea());
     String limit = String.format(Locale.ROOT, "%.1f %%", 100 * FlashRule.SMALL_AREA);
     return counted(stretch)
-        + " follow one another in "
+        + " in "
         + Prose.count(stretch.lastFrame() - stretch.firstFrame(), "frame")
         + ", "
         + stretch.worstCount()
         + (over ? " in less than a second: more than" : " in a second: at the limit of")
-        + " three flashes a second (WCAG 2.3.1); they fill up to "
+        + " three flashes a second (WCAG 2.3.1); they cover up to "
         + area
         + " of the frame, "
-        + (stretch.isSmall() ? "under" : "over")
-        + " the "
+        + (stretch.isSmall() ? "less" : "more")
+        + " than the "
         + limit
-        + " that may flash faster";
+        + " where faster flashing is allowed";
   }
 
   private static String counted(Stretch stretch) {

@@ -73,7 +73,7 @@ public record NearMiss(
         spoiled);
   }
 
-  /** "0.72 of 0.80 needed (tonal, up a fifth, in Viola): note 3 missing, note 5 late". */
+  /** "likeness 0.72, 0.80 needed (tonal, up a fifth, in Viola): note 3 missing, note 5 late". */
   public String sentence() {
     String why = spoiled.isEmpty() ? "" : ": " + spoiled;
     return standing() + " (" + description + ")" + why;
@@ -87,6 +87,6 @@ public record NearMiss(
       return "near, but not near enough for match: " + match.name().toLowerCase(Locale.ROOT);
     }
     double below = Math.floor(100 * score) / 100;
-    return String.format(Locale.ROOT, "scores %.2f, needs %.2f", below, needed);
+    return String.format(Locale.ROOT, "likeness %.2f, %.2f needed", below, needed);
   }
 }

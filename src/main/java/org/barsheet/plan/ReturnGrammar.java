@@ -59,7 +59,7 @@ final class ReturnGrammar {
       throw cursor.fault(start, "the return's number counts from 1", ACCEPTED);
     }
     if (!played.equals(Played.ANYHOW)) {
-      String sentence = "a number counts every return, whatever its form and its part";
+      String sentence = "a number counts all returns, in any form and part";
       throw cursor.fault(start, sentence, "write near bar and the bar it is near");
     }
     return number;

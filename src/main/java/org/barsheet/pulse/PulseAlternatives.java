@@ -35,8 +35,8 @@ final class PulseAlternatives {
             60 / other,
             60 / length,
             margin >= 0
-                ? String.format(Locale.ROOT, "only %.2f worse a beat", margin)
-                : "just as well if bars are ignored");
+                ? "almost as well"
+                : "just as well if you ignore the bars");
     return Optional.of(new Doubt(Doubt.Kind.BEAT_LEVEL, bars.first(), bars.last(), sentence));
   }
 
@@ -61,10 +61,9 @@ final class PulseAlternatives {
     String sentence =
         String.format(
             Locale.ROOT,
-            "bars may begin %d %s later; that fits only %.2f worse a bar",
+            "bars may begin %d %s later; that fits almost as well",
             later,
-            later == 1 ? "beat" : "beats",
-            margin);
+            later == 1 ? "beat" : "beats");
     return Optional.of(new Doubt(Doubt.Kind.BAR_PHASE, bars.first(), bars.last(), sentence));
   }
 

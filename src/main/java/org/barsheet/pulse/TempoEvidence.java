@@ -108,7 +108,7 @@ public record TempoEvidence(
   private static String sentence(SteadyPulse other, int onsets) {
     return String.format(
         Locale.ROOT,
-        "the notes don't follow the written beats but a steady pulse of %.1f bpm (%d notes)",
+        "the notes follow a steady pulse of %.1f bpm, not the written beats (%d notes)",
         other.beatsPerMinute(),
         onsets);
   }

@@ -116,7 +116,7 @@ final class ChunkWalker {
           default ->
               throw file.refused(
                   offset,
-                  "the header counts " + framesPerSecond + " fps, known are 24 25 29" + " 30",
+                  "the header says " + framesPerSecond + " fps; it can be 24, 25, 29 or 30",
                   EXPORT_AGAIN);
         };
     if (ticks == 0) {
@@ -229,7 +229,7 @@ final class ChunkWalker {
           offset,
           "format 2 holds "
               + tracks.size()
-              + " patterns that have no common time, not one piece of music",
+              + " separate patterns, not one piece of music",
           "export the arrangement as format 1");
     }
     if (format > 1) {
@@ -237,7 +237,7 @@ final class ChunkWalker {
     } else if (format == 0 && !single) {
       notes.add(
           offset,
-          "format 0 means one track and the file holds " + tracks.size() + "; all are read");
+          "format 0 means one track, but the file has " + tracks.size() + "; all are read");
     }
     return format == 0 && single ? 0 : 1;
   }

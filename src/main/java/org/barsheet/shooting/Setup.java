@@ -117,7 +117,7 @@ public record Setup(
       /** Without what holds the movement. */
       CLEAN("clean", "putty, thread and gauge out of frame: supports are painted out with it"),
       /** Without the lamps that belong to the photograph. */
-      LAMP_OFF("lamp off", "the lamps in frame switched off, all else as it was");
+      LAMP_OFF("lamp off", "the lamps in frame off, everything else unchanged");
 
       private final String words;
       private final String purpose;

@@ -122,7 +122,7 @@ final class ArtworkWorksheet {
     facts();
     map();
     frame.finish(
-        "pixels are the film's: with the whole artwork in the photograph, and in the closest panel");
+        "pixels are the film's: first with the whole artwork in frame, then in the closest panel");
   }
 
   private void opening(OpeningMeasure one) {

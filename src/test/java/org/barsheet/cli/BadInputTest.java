@@ -82,7 +82,7 @@ class BadInputTest {
   @Test
   void a_text_for_a_score_and_a_score_for_a_plan() throws IOException {
     write("text.mid", "Fog over the quay");
-    refused(plan("text.mid", "{panel: 1}"), "text.mid, byte 0: this is no MIDI file");
+    refused(plan("text.mid", "{panel: 1}"), "text.mid, byte 0: this is not a MIDI file");
     refused(
         folder.resolve("quay.mid"),
         "this is a MIDI file, not a plan",
@@ -133,7 +133,7 @@ class BadInputTest {
         "a number is missing here",
         "two panels are called 1",
         "did you mean glimmer?",
-        "'#3' is one word too many",
+        "'#3' isn't understood here",
         "'maybe' is not known here");
     assertThat(err.toString().lines().filter(line -> line.startsWith(plan.toString()))).hasSize(10);
   }
@@ -143,7 +143,7 @@ class BadInputTest {
     refused(
         plan("quay.mid", "{panel: 1}", "{panel: 2, cue: bar 9}", "{panel: 3, cue: bar 9}"),
         "panels 2 and 3 both ask for bar 9",
-        "a cue holds one panel");
+        "only one panel fits on a cue");
     refused(
         plan(
             "quay.mid",

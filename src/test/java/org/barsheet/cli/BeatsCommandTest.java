@@ -36,14 +36,14 @@ class BeatsCommandTest {
   void a_file_without_notes_has_the_bars_that_are_written(String tempo) {
     assertThat(beats(new Track().tempo(0, 500_000), tempo)).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString()).contains("\n1,1,0,0.000000,1\n");
-    assertThat(err.toString()).contains("the file holds no notes to judge the tempo by");
+    assertThat(err.toString()).contains("there are no notes to judge the tempo by");
   }
 
   @ParameterizedTest
   @CsvSource({"auto", "written", "played"})
   void one_note_says_nothing_of_the_tempo(String tempo) {
     assertThat(beats(new Track().note(480, 960, 0, 60), tempo)).isEqualTo(ExitStatus.DONE);
-    assertThat(err.toString()).contains("too few notes (1 onset) to judge the tempo by");
+    assertThat(err.toString()).contains("too few notes (1 note) to judge the tempo by");
   }
 
   @Test
@@ -73,11 +73,11 @@ class BeatsCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--pin | 1=-3 | --pin '1=-3' is no pin",
+        "--pin | 1=-3 | --pin '1=-3' is not a pin",
         "--meter | 0/4 | --meter: no meter has 0 beats",
         "--meter | 4/129 | --meter: no meter counts 1/129 notes",
         "--bpm | 0 | --bpm '0' is not a tempo; write bpm, 10 to 999",
-        "--bpm | 1000000 | --bpm '1000000' is no tempo"
+        "--bpm | 1000000 | --bpm '1000000' is not a tempo"
       })
   void wishes_that_mean_nothing_are_wrong_usage(String option, String value, String sentence) {
     assertThat(run("beats", QUAY, option, value)).isEqualTo(ExitStatus.USAGE);

@@ -103,8 +103,8 @@ class CommandsTest {
   void find_says_why_a_motif_is_not_found_at_a_place() {
     assertThat(run("find", PLAN, "--why", "bar 40")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .startsWith("bar 40\n  glimmer, bar 40 beat 3: scores 0.")
-        .contains(", needs 0.", "note 5 a step too low", "\n  tide, bar 40: ");
+        .startsWith("bar 40\n  glimmer, bar 40 beat 3: likeness 0.")
+        .contains(" needed (", "note 5 a step too low", "\n  tide, bar 40: ");
     assertThat(run("find", PLAN, "--why", "bar 400")).isEqualTo(ExitStatus.BAD_INPUT);
   }
 

@@ -179,7 +179,7 @@ class NamesTest {
     ChildProgram made = ChildProgram.run(NO_UTF_8, List.of(), "make", plan.toString());
     assertThat(made.said())
         .contains("calls/célesta.html: this system can't spell this file name")
-        .contains("set one with UTF-8, as LC_ALL=C.UTF-8")
+        .contains("set a UTF-8 one (LC_ALL=C.UTF-8)")
         .doesNotContain("Exception", "\tat ");
     assertThat(made.status()).isEqualTo(ExitStatus.BAD_INPUT);
     assertThat(folder.resolve("quay-sheets/quay.xlsx")).doesNotExist();
@@ -193,7 +193,7 @@ class NamesTest {
     Path plan = plan("chaloupé.yaml", "Quay", "", "{panel: 1}");
     ChildProgram checked = ChildProgram.run(NO_UTF_8, List.of(), "check", plan.toString());
     assertThat(checked.said())
-        .contains("' can't be a file name", "set one with UTF-8, as LC_ALL=C.UTF-8")
+        .contains("' can't be a file name", "set a UTF-8 one (LC_ALL=C.UTF-8)")
         .doesNotContain("Exception", "java.", "\tat ");
     assertThat(checked.status()).isEqualTo(ExitStatus.USAGE);
   }

@@ -206,7 +206,7 @@ class PlaceResolverTest {
     PlanBuilder plan = new PlanBuilder(music).fromFirstNote().panel("", "").panel("bar 1", "");
     InputException refused = catchThrowableOfType(InputException.class, plan::time);
     assertThat(refused.problems().get(0).toString())
-        .contains("bar 1 lies before the film begins", "start the music later");
+        .contains("bar 1 is before the film begins", "start the music later");
   }
 
   @Test

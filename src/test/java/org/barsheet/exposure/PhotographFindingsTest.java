@@ -218,7 +218,7 @@ class PhotographFindingsTest {
     // 8 + 8 + 4 + 1 of 324 squares are 6.5 % of the frame, more than the 2.8 % of WCAG.
     assertThat(flash.severity()).isEqualTo(Severity.WARNING);
     assertThat(flash.sentence())
-        .startsWith("4 openings follow one another in 23 frames, 4 in less than a second")
+        .startsWith("4 openings in 23 frames, 4 in less than a second")
         .contains("6.5 % of the frame, over the 2.8 %");
     assertThat(flash.remedy()).contains("analyzed");
   }
@@ -234,7 +234,7 @@ class PhotographFindingsTest {
     }
     PlanBuilder plan = plan().panel("glimmer 4", "", again).field(0, 0, 24);
     assertThat(told(plan, Severity.REMARK))
-        .anyMatch(told -> told.startsWith("4 openings and 4 closings follow one another in 28"));
+        .anyMatch(told -> told.startsWith("4 openings and 4 closings in 28"));
   }
 
   private static Reveal at(String opening, String place) {

@@ -130,7 +130,7 @@ class PlaceTest {
         "glimmer in near bar 3|11|the part's name is missing here",
         "glimmer in Violin 2|11|'Violin 2' may be a part, or a part and a number",
         "glimmer in \"Violin 2|11|this quote is not closed",
-        "glimmer inverted 3|17|a number counts every return, whatever its form and its part",
+        "glimmer inverted 3|17|a number counts all returns, in any form and part",
         "glim/mer 3|4|'/' does not belong in a motif's name",
         "bar|3|the bar's number is missing here",
         "bar twelve|4|the bar's number is missing here",

@@ -94,7 +94,7 @@ class ViewerNotesTest {
         ".csv|frame,note\\nlate,Hm|line 2|'late' is not a film frame",
         ".csv|when,what\\n1,Hm||does not name the columns frame and note",
         ".csv|frame,note\\n1,\"Hm||a quote is not closed",
-        ".json|[]||no list of notes",
+        ".json|[]||not a list of notes",
         ".json|{\"format\":\"other\"}||no notes of the review page",
         ".json|{\"format\":\"barsheet-notes\",\"notes\":[{\"frame\":-1,\"note\":\"Hm\"}]}|note 1|'-1' is not a film frame",
       })

@@ -72,7 +72,7 @@ class TempoEvidenceTest {
     PlayedPiece piece = new PlayedPiece(4, 32, 60.0 / bpm, 0, miss, 1);
     TempoEvidence evidence = TempoEvidence.of(piece.record(folder));
     assertThat(evidence.verdict()).isEqualTo(Verdict.UNTRUE);
-    assertThat(evidence.sentence()).contains("but to a steady pulse of ");
+    assertThat(evidence.sentence()).contains("follow a steady pulse of ");
   }
 
   @ParameterizedTest

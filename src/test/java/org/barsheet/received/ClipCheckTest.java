@@ -144,10 +144,9 @@ class ClipCheckTest {
     for (int rate : new int[] {15, 120, 240}) {
       assertThat(told(clip(FrameRate.FPS_30, 20L * rate + 600, Seconds.of(1, rate), true)))
           .contains(
-              "WARNING cello.mov has "
+              "WARNING cello.mov has an unusual rate, "
                   + rate
-                  + ".000 fps, which no film here has: which of them belong to the film"
-                  + " is not known");
+                  + ".000 fps, so its frames can't be placed");
     }
   }
 

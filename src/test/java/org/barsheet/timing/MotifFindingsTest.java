@@ -34,7 +34,7 @@ class MotifFindingsTest {
               assertThat(finding.severity()).isEqualTo(Severity.WARNING);
               assertThat(finding.sentence())
                   .matches(
-                      "dusk is never found; the nearest places: scores 0\\.\\d\\d, needs 0\\.\\d\\d"
+                      "dusk is never found; the nearest places: likeness 0\\.\\d\\d, 0\\.\\d\\d needed"
                           + " \\(.+\\): .+");
               assertThat(finding.place()).startsWith("bar ");
             });

@@ -100,7 +100,7 @@ public final class YamlSource {
                 .problems()
                 .add(
                     where,
-                    "'&" + anchor + "' is an anchor in YAML and would be lost",
+                    "'&" + anchor + "' has a special meaning in YAML and would be lost",
                     "quote the text: \"&" + anchor + " …\""));
   }
 
@@ -172,7 +172,7 @@ public final class YamlSource {
           .problems()
           .add(
               where(alias),
-              "'" + name + "' refers to an anchor that doesn't exist",
+              "'" + name + "' has a special meaning in YAML, and refers to nothing",
               "quote the text if it begins with *: \"" + name + " …\"");
       return new Entry.Text("", where(alias));
     }
@@ -184,7 +184,7 @@ public final class YamlSource {
     Where where = where(scalar);
     String tag = scalar.getTag().orElse("");
     if (!tag.isEmpty() && !tag.startsWith("tag:yaml.org,2002:")) {
-      String sentence = "'" + tag + "' is a tag in YAML and would be lost";
+      String sentence = "'" + tag + "' has a special meaning in YAML and would be lost";
       reading
           .problems()
           .add(where, sentence, "quote the text: \"" + tag + " " + shown(scalar.getValue()) + "\"");

@@ -98,7 +98,7 @@ record Journal(List<String> folders, List<Entry> files) {
     throw new InputException(
         Problem.ofFile(
             aside.journal().toString(),
-            "an earlier make was cut short, and its list of files is damaged",
+            "an earlier run was cut short, and its list of files is damaged",
             "take what you need from the folder old beside it, delete "
                 + aside.root()
                 + ", and make again"));

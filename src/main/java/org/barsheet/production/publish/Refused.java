@@ -85,7 +85,7 @@ final class Refused {
   static Problem puttingBack(Path folder, Exception refused) {
     return Problem.ofFile(
         folder.toString(),
-        "an earlier make was cut short here, and a file cannot be put back ("
+        "an earlier run was cut short here, and a file cannot be put back ("
             + refused.getMessage()
             + ")",
         "close the folder's files in other programs, and make again");
