@@ -65,8 +65,7 @@ final class Adopting {
   }
 
   private static InputException noSheets(Path plan, Path folder) {
-    String sentence =
-        "adopt needs the sheets made from the old score; " + folder + " has none";
+    String sentence = "adopt needs the sheets made from the old score; " + folder + " has none";
     return new InputException(Problem.ofFile(plan.toString(), sentence, remedy(plan)));
   }
 

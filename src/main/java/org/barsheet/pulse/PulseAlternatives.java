@@ -34,9 +34,7 @@ final class PulseAlternatives {
             other > length ? "half" : "twice",
             60 / other,
             60 / length,
-            margin >= 0
-                ? "almost as well"
-                : "just as well if you ignore the bars");
+            margin >= 0 ? "almost as well" : "just as well if you ignore the bars");
     return Optional.of(new Doubt(Doubt.Kind.BEAT_LEVEL, bars.first(), bars.last(), sentence));
   }
 

@@ -227,17 +227,14 @@ final class ChunkWalker {
     if (format == 2 && !single) {
       throw file.refused(
           offset,
-          "format 2 holds "
-              + tracks.size()
-              + " separate patterns, not one piece of music",
+          "format 2 holds " + tracks.size() + " separate patterns, not one piece of music",
           "export the arrangement as format 1");
     }
     if (format > 1) {
       notes.add(offset, "format " + format + " is read as if it were format 1");
     } else if (format == 0 && !single) {
       notes.add(
-          offset,
-          "format 0 means one track, but the file has " + tracks.size() + "; all are read");
+          offset, "format 0 means one track, but the file has " + tracks.size() + "; all are read");
     }
     return format == 0 && single ? 0 : 1;
   }
