@@ -26,12 +26,14 @@ public final class Revision {
   private final BarPairing pairing;
   private final PartNames parts;
   private final boolean sameNotes;
+  private final Rebarred rebarred;
 
   private Revision(ScoreNotes before, ScoreNotes now) {
     this.before = before;
     this.now = now;
     this.pairing = BarPairing.of(before, now);
     this.parts = PartNames.of(before, now);
+    this.rebarred = Rebarred.of(before, now, pairing);
     this.sameNotes = NoteStream.of(before).equals(NoteStream.of(now));
   }
 
@@ -175,6 +177,10 @@ public final class Revision {
   Fate<BigFraction> ofUnits(BigFraction time) {
     if (sameNotes) {
       return new Kept<>(time, false);
+    }
+    Optional<BigFraction> inOtherBars = rebarred.of(time);
+    if (inOtherBars.isPresent()) {
+      return new Kept<>(inOtherBars.get(), false);
     }
     int bar = before.barAt(time);
     BigFraction into = time.subtract(before.bars().get(bar).start());

@@ -66,6 +66,35 @@ class RevisionTest {
         .isEqualTo(new Kept<>(new BarBeat(1, 1, BigFraction.of(4)), false));
   }
 
+  /** Bars 2 and 3 of four quarters become four bars of two, behind a new bar. */
+  @Test
+  void a_passage_that_was_only_barred_otherwise_stays_with_its_notes() {
+    ScoreNotes before = bars(60, 61, 62, 63);
+    ScoreNotes inserted = bars(60, 70, 61, 62, 63);
+    List<HeldBar> bars = new ArrayList<>(inserted.bars());
+    List<List<BarNote>> notes = new ArrayList<>(inserted.parts().get(0).bars());
+    long half = 2L * ScoreNotes.UNITS;
+    for (int bar = 3; bar >= 2; bar--) {
+      HeldBar whole = bars.remove(bar);
+      List<BarNote> both = notes.remove(bar);
+      long middle = whole.start() + half;
+      long end = whole.end();
+      bars.add(bar, new HeldBar(0, 1, List.of(middle, middle + half / 2), end));
+      bars.add(bar, new HeldBar(0, 1, List.of(whole.start(), whole.start() + half / 2), middle));
+      notes.add(bar, List.of(new BarNote(0, both.get(1).pitch())));
+      notes.add(bar, List.of(both.get(0)));
+    }
+    for (int bar = 0; bar < bars.size(); bar++) {
+      HeldBar any = bars.get(bar);
+      bars.set(bar, new HeldBar(bar + 1, 1, any.beats(), any.end()));
+    }
+    ScoreNotes now = new ScoreNotes(bars, List.of(new HeldPart("Oboe", false, notes)));
+    assertThat(revision(before, now).of(THIRD_OF_TWO))
+        .isEqualTo(new Kept<>(BarBeat.ofBar(4), false));
+    assertThat(revision(before, now).of(BarBeat.ofBar(4)))
+        .isEqualTo(new Kept<>(BarBeat.ofBar(7), false));
+  }
+
   @Test
   void a_return_in_another_part_and_key_is_the_same_return() {
     HeldReturn oboe = new HeldReturn("glimmer", 1, List.of("Oboe"), notes(192, 61, 63));
