@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
     header = "Rewrites a plan for a new version of its score, so everything stays on its music.",
     description = {
       "",
-      "For when the composer sends a new version. Rewrites returns, bars, marks, pins and places counted",
+      "For when the composer sends a new version. Moves returns, bars, marks, pins and places counted",
       "into panels to where their music is now. Nothing else in the plan changes, and the old plan is",
       "kept beside it. What can't be carried over is left for you to decide. Reads the old version from",
       "its sheets, so the old file may be gone.",
@@ -145,7 +145,7 @@ final class AdoptCommand implements Callable<Integer> {
       err.println(plan + " stays as it is: " + counts + ".");
     } else {
       String kept = String.join(", ", adopted.kept().stream().map(Path::toString).toList());
-      err.println(plan + " rewritten: " + counts + ". The plan before: " + kept);
+      err.println(plan + " rewritten: " + counts + ". The old plan: " + kept);
     }
   }
 }

@@ -69,8 +69,8 @@ final class CheckCommand implements Callable<Integer> {
       names = "--alternatives",
       paramLabel = "N",
       description =
-          "Instead of findings, prints the best layout and others that each have an idea of their own,"
-              + " N in all: what differs, and what each costs.")
+          "Prints N layouts instead of findings: the best one, then others that really differ, with what"
+              + " differs and what each costs.")
   private Optional<Integer> alternatives = Optional.empty();
 
   @Option(names = "--all", description = "Print each finding with its remedy, without grouping.")

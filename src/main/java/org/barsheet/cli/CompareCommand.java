@@ -50,13 +50,13 @@ final class CompareCommand implements Callable<Integer> {
       index = "1",
       arity = "0..1",
       paramLabel = "NEW",
-      description = "The later version of it; with --since it may be left out.")
+      description = "The later version of it. Leave it out with --since.")
   private Optional<Path> now = Optional.empty();
 
   @Option(
       names = "--since",
       paramLabel = "NAME",
-      description = "Say what differs from what you sent out: the NAME that make --issue was told.")
+      description = "Say what differs from what you sent out under NAME (make --issue NAME).")
   private Optional<String> since = Optional.empty();
 
   @Mixin private FormatOption form = new FormatOption();

@@ -76,7 +76,7 @@ final class MakeCommand implements Callable<Integer> {
       names = "--issue",
       paramLabel = "NAME",
       description =
-          "Name what you send out, as \"second draft\": later makes say what differs from it.")
+          "Name what you send out, such as \"second draft\"; later runs say what differs from it.")
   private String issue = "";
 
   @Option(

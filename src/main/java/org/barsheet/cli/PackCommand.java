@@ -49,7 +49,7 @@ final class PackCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description =
-          "Folder of the sheets made last; by default PLAN's name with -sheets. Packed under that"
+          "Folder of the last sheets; by default PLAN's name with -sheets. Packed under that"
               + " name, where make looks for it.")
   private Optional<Path> out = Optional.empty();
 

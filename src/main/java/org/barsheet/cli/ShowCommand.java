@@ -36,7 +36,7 @@ final class ShowCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Folder of the sheets made last; by default PLAN's name with -sheets.")
+      description = "Folder of the last sheets; by default PLAN's name with -sheets.")
   private Optional<Path> out = Optional.empty();
 
   @Mixin private FormatOption form = new FormatOption();

@@ -109,7 +109,7 @@ public final class TimingJsonReader {
       throw version.damage(
           "version "
               + version.whole()
-              + " was written by another barsheet; this one reads version "
+              + " was written by another version of barsheet; this one reads version "
               + TimingJson.VERSION);
     }
   }

@@ -124,7 +124,7 @@ public final class MusicFinder {
                 + from.number()
                 + " to bar "
                 + to.number()
-                + " the notes don't follow the written beats; "
+                + " the notes leave the written beats; "
                 + (freePassagesFound()
                     ? "bars there are taken from the playing where possible"
                     : "pin bars there if a landing depends on them")));

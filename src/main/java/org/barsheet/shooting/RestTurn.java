@@ -44,7 +44,7 @@ public record RestTurn(Optional<String> after, Optional<String> before, boolean 
   /** As a person is told: {@code after 6a, before 6b}; {@code at any time} where nothing binds. */
   public String words() {
     if (!possible) {
-      return "on a fresh piece: " + after.orElse("") + " opens something that is closed here";
+      return "use a fresh piece: " + after.orElse("") + " opens something that is closed here";
     }
     String last = after.map(card -> "after " + card).orElse("");
     String next = before.map(card -> "before " + card).orElse("");

@@ -23,13 +23,13 @@ final class SetupCautions {
           "Lamps stay hot: let them cool before you move or cover them; no paper on them.");
     }
     if (holds(works, "thread") || holds(works, "wire")) {
-      cautions.add("Thread and wire under tension: mind your eyes, weight what holds them.");
+      cautions.add("Thread and wire under tension: protect your eyes, weight what holds them.");
     }
     if (lifts) {
       cautions.add("Blades and glue for fresh pieces: cut away from your hand, air out the room.");
     }
     if (photographs > LONG_RUN) {
-      cautions.add("A long run: rest eyes and back; never leave a lamp on unattended.");
+      cautions.add("A long run: rest your eyes and back; never leave a lamp on unattended.");
     }
     cautions.add("Tape cables down, keep exits clear; local codes and licensed trades come first.");
     return cautions;

@@ -13,7 +13,7 @@ final class Cautions {
               + " GFCI (residual-current device), tape or cover what crosses a walkway, keep exits clear.",
           "Blades, wire ends, hot glue, solvents, dust: cut away from your hand, cap blades,"
               + " protect your eyes, air out the room, read the maker's safety data sheet.",
-          "Hours: rest eyes and back often, eat and drink, change posture. Nobody works alone at"
+          "Hours: rest your eyes and back often, eat and drink, change posture. Nobody works alone at"
               + " night with hot lamps, and no lamp stays on unattended.",
           "Children: their hours, breaks, licenses and chaperones are set by law and differ by"
               + " place and age. Check the law, and whether a license is needed, where each child is."

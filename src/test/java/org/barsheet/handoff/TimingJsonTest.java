@@ -203,7 +203,7 @@ class TimingJsonTest {
         "\"exact\": \"5/8\"   | \"exact\": \"5/0\" | cues[0].seconds.exact | no fraction",
         "\"cues\": [          | \"queues\": [ | cues | missing",
         "\"format\": \"bar    | \"format\": \"car | format | no timing file",
-        "\"version\": 1       | \"version\": 2 | version | another barsheet",
+        "\"version\": 1       | \"version\": 2 | version | another version of barsheet",
         "\"dropFrame\": false | \"dropFrame\": true | film.frameRate | drop-frame",
         "\"01:00:00:00\"      | \"01:00:00:24\" | film.firstFrame | 24 is too many",
         "\"title\": \"The     | \"title\": 7, \"a\": \"The | film.title | text in quotes",

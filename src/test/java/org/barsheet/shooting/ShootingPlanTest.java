@@ -308,7 +308,7 @@ class ShootingPlanTest {
             List.of(),
             OptionalDouble.empty());
     assertThat(shooting.turnOf(first ? before : contrary).possible()).isFalse();
-    assertThat(shooting.turnOf(first ? before : contrary).words()).startsWith("on a fresh piece");
+    assertThat(shooting.turnOf(first ? before : contrary).words()).startsWith("use a fresh piece");
     assertThat(shooting.turnOf(first ? contrary : before).possible()).isTrue();
   }
 
