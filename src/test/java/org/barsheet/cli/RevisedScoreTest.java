@@ -135,8 +135,8 @@ class RevisedScoreTest {
     run("check");
     assertThat(err.toString())
         .contains(
-            "panel 2 asks for glimmer 1: that was Oboe in bar 3, where glimmer does not return any"
-                + " more (bar 3 now)");
+            "panel 2 asks for glimmer 1: that was Oboe in bar 3, where glimmer no longer returns"
+                + " (bar 3 now)");
   }
 
   @Test
