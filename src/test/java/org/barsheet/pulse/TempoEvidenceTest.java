@@ -47,7 +47,7 @@ class TempoEvidenceTest {
     TempoEvidence evidence = of(MidiBytes.file().track(eighths(40, 0)));
     assertThat(evidence.verdict()).isEqualTo(Verdict.TRUE);
     assertThat(evidence.score()).isEqualTo(1);
-    assertThat(evidence.sentence()).contains("fall on the written beats").contains("319 onsets");
+    assertThat(evidence.sentence()).contains("fall on the written beats").contains("319 notes");
     assertThat(evidence.weakStretches()).isEmpty();
   }
 
