@@ -86,7 +86,7 @@ public final class ExposureColumns {
     columns.add(Column.numbers("film\nframe", 30));
     columns.add(Column.words("timecode", 49));
     columns.add(Column.words("bar,\nbeat", 33));
-    columns.add(Column.words("", 12));
+    columns.add(Column.words("", 17));
     columns.add(Column.words("sounds", 54, 2));
     columns.add(Column.words("action", 74, 6));
     for (int layer = 1; layer <= layers; layer++) {
