@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.barsheet.film.InputFile;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
@@ -33,7 +34,39 @@ class CheckCommandTest {
   void findings_are_grouped_by_who_must_act() {
     assertThat(run("check", PLAN)).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .containsSubsequence("director\n  !", "\nanimator\n  ×", "\nplayers\n  !", "\ncomposer\n");
+        .containsSubsequence(
+            "animator\n  ×", "\ndirector\n  !", "\nperformers\n  !", "\ncomposer\n");
+  }
+
+  @Test
+  void what_is_alike_is_one_sentence_and_all_of_it_fits_a_screen() {
+    assertThat(run("check", PLAN)).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .contains(
+            "· Five openings show nobody: loft-shutter-left, loft-shutter-right, quay-gate, hatch,"
+                + " lantern\n")
+        .endsWith("; --all prints everything\n");
+    assertThat(out.toString().lines()).hasSizeLessThanOrEqualTo(40);
+  }
+
+  @Test
+  void all_of_them_are_printed_on_request_and_counted_anyway() {
+    assertThat(run("check", PLAN, "--all")).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString()).contains("· hatch opens, but nobody appears in it\n");
+    String totals = out.toString().lines().reduce((one, next) -> next).orElseThrow();
+    out.getBuffer().setLength(0);
+    run("check", PLAN);
+    assertThat(out.toString()).contains("\n" + totals + ";");
+    out.getBuffer().setLength(0);
+    run("check", PLAN, "--format", "json");
+    int all = JsonParser.parseString(out.toString()).getAsJsonArray().size();
+    int told =
+        Pattern.compile("\\d+")
+            .matcher(totals)
+            .results()
+            .mapToInt(n -> Integer.parseInt(n.group()))
+            .sum();
+    assertThat(all).isEqualTo(told);
   }
 
   @Test
@@ -46,7 +79,7 @@ class CheckCommandTest {
   }
 
   @Test
-  void what_was_set_aside_in_a_panel_table_is_a_note(@TempDir Path folder) throws IOException {
+  void what_was_set_aside_in_a_panel_table_is_a_remark(@TempDir Path folder) throws IOException {
     Files.copy(Path.of("scores/lamplighters-quay.mid"), folder.resolve("quay.mid"));
     Files.writeString(folder.resolve("panels.csv"), "panel,cue,weather\n1,,fog\n", UTF_8);
     Path plan = folder.resolve("plan.yaml");
@@ -61,27 +94,27 @@ class CheckCommandTest {
   }
 
   @Test
-  void answers_tell_what_differs_from_the_best() {
+  void alternatives_tell_what_differs_from_the_best() {
     assertThat(run("check", PLAN, "--alternatives", "2")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .startsWith("alternative 1: the best, as on the sheets\nanswer 2: ")
+        .startsWith("best layout, as on the sheets\nalternative 1: ")
         .contains("panel 24 is on glimmer");
   }
 
   @Test
-  void answers_as_csv_have_a_row_for_each_panel_of_each() {
+  void alternatives_as_csv_have_a_row_for_each_panel_of_each() {
     assertThat(run("check", PLAN, "--alternatives", "2", "--format", "csv"))
         .isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
-        .startsWith("answer,more,why,panel,cue,bar,timecode,frame,frames,later\n1,0.000,,1,");
+        .startsWith("layout,more,why,panel,cue,bar,timecode,frame,frames,later\n1,0.000,,1,");
     assertThat(out.toString().lines()).hasSize(1 + 2 * 26);
   }
 
   @Test
-  void answers_are_asked_for_by_a_sensible_number() {
+  void alternatives_are_asked_for_by_a_sensible_number() {
     assertThat(run("check", PLAN, "--alternatives", "0")).isEqualTo(ExitStatus.USAGE);
     assertThat(err.toString()).contains("--alternatives takes a number from 1 to 100");
-    assertThat(run("check", PLAN, "--alternatives", "2", "--fail-on", "note"))
+    assertThat(run("check", PLAN, "--alternatives", "2", "--fail-on", "remark"))
         .isEqualTo(ExitStatus.USAGE);
   }
 }

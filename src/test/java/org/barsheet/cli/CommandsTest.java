@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.barsheet.production.FolderCopy;
 import org.barsheet.score.MidiBytes;
@@ -53,10 +54,32 @@ class CommandsTest {
     assertThat(out.toString()).contains(" felt bpm at the start, " + note + " each, ");
   }
 
+  /** Panel 16 is on a timecode: 1 min 46 s 4 frames are 2548 frames at 24 fps, 106.17 s. */
   @Test
-  void a_panel_is_no_place_to_ask_for() {
-    assertThat(run("where", PLAN, "panel 6")).isEqualTo(ExitStatus.BAD_INPUT);
-    assertThat(err.toString()).contains("where panels lie stands on the sheet Timeline");
+  void where_answers_for_panels_too() {
+    assertThat(run("where", PLAN, "panel 16", "bar 1", "--format", "csv"))
+        .isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .startsWith("place,bar,beat,seconds,timecode,frame\npanel 16,")
+        .contains(",104.167,01:01:46:04,2548\nbar 1,1,1,0.833,01:00:02:20,68\n");
+  }
+
+  @Test
+  void where_says_which_panels_there_are() {
+    assertThat(run("where", PLAN, "panel 99x")).isEqualTo(ExitStatus.BAD_INPUT);
+    assertThat(err.toString()).contains("'panel 99x': no panel is called 99x", "known here: 1, 2");
+  }
+
+  @Test
+  void show_lists_every_panel_with_place_length_cue_and_action() {
+    assertThat(run("show", PLAN, "--format", "csv")).isEqualTo(ExitStatus.DONE);
+    List<String> lines = out.toString().lines().toList();
+    assertThat(lines).hasSize(27);
+    assertThat(lines.get(0)).isEqualTo("panel,bar,timecode,frames,length,cue,action");
+    assertThat(lines.get(16))
+        .startsWith("16,")
+        .contains(",01:01:46:04,")
+        .endsWith(",The swell lifts the ferry to the steps");
   }
 
   @Test
