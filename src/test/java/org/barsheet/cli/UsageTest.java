@@ -18,11 +18,7 @@ class UsageTest {
         .isEqualTo(ExitStatus.USAGE);
     assertThat(err.toString())
         .startsWith(
-<<<<<<< HEAD
-            "barsheet: name a command: make, check, about, find, beats, where, compare, adopt,"
-=======
-            "barsheet: say what to do: make, check, about, show, find, beats, where, compare, adopt,"
->>>>>>> 4cc4acb (Run every example of the help, and test what is folded and shown)
+            "barsheet: name a command: make, check, about, show, find, beats, where, compare, adopt,"
                 + " begin, pack or completion\n");
   }
 
