@@ -156,7 +156,7 @@ class DocsTest {
               ExitStatus.FINDINGS + " findings",
               ExitStatus.USAGE + " wrong usage",
               ExitStatus.BAD_INPUT + " bad input",
-              ExitStatus.OWN_FAULT + " a fault of barsheet");
+              ExitStatus.OWN_FAULT + " an internal error");
     }
   }
 

@@ -32,13 +32,13 @@ class UsageTest {
         "where plan.yaml | barsheet where: PLACE is missing",
         "check plan.yaml --failon error | barsheet check: there is no option --failon; did you"
             + " mean --fail-on?",
-        "check plan.yaml --fail-on bad | barsheet check: --fail-on: 'bad' is none of note,"
+        "check plan.yaml --fail-on bad | barsheet check: --fail-on: 'bad' is not one of remark,"
             + " warning, error",
         "check plan.yaml --fail-on | barsheet check: LEVEL behind --fail-on is missing",
         "check plan.yaml --alternatives five | barsheet check: --alternatives: 'five' is not a whole number",
         "check plan.yaml --format xml | barsheet check: --format: 'xml' is not one of text, csv, json",
-        "make my plan.yaml | barsheet make: 'plan.yaml' is one word too many; put quotes around"
-            + " names with blanks",
+        "make my plan.yaml | barsheet make: 'plan.yaml' is one word too many; put names with"
+            + " spaces in quotes",
         "begin score.mid --out plan.txt | barsheet begin: --out: 'plan.txt' ends with neither"
             + " .yaml nor .xlsx",
       })

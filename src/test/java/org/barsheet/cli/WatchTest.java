@@ -79,7 +79,7 @@ class WatchTest {
             "0 errors, 0 warnings",
             "plan.yaml saved: panels moved\n",
             "  panel 2 is now on bar 10 and begins 60 frames later; it was on bar 9\n",
-            "  new: · panel 2, bar 10: got ",
+            "  new: ! panel 2, bar 10: gets ",
             "plan.yaml saved: nothing moved\n");
     assertThat(err.toString())
         .isEqualTo("watching " + plan + " and the files it names; Ctrl-C stops\n");
@@ -101,14 +101,14 @@ class WatchTest {
             """
             plan.yaml saved: panels moved
               panel 2 is now on bar 10 and begins 60 frames later; it was on bar 9
-            0 errors, 0 warnings, 0 notes
+            0 errors, 0 warnings, 0 remarks
             """);
   }
 
   @Test
   void a_plan_that_is_broken_at_first_is_waited_for() throws IOException {
     assertThat(run("check", "title: 'Quay", text(FIRST))).isEqualTo(ExitStatus.DONE);
-    assertThat(err.toString()).contains("mend this and save");
+    assertThat(err.toString()).contains("fix this and save again");
     assertThat(out.toString()).contains("0 errors, 0 warnings").doesNotContain("saved");
   }
 

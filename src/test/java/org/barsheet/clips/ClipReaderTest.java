@@ -141,7 +141,7 @@ class ClipReaderTest {
 
   @Test
   void packed_sound_is_told_by_its_name_because_its_bytes_say_no_length() {
-    assertRefused(wave(new int[] {2, 0}, 0), "holds compressed sound (ADPCM): its length cannot");
+    assertRefused(wave(new int[] {2, 0}, 0), "holds compressed sound (ADPCM): its length can't");
     assertRefused(wave(new int[] {0xFFFE, 0x55}, 0), "holds compressed sound (MPEG layer 3)");
     assertRefused(wave(new int[] {0x161, 0}, 0), "holds compressed sound (format 353)");
   }

@@ -68,8 +68,8 @@ class PlaceResolverTest {
   @Test
   void marks_by_name() {
     assertThat(cut("mark chorus")).isEqualTo(60);
-    assertThat(refusal("mark Chrous")).contains("no mark 'Chrous'", "nearest to that: Chorus");
-    assertThat(refusal("mark Chorus two")).contains("nearest to that: Chorus");
+    assertThat(refusal("mark Chrous")).contains("no mark 'Chrous'", "nearest marks: Chorus");
+    assertThat(refusal("mark Chorus two")).contains("nearest marks: Chorus");
     assertThat(refusal("mark Coda")).contains("2 marks 'Coda': at bar 7, bar 8", "name the bar");
   }
 

@@ -158,24 +158,21 @@ class FilmSheetTest {
     // 40 photographs on twos go 78 frames before the landing, and 60 frames are there.
     assertThat(squeezedFilm(40).findings())
         .extracting(Finding::concerns, Finding::sentence)
-        .contains(
-            tuple(
-                Concerns.COMPOSER,
-                "lamp-1 fits on ones, not on twos: 18 frames are missing, 0.3 bars at 96.0 bpm"));
+        .contains(tuple(Concerns.COMPOSER, "lamp-1 needs 18 more frames (0.3 bar) to run on twos"));
     assertThat(squeezedFilm(90).findings())
         .extracting(Finding::sentence)
-        .noneMatch(sentence -> sentence.contains("not on twos"));
+        .noneMatch(sentence -> sentence.contains("to run on twos"));
   }
 
   @Test
   void who_must_mend_a_squeeze_is_told_what_helps_and_what_was_asked() {
     FilmSheet film = squeezedFilm(40);
     assertThat(film.findings())
-        .filteredOn(finding -> finding.sentence().startsWith("lamp-1 is shown on ones"))
+        .filteredOn(finding -> finding.sentence().startsWith("lamp-1 runs on ones"))
         .singleElement()
         .satisfies(
             finding -> {
-              assertThat(finding.sentence()).contains("it differs from what was asked by up to");
+              assertThat(finding.sentence()).contains("; at worst 67.5° off the plan");
               assertThat(finding.remedy()).isEqualTo("cut earlier, or ask for fewer photographs");
             });
   }
@@ -275,7 +272,7 @@ class FilmSheetTest {
                 .appears("cello", "lamp-1")
                 .panel("bar 11", "")
                 .appears("celesta", "gate"));
-    assertThat(told(film, Severity.WARNING)).contains("Cello is silent while cello is seen");
+    assertThat(told(film, Severity.WARNING)).contains("cello is on screen while the part rests");
     assertThat(told(film, Severity.ERROR))
         .containsExactly("celesta is due to appear in gate, but it stays closed in this shot");
   }

@@ -101,7 +101,7 @@ class MovementFindingsTest {
     String held = "held-by: thread from 200 mm above the hinge";
     assertThat(findings(plan("", flap("lamp-1", "to: 120 deg, " + held)), Slow.NONE, 30))
         .extracting(Finding::sentence)
-        .allMatch(sentence -> sentence.contains("no further than 90 deg"))
+        .allMatch(sentence -> sentence.contains("can only pull it to 90°"))
         .hasSize(1);
   }
 

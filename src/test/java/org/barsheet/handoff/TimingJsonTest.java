@@ -200,7 +200,7 @@ class TimingJsonTest {
         "\"startFrame\": 0,   | \"startFrame\": 99999999999999999999, | shots[0].startFrame | whole",
         "\"startFrame\": 0,   | \"startFrame\": 1e9, | shots[0].startFrame | whole number",
         "\"startFrame\": 0,   | \"startFrame\": 99999, | shots[0].endFrameExclusive | backwards",
-        "\"exact\": \"5/8\"   | \"exact\": \"5/0\" | cues[0].seconds.exact | no fraction",
+        "\"exact\": \"5/8\"   | \"exact\": \"5/0\" | cues[0].seconds.exact | not a fraction",
         "\"cues\": [          | \"queues\": [ | cues | missing",
         "\"format\": \"bar    | \"format\": \"car | format | no timing file",
         "\"version\": 1       | \"version\": 2 | version | another version of barsheet",

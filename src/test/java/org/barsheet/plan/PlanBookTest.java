@@ -287,7 +287,7 @@ class PlanBookTest {
             "sheet Film, cell B11: tail: this length has no unit",
             "sheet Film, cell A12: film has no setting called 'sise'",
             "sheet Panels, cell E1: no column is called 'lenght'",
-            "sheet Panels, cell C3: cue: '#3' is one word too many",
+            "sheet Panels, cell C3: cue: '#3' isn't understood here",
             "sheet Panels, cell I3: no opening is called lamp-2",
             "sheet Openings, cell A3: 'lamp-1' is given twice",
             "sheet Panels, row 10: this row has no 'panel'",

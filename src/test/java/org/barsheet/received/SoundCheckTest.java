@@ -119,8 +119,7 @@ class SoundCheckTest {
   void a_time_of_day_is_no_time_of_the_film() {
     assertThat(told(Came.lasting(60).from(Seconds.of(51_790))))
         .containsExactly(
-            "REMARK take.wav begins at a time of day, not at one of the film's timecode: where it"
-                + " lies in the film is not known");
+            "REMARK take.wav carries a time of day, not film timecode, so it can't be placed");
   }
 
   @Test

@@ -243,7 +243,7 @@ class ShootingPlanTest {
             List.of());
     assertThat(film.findings())
         .anyMatch(
-            f -> f.sentence().equals("gate-2 stands 305 mm up, and the lens is about 262 mm away"));
+            f -> f.sentence().equals("gate-2 comes up 305 mm, and the lens is about 262 mm away"));
   }
 
   /** Panels 1, 2 and 4 move nothing of the artwork; in 4 the gate that panel 3 opened is seen. */

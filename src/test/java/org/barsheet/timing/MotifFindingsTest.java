@@ -46,9 +46,7 @@ class MotifFindingsTest {
         findings("tide: {heard-at: {place: bar 1, length: 2 bars, part: Cello}}");
     assertThat(findings)
         .extracting(Finding::sentence)
-        .contains(
-            "3 certain returns of tide carry no panel: tide 1 (bar 1), tide 2 (bar 5), tide 4 (bar"
-                + " 63)");
+        .contains("no panel uses 3 certain returns of tide (bars 1, 5, 63)");
   }
 
   private List<Finding> findings(String motif) throws IOException {

@@ -51,7 +51,7 @@ class PanelChangeTest {
                 List.of(panel("1", "bar 1", 0, 59), panel("2", "mark A, bar 2", 59, 120))))
         .containsExactly(
             "panel 2 is now on mark A, bar 2 and begins 1 frame earlier;"
-                + " it sat on glimmer 1, bar 2");
+                + " it was on glimmer 1, bar 2");
   }
 
   @Test

@@ -44,8 +44,8 @@ class CuesSheetTest {
                       .contains(appearance.performer().name() + " is seen in ")
                       .contains(
                           appearance.sounding() == 0
-                              ? "silent throughout"
-                              : Math.round(100 * appearance.sounding()) + " % of the time"));
+                              ? " rests."
+                              : Math.round(100 * appearance.sounding()) + " % of it."));
     }
   }
 
