@@ -126,7 +126,7 @@ final class CardFacts {
     boolean alone = setup.runs().size() == 1 || run.hours().isEmpty();
     String whose =
         alone
-            ? " · setup about "
+            ? " · about "
             : " · " + Amounts.tenth(run.hours().getAsDouble()) + " h of the setup's ";
     return whose
         + Amounts.tenth(time.hours())

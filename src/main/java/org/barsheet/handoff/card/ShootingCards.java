@@ -30,7 +30,7 @@ public final class ShootingCards {
       th { background: #0072B2; color: #FFFFFF; font-size: 8pt; line-height: 1.1;
         text-align: right; vertical-align: bottom; padding: .6mm 1.2mm }
       td, th { overflow: hidden; text-overflow: ellipsis }
-      col.photograph { width: 13mm } col.tick { width: 9mm } col.note { width: 17mm }
+      col.photograph { width: 20mm } col.tick { width: 9mm } col.note { width: 17mm }
       td { height: var(--row); padding: 0 1.2mm; line-height: 1; text-align: right;
         white-space: nowrap; border-right: .15mm solid #C8CED4 }
       tbody tr:nth-child(even) { background: #F4F1EA }
