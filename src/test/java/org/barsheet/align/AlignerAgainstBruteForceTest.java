@@ -140,7 +140,7 @@ class AlignerAgainstBruteForceTest {
       assertThat(cost).as("seed %d", seed).isGreaterThanOrEqualTo(before);
       assertThat(ideas(different, layout))
           .as("seed %d", seed)
-          .anyMatch(idea -> !had.contains(idea) && cheapest.get(idea) == cost);
+          .anyMatch(idea -> !had.contains(idea) && Long.valueOf(cost).equals(cheapest.get(idea)));
       had.addAll(ideas(different, layout));
       before = cost;
     }

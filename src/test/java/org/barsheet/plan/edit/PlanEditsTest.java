@@ -121,8 +121,14 @@ class PlanEditsTest {
     Edit length = new Edit(PlanPath.ROOT.key("panels").item(0).key("length"), "4 bars");
     assertThat(edited("panels:\r\n  - panel: 1 # one\r\n    # aside\r\n  - panel: 2\r\n", length))
         .isEqualTo(
-            "panels:\r\n  - panel: 1 # one\r\n    length: 4 bars\r\n    # aside\r\n"
-                + "  - panel: 2\r\n");
+            String.join(
+                "\r\n",
+                "panels:",
+                "  - panel: 1 # one",
+                "    length: 4 bars",
+                "    # aside",
+                "  - panel: 2",
+                ""));
     assertThat(edited("panels: [{panel: 1, }, {}]", length))
         .isEqualTo("panels: [{panel: 1, length: 4 bars, }, {}]");
     assertThat(edited("title: x", new Edit(PlanPath.ROOT.key("score"), "a, b.mid")))
