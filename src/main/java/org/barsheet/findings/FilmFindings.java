@@ -136,7 +136,7 @@ public final class FilmFindings {
     } else if (!filled && !plan.performers().isEmpty()) {
       String sentence = opening.name() + " opens, but nobody appears in it";
       findings.add(Severity.REMARK, Concerns.DIRECTOR, opening.name(), sentence, "");
-      findings.alike("openings open, but nobody appears in them", opening.name());
+      findings.alike("openings show nobody", opening.name());
     }
   }
 

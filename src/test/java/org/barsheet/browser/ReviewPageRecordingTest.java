@@ -97,7 +97,7 @@ class ReviewPageRecordingTest {
     planned(folder, ", recording-starts: \"00:59:59:12\"");
     open(folder);
     browser.press("do-sound");
-    assertThat(browser.text(".recording")).contains("lies at 00:59:59:12 (frame -12)");
+    assertThat(browser.text(".recording")).contains("at 00:59:59:12 (frame -12)");
     browser.later(
         "const timer = setInterval(() => { if (document.querySelector('.recording').textContent"
             + ".includes('ends at')) { clearInterval(timer); arguments[0](0); } }, 20);");
@@ -128,7 +128,7 @@ class ReviewPageRecordingTest {
         "const timer = setInterval(() => { if (document.getElementById('sound-told').textContent)"
             + " { clearInterval(timer); arguments[0](0); } }, 20);");
     assertThat(browser.text("#sound-told"))
-        .contains(NAME + " does not play here")
+        .contains(NAME + " doesn't play")
         .contains("../../sound/" + NAME)
         .contains("plays the score's notes instead");
     browser.press("do-play");

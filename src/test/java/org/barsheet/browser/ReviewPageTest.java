@@ -140,7 +140,8 @@ class ReviewPageTest {
             .get(0)
             .getAsJsonObject();
     assertThat(shot.has("drawing")).isFalse();
-    assertThat(shot.get("leftOut").getAsString()).startsWith("fog.webp is not a drawing");
+    assertThat(shot.get("leftOut").getAsString())
+        .startsWith("fog.webp is too large or can't be shown");
   }
 
   @Test

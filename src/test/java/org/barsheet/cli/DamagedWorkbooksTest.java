@@ -139,7 +139,7 @@ class DamagedWorkbooksTest {
     Files.write(book, Arrays.copyOf(saved, saved.length / 2));
     assertThat(make()).isEqualTo(ExitStatus.DONE);
     assertThat(err.toString())
-        .contains("the workbook before is damaged, so nothing you typed is carried over")
+        .contains("the earlier workbook is damaged, so what you typed could not be carried over")
         .contains("it is kept as " + kept);
   }
 }

@@ -82,7 +82,14 @@ class ExamplesTest {
     if (!Files.exists(made.resolve("timing.json"))) {
       PrintWriter nobody = new PrintWriter(new StringWriter());
       Barsheet.run(
-          nobody, nobody, "make", folder.resolve("plan.yaml").toString(), "--out", made.toString());
+          nobody,
+          nobody,
+          "make",
+          folder.resolve("plan.yaml").toString(),
+          "--out",
+          made.toString(),
+          "--issue",
+          "second draft");
     }
     for (String sheets : List.of("plan-sheets", "sheets", "monday", "tuesday")) {
       Files.createDirectories(folder.resolve(sheets));

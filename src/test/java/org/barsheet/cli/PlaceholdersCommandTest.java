@@ -107,8 +107,7 @@ class PlaceholdersCommandTest {
         .contains("panel 2 plate.png", "lamp 000.png", "lamp 006.png")
         .hasSize(2 + 7);
     assertThat(err.toString())
-        .contains(
-            "9 placeholders drawn in the folder photographs; 0 photographs stand there already");
+        .contains("9 placeholders drawn in the folder photographs; 0 photographs there already");
     assertThat(out.toString()).doesNotContain("lamp 000.png");
   }
 
@@ -125,8 +124,7 @@ class PlaceholdersCommandTest {
     assertThat(taken).hasBinaryContent(photograph);
     assertThat(edited).hasBinaryContent(new byte[] {1, 2, 3});
     assertThat(err.toString())
-        .contains(
-            "7 placeholders drawn in the folder photographs; 2 photographs stand there already");
+        .contains("7 placeholders drawn in the folder photographs; 2 photographs there already");
   }
 
   @Test

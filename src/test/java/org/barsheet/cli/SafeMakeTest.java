@@ -203,7 +203,7 @@ class SafeMakeTest {
     assertThat(everything(theirs)).containsOnlyKeys("diary.txt");
     assertThat(theirs.resolve("diary.txt")).hasContent("a diary");
     if (status != ExitStatus.DONE) {
-      assertThat(err.toString()).contains(link + ": ").contains("move it away");
+      assertThat(err.toString()).contains(link + ": ").contains("move it, or name another folder");
       assertThat(sheets.resolve("timing.json")).doesNotExist();
     }
   }

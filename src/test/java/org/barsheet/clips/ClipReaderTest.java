@@ -170,7 +170,8 @@ class ClipReaderTest {
   @Test
   void what_is_no_recording_is_told() {
     assertRefused(new byte[0], "is empty or cut short");
-    assertRefused("a letter to the editor".getBytes(StandardCharsets.UTF_8), "is neither");
+    assertRefused(
+        "a letter to the editor".getBytes(StandardCharsets.UTF_8), "isn't a WAV, MP4 or MOV file");
     byte[] whole = new MovieBytes().frames(300, 1001).bytes();
     assertRefused(Arrays.copyOf(whole, 600), "is cut short or damaged");
     assertRefused(Arrays.copyOf(whole, 8 + 12 + 4 + 1000 + 8 - 12), "is cut short");

@@ -218,7 +218,7 @@ class PhotographFindingsTest {
     assertThat(flash.severity()).isEqualTo(Severity.WARNING);
     assertThat(flash.sentence())
         .startsWith("4 openings in 23 frames, 4 in less than a second")
-        .contains("6.5 % of the frame, over the 2.8 %");
+        .contains("6.5 % of the frame, more than the 2.8 %");
     assertThat(flash.remedy()).contains("tested");
   }
 

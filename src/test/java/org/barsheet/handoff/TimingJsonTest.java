@@ -202,7 +202,7 @@ class TimingJsonTest {
         "\"startFrame\": 0,   | \"startFrame\": 99999, | shots[0].endFrameExclusive | backwards",
         "\"exact\": \"5/8\"   | \"exact\": \"5/0\" | cues[0].seconds.exact | not a fraction",
         "\"cues\": [          | \"queues\": [ | cues | missing",
-        "\"format\": \"bar    | \"format\": \"car | format | no timing file",
+        "\"format\": \"bar    | \"format\": \"car | format | not a timing.json",
         "\"version\": 1       | \"version\": 2 | version | another version of barsheet",
         "\"dropFrame\": false | \"dropFrame\": true | film.frameRate | drop-frame",
         "\"01:00:00:00\"      | \"01:00:00:24\" | film.firstFrame | 24 is too many",

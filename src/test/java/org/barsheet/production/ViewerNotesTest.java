@@ -95,7 +95,7 @@ class ViewerNotesTest {
         ".csv|when,what\\n1,Hm||does not name the columns frame and note",
         ".csv|frame,note\\n1,\"Hm||a quote is not closed",
         ".json|[]||not a list of notes",
-        ".json|{\"format\":\"other\"}||no notes of the review page",
+        ".json|{\"format\":\"other\"}||not notes from the review page",
         ".json|{\"format\":\"barsheet-notes\",\"notes\":[{\"frame\":-1,\"note\":\"Hm\"}]}|note 1|'-1' is not a film frame",
       })
   void a_damaged_file_or_somebodys_own_is_passed_over_and_told(

@@ -81,6 +81,6 @@ class FreePassagesTest {
         .extracting(Doubt::sentence)
         .asString()
         .startsWith("from bar 25 to bar ")
-        .contains("found in the playing");
+        .contains("taken from the playing");
   }
 }

@@ -96,7 +96,7 @@ class PulseFinderTest {
     assertThat(music.sentence())
         .contains("found in the playing")
         .contains("mostly of 3 beats")
-        .contains("do not keep to the written beats");
+        .contains("don't follow the written beats");
     assertThat(music.doubts())
         .filteredOn(doubt -> doubt.kind() == Doubt.Kind.FOUND_BARS)
         .singleElement()

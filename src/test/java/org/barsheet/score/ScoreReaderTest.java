@@ -289,7 +289,7 @@ class ScoreReaderTest {
   void independent_patterns_are_refused_with_the_way_out() {
     assertThatThrownBy(() -> read(scale().track(Track.scale(480)).format(2)))
         .isInstanceOf(InputException.class)
-        .hasMessageContaining("case.mid, byte 8: format 2 holds 2 patterns")
+        .hasMessageContaining("case.mid, byte 8: format 2 holds 2 separate patterns")
         .hasMessageContaining("format 1");
   }
 
@@ -303,7 +303,11 @@ class ScoreReaderTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"'', the file is empty", "M, this is no MIDI file", "This is not MIDI, no MIDI file"})
+  @CsvSource({
+    "'', the file is empty",
+    "M, this is not a MIDI file",
+    "This is not MIDI, not a MIDI file"
+  })
   void what_is_no_midi_file_is_refused(String content, String sentence) {
     Path file = MidiBytes.write(folder, content.getBytes(US_ASCII));
     assertThatThrownBy(() -> ScoreReader.read(file))
@@ -317,7 +321,7 @@ class ScoreReaderTest {
     assertThatThrownBy(() -> ScoreReader.read(folder.resolve("none.mid")))
         .hasMessageContaining("none.mid: there is no such file");
     assertThatThrownBy(() -> ScoreReader.read(folder)).hasMessageContaining("this is a folder");
-    assertThatThrownBy(() -> read(MidiBytes.file())).hasMessageContaining("holds no track");
+    assertThatThrownBy(() -> read(MidiBytes.file())).hasMessageContaining("has no tracks");
   }
 
   @Test

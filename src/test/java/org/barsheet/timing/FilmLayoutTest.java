@@ -36,7 +36,8 @@ class FilmLayoutTest {
     assertThat(answers.get(1).sentences())
         .containsExactly(
             "panel 2 is on glimmer 1, bar 4, not on glimmer 2, bar 6: begins 120 frames earlier");
-    assertThat(answers.get(1).why()).isEqualTo("panel 2 120 frames longer than the 5 bars asked");
+    assertThat(answers.get(1).why())
+        .isEqualTo("panel 2 120 frames longer than the 5 bars you asked for");
     assertThat(answers.get(1).more()).isBetween(0.4, 0.6);
     assertThat(answers.get(2).more()).isGreaterThan(answers.get(1).more());
   }

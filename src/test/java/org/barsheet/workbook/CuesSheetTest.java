@@ -45,7 +45,7 @@ class CuesSheetTest {
                       .contains(
                           appearance.sounding() == 0
                               ? " rests."
-                              : Math.round(100 * appearance.sounding()) + " % of it."));
+                              : Math.round(100 * appearance.sounding()) + " % of the time."));
     }
   }
 
