@@ -104,7 +104,7 @@ class ReviewPageRecordingTest {
     double missing = film.timing().lengthFrames() / 24.0 - 19.5;
     assertThat(browser.text(".recording"))
         .contains("ends at 01:00:19:12")
-        .contains(String.format(Locale.ROOT, "%.1f s before the music does", missing));
+        .contains(String.format(Locale.ROOT, "%.1f s before the music ends", missing));
     browser.press("do-play");
     List<?> reading = reading(24);
     assertThat(reading.get(0)).isEqualTo(reading.get(1));
