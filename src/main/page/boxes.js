@@ -58,7 +58,7 @@ export function cueBoxes(bars, frames) {
     (cue.number > 0 || cue.kind === "mark") && overlaps({ start: cue.frame, end: (cue.end || cue.frame) + 1 }, frames));
   return shown.map((cue) => {
     const doubt = cue.certainty === "likely" || cue.certainty === "possible" ? "? " : "";
-    const words = cue.kind === "mark" ? ["▾ " + cue.title.replace(/^mark /, "")] : [doubt, signOf(cue), " " + cue.number];
+    const words = cue.kind === "mark" ? ["▾ " + cue.title.replace(/^mark /, "")] : [doubt, signOf(cue), " " + cue.title];
     const made = element("button", {
       type: "button",
       class: "cue " + (cue.kind === "mark" ? "mark" : "motif-" + (cue.motif % 2)) + (cue.shot === undefined ? " spare" : ""),
