@@ -25,13 +25,14 @@ record MovementKey(String model, String opening, Opening.Motion motion, Slow slo
   static MovementKey of(Reveal reveal, Opening opening, double enlarged) {
     Opening.Motion motion = opening.motion();
     boolean artwork = enlarged == 1;
-    boolean isEitherWay = motion instanceof Opening.Hinged || motion instanceof Opening.Iris;
+    boolean growsByAngleOrOpening =
+        motion instanceof Opening.Hinged || motion instanceof Opening.Iris;
     return new MovementKey(
         opening.model(),
         artwork ? opening.name() : "",
         motion,
         reveal.way() == Way.CLOSES ? backwards(reveal.slow()) : reveal.slow(),
-        isEitherWay ? reveal.evenIn() : EvenIn.ANGLE);
+        growsByAngleOrOpening ? reveal.evenIn() : EvenIn.ANGLE);
   }
 
   /**

@@ -72,10 +72,10 @@ final class CardWords {
           case END -> "Slow at the end";
           case BOTH -> "Slow at both ends";
         };
-    boolean isEitherWay =
+    boolean growsByAngleOrOpening =
         movement.measure() instanceof Measure.Turn
             || movement.measure() instanceof Measure.Widening;
-    return slow + (isEitherWay ? " " + IN.get(movement.evenIn()) : "");
+    return slow + (growsByAngleOrOpening ? " " + IN.get(movement.evenIn()) : "");
   }
 
   private String setTo() {
