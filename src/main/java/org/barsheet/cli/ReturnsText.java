@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.cues.PlainMotif;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Motif;
 import org.barsheet.motif.NearMiss;
@@ -36,11 +37,20 @@ final class ReturnsText {
       text.forPeople().print(as, out);
       out.println();
     }
-    if (returns.search().motifs().isEmpty()) {
+    if (returns.plan().motifs().isEmpty()) {
       out.println(NO_MOTIF);
     }
     returns.search().motifs().forEach(motif -> out.println(text.summary(motif)));
+    returns.search().tooPlain().forEach(plain -> out.println(notLookedFor(plain)));
     out.flush();
+  }
+
+  private static String notLookedFor(PlainMotif plain) {
+    return plain.motif().name()
+        + ": not looked for, "
+        + plain.why().sentence()
+        + "; "
+        + plain.why().remedy();
   }
 
   private Table forPeople() {

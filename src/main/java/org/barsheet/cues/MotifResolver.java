@@ -30,6 +30,7 @@ final class MotifResolver {
   private final FilmClock clock;
   private final PlaceResolver places;
   private final List<Problem> problems = new ArrayList<>();
+  private final List<PlainMotif> tooPlain = new ArrayList<>();
 
   private MotifResolver(Plan plan, Music music, FilmClock clock, long filmFrames) {
     this.music = music;
@@ -40,13 +41,27 @@ final class MotifResolver {
   }
 
   /**
-   * The plan's motifs, in its order.
+   * The motifs of a plan that can be looked for, and those that can't.
    *
-   * @throws InputException with every motif that cannot be heard where the plan says, or is too
-   *     plain to look for
+   * @param motifs in the plan's order
+   * @param tooPlain too plain to look for, in the plan's order
    */
-  static List<Motif> motifs(Plan plan, Music music, FilmClock clock, long filmFrames) {
-    MotifResolver resolver = new MotifResolver(plan, music, clock, filmFrames);
+  record Resolved(List<Motif> motifs, List<PlainMotif> tooPlain) {
+    Resolved {
+      motifs = List.copyOf(motifs);
+      tooPlain = List.copyOf(tooPlain);
+    }
+  }
+
+  /**
+   * The plan's motifs.
+   *
+   * @throws InputException with every motif that cannot be heard where the plan says
+   */
+  static Resolved resolve(Plan plan, Music music) {
+    FilmClock clock = FilmClock.of(plan.film(), music);
+    Seconds end = music.lastSoundingBarEnd().plus(plan.film().tail());
+    MotifResolver resolver = new MotifResolver(plan, music, clock, clock.frameAt(end));
     List<Motif> motifs = new ArrayList<>();
     for (MotifRequest request : plan.motifs()) {
       resolver.resolve(request).ifPresent(motifs::add);
@@ -54,7 +69,7 @@ final class MotifResolver {
     if (!resolver.problems.isEmpty()) {
       throw new InputException(resolver.problems);
     }
-    return List.copyOf(motifs);
+    return new Resolved(motifs, resolver.tooPlain);
   }
 
   private Optional<Motif> resolve(MotifRequest request) {
@@ -73,11 +88,10 @@ final class MotifResolver {
 
   /** The notes of a shape; none, with a problem noted, if they cannot be had. */
   private List<MotifNote> notes(MotifRequest request, Shape shape) {
-    Where where = shape instanceof HeardAt heard ? heard.where() : request.where();
     List<MotifNote> notes =
         shape instanceof HeardAt heard ? heard(heard) : ((Written) shape).notes();
     Optional<Problem> plain = notes.isEmpty() ? Optional.empty() : MotifHearing.refusal(notes);
-    plain.ifPresent(problem -> note(where, "motif " + request.name() + ": ", problem));
+    plain.ifPresent(problem -> tooPlain.add(new PlainMotif(request, problem)));
     return plain.isPresent() ? List.of() : notes;
   }
 
@@ -95,7 +109,7 @@ final class MotifResolver {
       return MotifHearing.hear(
           music.score(), part.get(), firstTick(shape, from), firstTick(shape, to));
     } catch (InputException unheard) {
-      unheard.problems().forEach(problem -> note(shape.where(), "", problem));
+      unheard.problems().forEach(problem -> note(shape.where(), problem));
       return List.of();
     }
   }
@@ -134,12 +148,12 @@ final class MotifResolver {
     return Optional.empty();
   }
 
-  private void note(Where where, String before, Problem problem) {
+  private void note(Where where, Problem problem) {
     problems.add(
         new Problem(
             where.file(),
             where.position(),
-            before + problem.sentence(),
+            problem.sentence(),
             problem.remedy(),
             problem.excerpt()));
   }

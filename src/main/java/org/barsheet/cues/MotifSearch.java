@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
 import org.barsheet.motif.Form;
 import org.barsheet.motif.Motif;
@@ -32,33 +31,47 @@ public final class MotifSearch {
   private final Function<Score, MotifFinder> reading;
   private final MotifFinder finder;
   private final List<Motif> motifs;
+  private final List<PlainMotif> tooPlain;
 
   private MotifSearch(
-      Score score, Function<Score, MotifFinder> reading, MotifFinder finder, List<Motif> motifs) {
+      Score score,
+      Function<Score, MotifFinder> reading,
+      MotifFinder finder,
+      List<Motif> motifs,
+      List<PlainMotif> tooPlain) {
     this.score = score;
     this.reading = reading;
     this.finder = finder;
     this.motifs = motifs;
+    this.tooPlain = tooPlain;
   }
 
   /**
-   * A search for all motifs of a plan.
+   * A search for all motifs of a plan that are not too plain.
    *
-   * @throws InputException if a motif cannot be heard where the plan says, or is too plain
+   * @throws InputException if a motif cannot be heard where the plan says
    */
   public static MotifSearch of(Plan plan, Music music) {
-    FilmClock clock = FilmClock.of(plan.film(), music);
-    Seconds end = music.lastSoundingBarEnd().plus(plan.film().tail());
-    List<Motif> motifs = MotifResolver.motifs(plan, music, clock, clock.frameAt(end));
+    MotifResolver.Resolved heard = MotifResolver.resolve(plan, music);
     Function<Score, MotifFinder> reading =
         music.isFreelyPlayed() ? PlayedOccurrenceFinder::of : OccurrenceFinder::of;
-    return new MotifSearch(music.score(), reading, reading.apply(music.score()), motifs);
+    return new MotifSearch(
+        music.score(), reading, reading.apply(music.score()), heard.motifs(), heard.tooPlain());
+  }
+
+  /**
+   * The motifs of a plan that are too plain to be looked for, without a search.
+   *
+   * @throws InputException if a motif cannot be heard where the plan says
+   */
+  public static List<PlainMotif> tooPlain(Plan plan, Music music) {
+    return MotifResolver.resolve(plan, music).tooPlain();
   }
 
   /** The same search that finds ornamented and shortened returns too, as possible ones. */
   public MotifSearch withPossible() {
     List<Motif> wider = motifs.stream().map(MotifSearch::withPossible).toList();
-    return new MotifSearch(score, reading, finder, wider);
+    return new MotifSearch(score, reading, finder, wider, tooPlain);
   }
 
   private static Motif withPossible(Motif motif) {
@@ -67,9 +80,14 @@ public final class MotifSearch {
     return new Motif(motif.name(), motif.shapes(), motif.accent(), motif.match(), forms);
   }
 
-  /** The plan's motifs, in its order. */
+  /** The plan's motifs that are looked for, in its order. */
   public List<Motif> motifs() {
     return motifs;
+  }
+
+  /** Those that are too plain to be looked for. */
+  public List<PlainMotif> tooPlain() {
+    return tooPlain;
   }
 
   /** Every return of every motif, in order of time. */

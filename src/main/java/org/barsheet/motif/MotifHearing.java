@@ -62,7 +62,7 @@ public final class MotifHearing {
             "",
             "",
             "a motif of " + what + " turns up everywhere by chance",
-            "Give at least four notes, or notes of two lengths"));
+            "give at least four notes, or notes of two lengths"));
   }
 
   private static List<Note> begunIn(Score score, Part part, long from, long to) {

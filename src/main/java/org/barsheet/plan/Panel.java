@@ -37,6 +37,12 @@ public record Panel(
     appears = List.copyOf(appears);
   }
 
+  /** The same panel on another cue and with other reveals. */
+  public Panel with(Place other, List<Reveal> others) {
+    return new Panel(
+        name, action, other, cut, length, field, drawing, others, appears, locked, where);
+  }
+
   /** Where a panel's shot begins. */
   public sealed interface Cut {}
 

@@ -43,6 +43,11 @@ public record Plan(
     return new Plan(text, title, film, music, others, workshop, performers, clips, panels);
   }
 
+  /** The same plan with other panels. */
+  public Plan withPanels(List<Panel> others) {
+    return new Plan(text, title, film, music, motifs, workshop, performers, clips, others);
+  }
+
   /** The performer of a name, if the plan has one. */
   public Optional<Performer> performer(String name) {
     return performers.stream().filter(performer -> performer.name().equals(name)).findFirst();

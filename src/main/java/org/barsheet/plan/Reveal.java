@@ -116,6 +116,22 @@ public record Reveal(
    */
   public record OnPlace(Place place) implements LandsOn {}
 
+  /** The same reveal on another moment. */
+  public Reveal landingOn(LandsOn other) {
+    return new Reveal(
+        opening,
+        way,
+        photographs,
+        framesPerPhotograph,
+        slow,
+        evenIn,
+        lands,
+        other,
+        cycle,
+        photographed,
+        where);
+  }
+
   /** The photograph shown on the accent frame, 1 to {@code photographs}. */
   public int landingPhotograph() {
     return switch (lands) {

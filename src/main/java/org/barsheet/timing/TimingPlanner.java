@@ -15,6 +15,7 @@ import org.barsheet.cues.Cues;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.cues.FilmBars;
 import org.barsheet.cues.FilmClock;
+import org.barsheet.cues.MotifSearch;
 import org.barsheet.cues.MusicRuler;
 import org.barsheet.cues.PlaceResolver;
 import org.barsheet.input.InputException;
@@ -39,6 +40,7 @@ public final class TimingPlanner {
   static final int MOST_PANELS = 4_000;
 
   private final Plan plan;
+  private final PlainMotifs plainMotifs;
   private final Music music;
   private final FilmClock clock;
   private final MusicRuler ruler;
@@ -46,7 +48,8 @@ public final class TimingPlanner {
   private final Seconds filmEnd;
 
   TimingPlanner(Plan plan, Music music, List<Occurrence> occurrences) {
-    this.plan = plan;
+    this.plainMotifs = new PlainMotifs(plan, MotifSearch.tooPlain(plan, music));
+    this.plan = plainMotifs.without();
     this.music = music;
     this.clock = FilmClock.of(plan.film(), music);
     this.ruler = new MusicRuler(music, clock);
@@ -109,7 +112,9 @@ public final class TimingPlanner {
         shots,
         input.filmFrames(),
         tallies(shots),
-        TimingFindings.of(plan, music, input, shots, alignment.layout()));
+        Findings.of(
+            plainMotifs.findings(),
+            TimingFindings.of(plan, music, input, shots, alignment.layout())));
   }
 
   /** What the aligner works on. */

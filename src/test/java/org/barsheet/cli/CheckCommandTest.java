@@ -94,6 +94,37 @@ class CheckCommandTest {
   }
 
   @Test
+  void a_motif_too_plain_to_look_for_is_told_and_the_plan_goes_on(@TempDir Path folder)
+      throws IOException {
+    Files.copy(Path.of("scores/lamplighters-quay.mid"), folder.resolve("quay.mid"));
+    Path plan = folder.resolve("plan.yaml");
+    Files.writeString(
+        plan,
+        """
+        title: Quay
+        score: quay.mid
+        film: {frame-rate: 24}
+        motifs:
+          drop: {notes: C5/4 C5/4 C5/4}
+          tide: {heard-at: {place: bar 1, length: 2 bars, part: Cello}}
+        panels:
+          - {panel: 1, cue: tide 1}
+          - {panel: 2, cue: drop 2}
+          - {panel: 3, cue: bar 20}
+        """,
+        UTF_8);
+    assertThat(run("check", plan.toString())).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .contains("motif drop isn't looked for: a motif of 3 notes of one length")
+        .contains("panel 2: asks for drop 2, which isn't looked for; it goes where it fits");
+    out.getBuffer().setLength(0);
+    assertThat(run("find", plan.toString())).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .contains("tide 1 ")
+        .contains("drop: not looked for, a motif of 3 notes of one length");
+  }
+
+  @Test
   void alternatives_tell_what_differs_from_the_best() {
     assertThat(run("check", PLAN, "--alternatives", "2")).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
