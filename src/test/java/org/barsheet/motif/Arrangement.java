@@ -1,0 +1,49 @@
+package org.barsheet.motif;
+
+import java.util.List;
+import java.util.Map;
+import org.barsheet.score.Score;
+
+/**
+ * A piece for many parts whose returns are known.
+ *
+ * @param name for messages
+ * @param timing straight, human or swing
+ * @param motifs the lines as written, by name
+ * @param planted every return put into it
+ * @param unsure places that are neither right nor wrong: near-exact returns nobody planted
+ */
+record Arrangement(
+    String name,
+    String timing,
+    Score score,
+    Map<String, List<MotifNote>> motifs,
+    List<Planted> planted,
+    List<Unsure> unsure) {
+
+  /** Forms that are found only where a plan asks for them. */
+  static final List<String> ASKED = List.of("augmented", "diminished", "inverted", "retrograde");
+
+  /**
+   * A return.
+   *
+   * @param motif its name
+   * @param form in which way it was changed, one word
+   * @param quarter quarter notes from tick 0 to its first note, before any jitter
+   * @param endQuarter the same to the end of its last note
+   * @param part the part that begins it
+   */
+  record Planted(String motif, String form, double quarter, double endQuarter, String part) {
+
+    boolean isAsked() {
+      return ASKED.contains(form);
+    }
+  }
+
+  /** A place where a find is not counted. */
+  record Unsure(String motif, double quarter) {}
+
+  double minutes() {
+    return score.tempo().secondsAt(score.endTick()).toDouble() / 60;
+  }
+}
