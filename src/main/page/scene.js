@@ -5,7 +5,7 @@ import { openingNames } from "./names.js";
 import { amountsAt, box, coverOf } from "./openings.js";
 import { byId, drawn, element, say } from "./page.js";
 
-export const scene = { mode: "camera", svg: null, parts: {}, covers: [], shot: null, asDrawn: new Set() };
+export const scene = { mode: "camera", svg: null, parts: {}, covers: [], shot: null };
 
 const WHOLE = [0, 0, film.artwork.width, film.artwork.height];
 
@@ -16,31 +16,6 @@ function fieldAt(shot, frame) {
   }
   const at = 4 * (frame - shot.start);
   return shot.fields ? shot.fields.slice(at, at + 4) : shot.from;
-}
-
-const isWhole = (field) => !field || WHOLE.every((value, i) => Math.abs(value - field[i]) < 0.05);
-
-/** The shot nearest in the story whose drawing shows the whole artwork, or undefined. */
-function wholeShot(shot) {
-  const whole = film.shots.filter((each) => each.drawing !== undefined && isWhole(each.from) && !each.fields);
-  whole.sort((one, other) => Math.abs(one.index - shot.index) - Math.abs(other.index - shot.index));
-  return whole[0];
-}
-
-/** The shot whose drawing the camera looks at: its own, unless the camera moves over the artwork. */
-const drawnShot = (shot) => (shot.fields || shot.drawing === undefined ? wholeShot(shot) : shot);
-
-/** How an opening stands throughout a shot; undefined where it moves. */
-function standsAt(shot, opening) {
-  const moves = shot.reveals.some((reveal) => reveal.opening === opening);
-  return moves ? undefined : new Map(shot.open).get(opening) || 0;
-}
-
-/** The openings that the drawing shows as they are planned: they stand still, and stood so there. */
-function leftAsDrawn(shot) {
-  const there = drawnShot(shot);
-  const stands = film.openings.map((_, opening) => standsAt(shot, opening));
-  return new Set(there ? [...stands.keys()].filter((opening) => stands[opening] !== undefined && stands[opening] === standsAt(there, opening)) : []);
 }
 
 function image(id) {
@@ -109,7 +84,7 @@ function graphPaper() {
 /** A panel that nothing is drawn for yet is named in the frame instead. */
 function nameUndrawn(shot) {
   const [number, action] = scene.slate.children;
-  scene.slate.hidden = drawnShot(shot) !== undefined || film.openings.length > 0;
+  scene.slate.hidden = !shot.undrawn;
   say(number, shot.panel);
   say(action, shot.action);
 }
@@ -117,8 +92,7 @@ function nameUndrawn(shot) {
 /** Puts the drawings of a shot in their places. */
 function dressShot(shot) {
   nameUndrawn(shot);
-  scene.asDrawn = leftAsDrawn(shot);
-  place(scene.parts.whole, wholeShot(shot)?.drawing, WHOLE);
+  place(scene.parts.whole, shot.whole, WHOLE);
   place(scene.parts.own, shot.fields ? undefined : shot.drawing, shot.from || WHOLE);
   place(scene.parts.panel, shot.drawing, [0, 0, film.width, film.height]);
 }
@@ -140,7 +114,7 @@ function drawOpenings(shot, frame, mode) {
   film.openings.forEach((opening, index) => {
     const amount = amounts.get(index) || 0;
     const parts = scene.covers[index];
-    parts.group.classList.toggle("as-drawn", mode === "camera" && scene.asDrawn.has(index));
+    parts.group.classList.toggle("as-drawn", mode === "camera" && shot.asDrawn.includes(index));
     const { outline, solid, height } = coverOf(opening, amount);
     parts.flap.setAttribute("d", outline);
     parts.flap.setAttribute("fill-opacity", solid);

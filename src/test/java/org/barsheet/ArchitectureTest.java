@@ -34,6 +34,7 @@ class ArchitectureTest {
           List.of("received", "shooting", "calls", "changes"),
           List.of("findings", "adoption"),
           List.of("film"),
+          List.of("frames"),
           List.of("sound"),
           List.of("workbook", "handoff", "review"),
           List.of("production"),

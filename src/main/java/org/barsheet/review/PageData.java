@@ -5,6 +5,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
 import org.barsheet.findings.Flashes;
+import org.barsheet.frames.FilmFrames;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Recording;
@@ -41,9 +42,10 @@ final class PageData {
         plan.music().recording(),
         recording -> json.name("recording").object(() -> recording(recording)));
     new MusicData(sheet, json).write();
-    new ArtworkData(sheet, json).write();
     PageDrawings drawings = PageDrawings.of(sheet.timing().shots());
-    new ShotData(sheet, drawings, json).write();
+    FilmFrames frames = FilmFrames.of(sheet, file -> drawings.indexOf(file).isPresent());
+    new ArtworkData(frames, json).write();
+    new ShotData(frames, drawings, json).write();
     json.objects("findings", sheet.findings(), this::finding);
     json.objects(
         "flashes",

@@ -59,7 +59,11 @@ final class PageDrawings {
   }
 
   Optional<Integer> indexOf(Shot shot) {
-    return shot.panel().drawing().flatMap(file -> Optional.ofNullable(indexes.get(file)));
+    return shot.panel().drawing().flatMap(this::indexOf);
+  }
+
+  Optional<Integer> indexOf(Path file) {
+    return Optional.ofNullable(indexes.get(file));
   }
 
   /** What to do about a drawing that the page cannot show, if the shot has such a one. */

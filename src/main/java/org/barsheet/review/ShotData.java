@@ -6,11 +6,10 @@ import org.barsheet.align.Alternative;
 import org.barsheet.artwork.Framing;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
-import org.barsheet.exposure.Movement;
-import org.barsheet.exposure.OfShot;
-import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.frames.FilmFrames;
+import org.barsheet.frames.ShotView;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Performer;
 import org.barsheet.timing.Shot;
@@ -18,6 +17,7 @@ import org.barsheet.timing.Shot;
 /** The shots with their reveals, what stands open in them, and who is seen. */
 final class ShotData {
 
+  private final FilmFrames frames;
   private final FilmSheet sheet;
   private final PageDrawings drawings;
   private final PageJson json;
@@ -26,8 +26,9 @@ final class ShotData {
   private final Map<String, Integer> performers = new HashMap<>();
   private final Map<String, Integer> cues = new HashMap<>();
 
-  ShotData(FilmSheet sheet, PageDrawings drawings, PageJson json) {
-    this.sheet = sheet;
+  ShotData(FilmFrames frames, PageDrawings drawings, PageJson json) {
+    this.frames = frames;
+    this.sheet = frames.film();
     this.drawings = drawings;
     this.json = json;
     sheet.plan().workshop().openings().forEach(o -> openings.put(o.name(), openings.size()));
@@ -60,7 +61,28 @@ final class ShotData {
     json.maybe(drawings.indexOf(shot), index -> json.number("drawing", index));
     json.maybe(drawings.leftOut(shot), words -> json.text("leftOut", words));
     json.objects("reveals", sheet.revealsOf(shot), this::reveal);
-    json.list("open", sheet.statesOf(shot), this::standing);
+    stillIn(frames.view(shot));
+  }
+
+  /** What stays the same throughout a shot: the drawing behind, and what does not move. */
+  private void stillIn(ShotView view) {
+    json.maybe(view.whole().flatMap(drawings::indexOf), index -> json.number("whole", index));
+    json.yes("undrawn", view.nothingDrawn());
+    json.list(
+        "open",
+        view.standing().entrySet(),
+        open -> json.list(() -> json.item(index(open.getKey())).decimal(open.getValue())));
+    json.list(
+        "asDrawn",
+        sheet.plan().workshop().openings().stream()
+            .map(Opening::name)
+            .filter(view.asDrawn()::contains)
+            .toList(),
+        name -> json.item(index(name)));
+  }
+
+  private int index(String opening) {
+    return openings.getOrDefault(opening, -1);
   }
 
   private void alternative(Alternative alternative) {
@@ -98,37 +120,6 @@ final class ShotData {
   private void exposure(Exposure exposure) {
     json.item(exposure.frames().start()).item(exposure.frames().length());
     json.item(exposure.photograph().number());
-  }
-
-  /** An opening that does not move in the shot and is not closed, and the amount it stands at. */
-  private void standing(OpeningState state) {
-    boolean moves =
-        OfShot.reveals(sheet.reveals(), state.shot()).stream()
-            .anyMatch(reveal -> reveal.opening().name().equals(state.opening()));
-    if (moves || state.atFirstFrame() == 0) {
-      return;
-    }
-    int opening = openings.getOrDefault(state.opening(), -1);
-    json.list(() -> json.item(opening).decimal(amount(state)));
-  }
-
-  /** The amount of the photograph whose progress is nearest to the state's. */
-  private double amount(OpeningState state) {
-    double nearest = Double.POSITIVE_INFINITY;
-    double amount = 0;
-    for (Movement movement : sheet.movements()) {
-      if (!movement.openings().contains(state.opening())) {
-        continue;
-      }
-      for (Movement.MovedPhotograph photograph : movement.photographs()) {
-        double away = Math.abs(photograph.progress() - state.atFirstFrame());
-        if (away < nearest) {
-          nearest = away;
-          amount = photograph.measures().amount();
-        }
-      }
-    }
-    return amount;
   }
 
   private void performer(Performer performer) {
