@@ -9,6 +9,7 @@ import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.card.Gauge;
 import org.barsheet.handoff.card.ShootingCards;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Opening;
 
 /** What lies beside the camera: the shooting cards, and gauges at true size, in {@code cards/}. */
 final class CardFiles {
@@ -24,7 +25,8 @@ final class CardFiles {
     for (Movement movement : sheet.movements()) {
       String title = sheet.plan().title();
       Film.Paper paper = sheet.plan().film().paper();
-      List<String> pages = Gauge.pages(movement, title, paper);
+      Opening opening = sheet.plan().workshop().opening(movement.openings().get(0)).orElseThrow();
+      List<String> pages = Gauge.pages(movement, opening, title, paper);
       for (int page = 0; page < pages.size(); page++) {
         String number = page == 0 ? "" : "-" + (page + 1);
         String name = FileNames.safe(movement.name()) + "-gauge" + number + ".svg";

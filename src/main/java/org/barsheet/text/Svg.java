@@ -16,7 +16,7 @@ public final class Svg {
       """
       <style>
       line, path, rect { stroke: #1B1F24; stroke-width: 0.2; fill: none }
-      .heavy { stroke-width: 0.4 } .light { stroke: #5B6570; stroke-width: 0.12 }
+      .heavy { stroke-width: 0.4 } .light { stroke: #5B6570; stroke-width: 0.12 } .ray { stroke-width: 0.12 }
       .cut { stroke-dasharray: 1.6 1.2 }
       text { font-family: Arial, "Liberation Sans", sans-serif; font-size: 3px; fill: #1B1F24 }
       .title { font-size: 5.6px; font-weight: bold } .head { font-size: 3.9px; font-weight: bold }

@@ -9,6 +9,7 @@ import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.PhotographMeasures;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Opening;
 import org.barsheet.text.Svg;
 
 /**
@@ -23,29 +24,36 @@ public final class Gauge {
   private static final double CHECK_BAR = 100;
 
   private final Movement movement;
+  private final Opening opening;
   private final String film;
   private final double width;
   private final double height;
   private final List<Svg> pages = new ArrayList<>();
   private double y;
 
-  private Gauge(Movement movement, String film, Film.Paper paper) {
+  private Gauge(Movement movement, Opening opening, String film, Film.Paper paper) {
     this.movement = movement;
+    this.opening = opening;
     this.film = film;
     this.width = Paper.of(paper).width();
     this.height = Paper.of(paper).height();
   }
 
-  /** Pages of gauges, one drawing a page; none where nothing can be set by one. */
-  public static List<String> pages(Movement movement, String film, Film.Paper paper) {
-    return new Gauge(movement, film, paper).drawn();
+  /**
+   * Pages of gauges, one drawing a page; none where nothing can be set by one.
+   *
+   * @param opening the one the movement is measured by
+   */
+  public static List<String> pages(
+      Movement movement, Opening opening, String film, Film.Paper paper) {
+    return new Gauge(movement, opening, film, paper).drawn();
   }
 
   private List<String> drawn() {
     List<Tick> angles =
         movement.measure().unit().equals("deg") ? rising(m -> Optional.of(m.set())) : List.of();
     if (angles.size() > 1 && angles.get(angles.size() - 1).at().doubleValue() <= 180) {
-      Protractor protractor = new Protractor(angles);
+      Protractor protractor = new Protractor(angles, ProtractorUse.of(movement, opening));
       Svg svg = room(protractor.height());
       protractor.draw(svg, MARGIN, y);
       y += protractor.height() + GAP;
@@ -105,9 +113,9 @@ public final class Gauge {
 
   private void draw(Strip strip) {
     for (int part = 0; part < strip.parts(); part++) {
-      Svg svg = room(Strip.HIGH);
+      Svg svg = room(strip.height());
       strip.draw(svg, part, MARGIN, y);
-      y += Strip.HIGH + GAP;
+      y += strip.height() + GAP;
     }
   }
 
@@ -127,7 +135,10 @@ public final class Gauge {
         "",
         MARGIN,
         MARGIN + 14.5,
-        "Numbers are photographs. Each mark is the number on the shooting card. Cut along the dashes.");
+        "Numbers are photographs. Each mark is the number on the shooting card. Marks too close to"
+            + " tell apart are on steps.");
+    svg.text(
+        "", MARGIN, MARGIN + 18.6, "Cut along the dashes, away from your hand; cap the blade.");
     double bar = MARGIN + 24;
     svg.line("heavy check", Svg.data("mm", "100"), MARGIN, bar, MARGIN + CHECK_BAR, bar);
     svg.line("heavy", MARGIN, bar - 2, MARGIN, bar + 2);

@@ -12,9 +12,6 @@ final class Strip {
   /** Longest part in millimeters. */
   static final double PART = 180;
 
-  /** Height of one part on the page, title with it. */
-  static final double HIGH = 28;
-
   private static final double TITLE = 5;
   private static final double BODY = 9;
   private static final double TICK = 5;
@@ -32,7 +29,8 @@ final class Strip {
   private final String measure;
   private final String title;
   private final String zero;
-  private final List<Tick> ticks;
+  private final List<Steps.Place> places;
+  private final int steps;
 
   /**
    * A strip.
@@ -46,11 +44,22 @@ final class Strip {
     this.measure = measure;
     this.title = title;
     this.zero = zero;
-    this.ticks = List.copyOf(ticks);
+    this.places = Steps.of(ticks, tick -> tick.at().doubleValue());
+    this.steps = Steps.count(places);
   }
 
   private double longest() {
-    return ticks.get(ticks.size() - 1).at().doubleValue();
+    return places.get(places.size() - 1).tick().at().doubleValue();
+  }
+
+  /** Height of one part on the page, title with it. */
+  double height() {
+    return TITLE + body() + LABELS + 1.5;
+  }
+
+  /** Height of what bears the marks: where some stand on steps, as high as those. */
+  private double body() {
+    return steps == 1 ? BODY : steps * Steps.HIGH;
   }
 
   int parts() {
@@ -60,50 +69,56 @@ final class Strip {
   /** Draws one of its parts, from 0, with its zero at a point of the left margin. */
   void draw(Svg svg, int part, double left, double top) {
     double from = part * PART;
-    double base = top + TITLE + BODY;
-    List<Tick> here = ticksOf(part);
+    double base = top + TITLE + body();
+    List<Steps.Place> here = placesOf(part);
     String joined = parts() == 1 ? "" : ", part " + (part + 1) + " of " + parts();
     String start = part == 0 ? zero : "joins the part before at " + Math.round(from) + " mm";
     svg.text("head", left, top + 2.5, title + joined + ": this end " + start);
-    here.forEach(tick -> mark(svg, tick, from, left, base));
-    double lastLabel = label(svg, Tick.labeled(here, MOST_LABELS), from, left, base);
+    here.forEach(place -> mark(svg, place, from, left, base));
+    double lastLabel = label(svg, Steps.labeled(here, MOST_LABELS), from, left, base);
     double end = Math.max(left + Math.min(longest() - from, PART), lastLabel + LABEL_MARGIN);
-    svg.rect("cut", left, top + TITLE, end - left, BODY + LABELS);
+    svg.rect("cut", left, top + TITLE, end - left, body() + LABELS);
     svg.line("heavy", left, top + TITLE - 1, left, base + LABELS + 1);
     if (part + 1 < parts()) {
       svg.line("heavy", left + PART, top + TITLE, left + PART, base + LABELS);
     }
   }
 
-  private List<Tick> ticksOf(int part) {
+  private List<Steps.Place> placesOf(int part) {
     double from = part * PART;
-    return ticks.stream()
-        .filter(tick -> tick.at().doubleValue() > from || part == 0)
-        .filter(tick -> tick.at().doubleValue() <= from + PART)
+    return places.stream()
+        .filter(place -> place.tick().at().doubleValue() > from || part == 0)
+        .filter(place -> place.tick().at().doubleValue() <= from + PART)
         .toList();
   }
 
-  private void mark(Svg svg, Tick tick, double from, double left, double base) {
+  private void mark(Svg svg, Steps.Place place, double from, double left, double base) {
+    Tick tick = place.tick();
     String data =
         Svg.data("photograph", tick.label())
             + Svg.data("measure", measure)
             + Svg.data("part-from", Long.toString(Math.round(from)))
             + Svg.data("mm", tick.at().toPlainString());
     double x = left + tick.at().doubleValue() - from;
-    double length = tick.isRound() ? ROUND_TICK : TICK;
-    svg.line(tick.isRound() ? "tick heavy" : "tick", data, x, base - length, x, base);
+    double foot = base - place.step() * Steps.HIGH;
+    double alone = tick.isRound() ? ROUND_TICK : TICK;
+    double length = steps == 1 ? alone : Steps.MARK;
+    svg.line(tick.isRound() ? "tick heavy" : "tick", data, x, foot - length, x, foot);
   }
 
   /** Labels marks, and says where the last label stands. */
-  private static double label(Svg svg, List<Tick> ticks, double from, double left, double base) {
+  private static double label(
+      Svg svg, List<Steps.Place> labeled, double from, double left, double base) {
     List<Double> wanted =
-        ticks.stream().map(tick -> left + tick.at().doubleValue() - from).toList();
+        labeled.stream().map(place -> left + place.tick().at().doubleValue() - from).toList();
     List<Double> places =
         Spread.apart(wanted, LABEL_GAP, left + LABEL_GAP / 2, left + PART + LABEL_MARGIN);
-    for (int i = 0; i < ticks.size(); i++) {
-      svg.line("light", wanted.get(i), base, places.get(i), base + 3);
-      String look = ticks.get(i).isRound() ? "number bold end" : "number end";
-      svg.text(look, places.get(i) + 0.9, base + 3.6, 90, ticks.get(i).label());
+    for (int i = 0; i < labeled.size(); i++) {
+      Tick tick = labeled.get(i).tick();
+      double foot = base - labeled.get(i).step() * Steps.HIGH;
+      svg.line("light", wanted.get(i), foot, places.get(i), base + 3);
+      String look = tick.isRound() ? "number bold end" : "number end";
+      svg.text(look, places.get(i) + 0.9, base + 3.6, 90, tick.label());
     }
     return places.isEmpty() ? left : places.get(places.size() - 1);
   }

@@ -40,19 +40,9 @@ record Tick(BigDecimal at, int first, int last) {
     }
   }
 
-  /**
-   * Those of some marks that get a label: every one if that makes no more than the most, else those
-   * of every second photograph, every fourth, every eighth …
-   */
-  static List<Tick> labeled(List<Tick> ticks, int most) {
-    int every = 1;
-    List<Tick> labeled = ticks;
-    while (labeled.size() > most) {
-      every *= 2;
-      int step = every;
-      labeled = ticks.stream().filter(tick -> tick.last() / step * step >= tick.first()).toList();
-    }
-    return labeled;
+  /** The same mark for the photographs after it as well. */
+  Tick upTo(int number) {
+    return new Tick(at, first, number);
   }
 
   /** {@code 14}, or {@code 28-30} where several photographs are set alike. */
@@ -60,8 +50,13 @@ record Tick(BigDecimal at, int first, int last) {
     return first == last ? Integer.toString(first) : first + "-" + last;
   }
 
+  /** Whether one of its photographs has a number that can be divided by another. */
+  boolean holdsMultipleOf(int number) {
+    return last / number * number >= first;
+  }
+
   /** Whether it is drawn longer, so that tens are found at a glance. */
   boolean isRound() {
-    return last / 10 * 10 >= first;
+    return holdsMultipleOf(10);
   }
 }

@@ -3,6 +3,7 @@ package org.barsheet.handoff.card;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.geom.Line2D;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,32 +36,43 @@ class GaugeTest {
   private static final Support THREAD =
       new Support("thread", Optional.empty(), Optional.of(200.0), "thread from 200 mm above");
 
+  private static Opening opening(Opening.Motion motion, double squares) {
+    return new Opening(
+        "lamp-1",
+        new Rect(0, 0, squares, squares),
+        "small-lamp",
+        motion,
+        List.of(THREAD),
+        new Where("quay.yaml", "line 1"));
+  }
+
   private static Movement movement(
       Opening.Motion motion, double squares, Slow slow, int photographs) {
+    return movement(motion, squares, slow, photographs, Hand.DEFAULT);
+  }
+
+  private static Movement movement(
+      Opening.Motion motion, double squares, Slow slow, int photographs, Hand hand) {
     Artwork artwork =
         new Artwork(
             10, 24, 13.5, List.of(), 0, List.of(new Artwork.Model("small-lamp", 4, "green", "")));
-    Opening opening =
-        new Opening(
-            "lamp-1",
-            new Rect(0, 0, squares, squares),
-            "small-lamp",
-            motion,
-            List.of(THREAD),
-            new Where("quay.yaml", "line 1"));
     return Movement.of(
         "small-lamp",
-        opening,
+        opening(motion, squares),
         List.of("lamp-1"),
         artwork,
-        Hand.DEFAULT,
+        hand,
         slow,
         EvenIn.ANGLE,
         photographs);
   }
 
   private static List<PrintedPage> drawn(Movement movement) {
-    return Gauge.pages(movement, "Lamplighters' Quay", Film.Paper.A4).stream()
+    return drawn(movement, new Opening.Hinged(Side.LEFT, 90));
+  }
+
+  private static List<PrintedPage> drawn(Movement movement, Opening.Motion motion) {
+    return Gauge.pages(movement, opening(motion, 1), "Lamplighters' Quay", Film.Paper.A4).stream()
         .map(PrintedPage::of)
         .toList();
   }
@@ -173,6 +185,93 @@ class GaugeTest {
       assertThat(PrintedPage.number(tick, "x2")).isCloseTo(x + 80 * Math.cos(angle), within(CLOSE));
       assertThat(PrintedPage.number(tick, "y2")).isCloseTo(y - 80 * Math.sin(angle), within(CLOSE));
     }
+  }
+
+  /** Where the rays of a protractor come from: the hinge is where its base has its long mark. */
+  private static double fromHinge(Element ray, Element zero) {
+    double hinge = PrintedPage.number(zero, "x2") - 80;
+    double across = PrintedPage.number(ray, "x1") - hinge;
+    double up = PrintedPage.number(zero, "y2") - PrintedPage.number(ray, "y1");
+    return Math.hypot(across, up);
+  }
+
+  /** A hatch of 17.8 mm, as in the demo: a rim of 80 mm alone is out of its reach. */
+  @Test
+  void every_ray_of_a_small_flap_begins_inside_its_reach() {
+    Movement hatch = movement(new Opening.Hinged(Side.BOTTOM, 60), 0.445, Slow.NONE, 16);
+    List<PrintedPage> pages = drawn(hatch, new Opening.Hinged(Side.BOTTOM, 60));
+    Element zero = lines(pages, "tick").get(0);
+    assertThat(lines(pages, "ray"))
+        .hasSize(17)
+        .allSatisfy(ray -> assertThat(fromHinge(ray, zero)).isLessThan(17.8 - 1));
+    assertThat(pages.get(0).all("rect"))
+        .noneMatch(rect -> rect.getAttribute("class").contains("pointer"));
+  }
+
+  @Test
+  void a_flap_too_small_for_rays_close_together_gets_a_pointer_to_the_rim() {
+    Movement small = movement(new Opening.Hinged(Side.LEFT, 60), 0.445, Slow.NONE, 60);
+    assertThat(drawn(small).get(0).all("rect"))
+        .filteredOn(rect -> rect.getAttribute("class").contains("pointer"))
+        .singleElement()
+        .satisfies(
+            pointer -> assertThat(PrintedPage.number(pointer, "width")).isGreaterThan(80 + 5));
+  }
+
+  /** From its lower end, a flap hinged at the right goes up to the left. */
+  @Test
+  void a_flap_hinged_at_the_right_has_its_protractor_mirrored() {
+    Movement flap = movement(new Opening.Hinged(Side.RIGHT, 90), 1.5, Slow.END, 30);
+    List<PrintedPage> mirrored = drawn(flap, new Opening.Hinged(Side.RIGHT, 90));
+    Map<Integer, Double> plain = protractor(drawn(flap));
+    assertThat(protractor(mirrored))
+        .allSatisfy((number, at) -> assertThat(180 - at).isCloseTo(plain.get(number), within(0.1)));
+    assertThat(strip(mirrored, "height")).isEqualTo(strip(drawn(flap), "height"));
+  }
+
+  @Test
+  void no_two_marks_are_nearer_than_half_a_millimeter() {
+    Hand fine = new Hand(0.1, 0.1, 1, Optional.empty());
+    Random random = new Random(11);
+    for (int trial = 0; trial < 24; trial++) {
+      Hand hand = trial % 2 == 0 ? Hand.DEFAULT : fine;
+      Opening.Motion motion =
+          trial % 4 < 2
+              ? new Opening.Hinged(Side.LEFT, 20 + random.nextInt(150))
+              : new Opening.Slides(Side.LEFT, 5 + random.nextInt(200));
+      Slow slow = List.of(Slow.NONE, Slow.START, Slow.END, Slow.BOTH).get(random.nextInt(4));
+      Movement movement =
+          movement(motion, 0.3 + 3 * random.nextDouble(), slow, 1 + random.nextInt(120), hand);
+      for (PrintedPage page : drawn(movement)) {
+        apart(trial, lines(List.of(page), "tick"));
+        apart(trial, lines(List.of(page), "ray"));
+      }
+    }
+  }
+
+  /** Straight marks that do not cross are nearest at an end of one of them. */
+  private static void apart(int trial, List<Element> marks) {
+    for (int i = 0; i < marks.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        Line2D one = segment(marks.get(i));
+        Line2D other = segment(marks.get(j));
+        double near =
+            Math.min(
+                Math.min(other.ptSegDist(one.getP1()), other.ptSegDist(one.getP2())),
+                Math.min(one.ptSegDist(other.getP1()), one.ptSegDist(other.getP2())));
+        assertThat(near)
+            .as("trial %d, %s", trial, marks.get(i).getAttribute("data-photograph"))
+            .isGreaterThan(0.5 - 0.002);
+      }
+    }
+  }
+
+  private static Line2D segment(Element line) {
+    return new Line2D.Double(
+        PrintedPage.number(line, "x1"),
+        PrintedPage.number(line, "y1"),
+        PrintedPage.number(line, "x2"),
+        PrintedPage.number(line, "y2"));
   }
 
   @Test

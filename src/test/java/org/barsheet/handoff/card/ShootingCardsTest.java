@@ -21,6 +21,7 @@ import org.barsheet.handoff.DemoFilm;
 import org.barsheet.handoff.SampleFilm;
 import org.barsheet.input.InputException;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Opening;
 import org.barsheet.shooting.Setup;
 import org.barsheet.timing.PlanBuilder;
 import org.barsheet.timing.RandomPlans;
@@ -161,7 +162,8 @@ class ShootingCardsTest {
       }
     }
     for (Movement movement : film.movements()) {
-      String gauge = String.join("", Gauge.pages(movement, "Quay", Film.Paper.LETTER));
+      Opening opening = film.plan().workshop().opening(movement.openings().get(0)).orElseThrow();
+      String gauge = String.join("", Gauge.pages(movement, opening, "Quay", Film.Paper.LETTER));
       for (MovedPhotograph photograph : movement.moved()) {
         String set = photograph.measures().set().toPlainString();
         assertThat(gauge).as("seed %d", seed).contains("data-degrees=\"" + set + "\"");
