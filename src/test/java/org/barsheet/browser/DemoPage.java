@@ -37,7 +37,9 @@ record DemoPage(FilmSheet film, JsonObject timing, Path page, Browser browser) {
 
   private static DemoPage make() {
     try {
-      Path folder = Files.createDirectories(Path.of("target", "demo-page")).toAbsolutePath();
+      String fork = System.getProperty("surefire.forkNumber", "1");
+      Path target = Path.of("target", "demo-page-" + fork);
+      Path folder = Files.createDirectories(target).toAbsolutePath();
       Path plan = Path.of("scores", "lamplighters-quay.yaml");
       FilmSheet film = Production.make(plan, folder, Extras.NONE, Progress.SILENT).film();
       String json = Files.readString(folder.resolve("timing.json"), StandardCharsets.UTF_8);

