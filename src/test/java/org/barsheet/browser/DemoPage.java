@@ -37,8 +37,8 @@ record DemoPage(FilmSheet film, JsonObject timing, Path page, Browser browser) {
 
   private static DemoPage make() {
     try {
-      String fork = System.getProperty("surefire.forkNumber", "1");
-      Path target = Path.of("target", "demo-page-" + fork);
+      // Other tests may run beside these, in a process of their own.
+      Path target = Path.of("target", "demo-page-" + ProcessHandle.current().pid());
       Path folder = Files.createDirectories(target).toAbsolutePath();
       Path plan = Path.of("scores", "lamplighters-quay.yaml");
       FilmSheet film = Production.make(plan, folder, Extras.NONE, Progress.SILENT).film();

@@ -27,4 +27,9 @@ public record ExposureRow(Kind kind, int shot, long frame, long frames, double h
   public boolean isFrame() {
     return kind == Kind.FRAME || kind == Kind.FOLDED;
   }
+
+  /** Whether it stands below its shot's heading. */
+  public boolean isInShot() {
+    return kind != Kind.SHOT && kind != Kind.SHOT_DETAILS;
+  }
 }

@@ -76,10 +76,10 @@ public final class ExposureSheets {
       FilmSheet film, FilmIndex index, ExposureColumns columns, PageSize page) {
     Film settings = film.plan().film();
     Columns widths = new Columns(columns.list(), page.width());
-    ExposureLayout layout =
-        new ExposureLayout(settings, index, new FrameNotes(film), columns, widths);
+    FrameNotes notes = new FrameNotes(film);
+    ExposureLayout layout = new ExposureLayout(settings, index, notes, columns, widths);
     double room = page.height() - ExposureLayout.HEADING_POINTS;
-    return ExposurePages.of(settings, index, layout, room);
+    return ExposurePages.of(settings, index, layout, notes, room);
   }
 
   private void share(List<List<ExposureRow>> pages, Limits limits) {
