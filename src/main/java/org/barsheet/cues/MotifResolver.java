@@ -21,6 +21,7 @@ import org.barsheet.plan.Plan;
 import org.barsheet.plan.Where;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Part;
+import org.jspecify.annotations.Nullable;
 
 /** Turns the motifs a plan asks for into notes to look for. */
 final class MotifResolver {
@@ -30,6 +31,7 @@ final class MotifResolver {
   private final FilmClock clock;
   private final PlaceResolver places;
   private final List<Problem> problems = new ArrayList<>();
+  private @Nullable MotifHearing hearing;
   private final List<PlainMotif> tooPlain = new ArrayList<>();
 
   private MotifResolver(Plan plan, Music music, FilmClock clock, long filmFrames) {
@@ -106,12 +108,18 @@ final class MotifResolver {
       Seconds from = found.get(0).at();
       Length length = shape.length();
       Seconds to = ruler.advance(from, length.unit(), length.most());
-      return MotifHearing.hear(
-          music.score(), part.get(), firstTick(shape, from), firstTick(shape, to));
+      return hearing().hear(part.get(), firstTick(shape, from), firstTick(shape, to));
     } catch (InputException unheard) {
       unheard.problems().forEach(problem -> note(shape.where(), problem));
       return List.of();
     }
+  }
+
+  private MotifHearing hearing() {
+    if (hearing == null) {
+      hearing = MotifHearing.of(music.score());
+    }
+    return hearing;
   }
 
   /** A timecode means its frame, and a note counts for the frame nearest to it. */

@@ -15,6 +15,7 @@ import org.barsheet.motif.NearMiss;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.motif.OccurrenceFinder;
 import org.barsheet.motif.PlayedOccurrenceFinder;
+import org.barsheet.notation.WrittenMusic;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Score;
@@ -53,10 +54,15 @@ public final class MotifSearch {
    */
   public static MotifSearch of(Plan plan, Music music) {
     MotifResolver.Resolved heard = MotifResolver.resolve(plan, music);
-    Function<Score, MotifFinder> reading =
-        music.isFreelyPlayed() ? PlayedOccurrenceFinder::of : OccurrenceFinder::of;
+    Function<Score, MotifFinder> reading = reading(music);
     return new MotifSearch(
         music.score(), reading, reading.apply(music.score()), heard.motifs(), heard.tooPlain());
+  }
+
+  /** How the notes of music are compared: by written beats, or by the playing alone. */
+  public static Function<Score, MotifFinder> reading(Music music) {
+    boolean free = music.isFreelyPlayed() && !WrittenMusic.of(music.score()).isOnBeats();
+    return free ? PlayedOccurrenceFinder::of : OccurrenceFinder::of;
   }
 
   /**

@@ -29,7 +29,7 @@ final class BeginningsFinder {
   private BeginningsFinder(Score score, NoteField field, boolean isThick) {
     this.score = score;
     this.field = field;
-    this.reader = new SoundingReader(score, field);
+    this.reader = new SoundingReader(score, field, tick -> tick);
     this.rules = isThick ? MatchRules.TONAL_ON_TIME : MatchRules.of(Match.TONAL);
     this.budget = isThick ? Certainties::certainBudget : Certainties::budget;
   }

@@ -193,7 +193,7 @@ final class ChainSearch {
     if (field.onTick(before) >= field.onTick(note)) {
       return MatchRules.NEVER;
     }
-    return field.sharePart(before, note) ? 0 : MatchRules.OTHER_PART;
+    return MatchRules.part(field, before, note);
   }
 
   /** Whether the last search, for notes on time, reached the end of a beginning affordably. */

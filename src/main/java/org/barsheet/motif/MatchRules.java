@@ -12,7 +12,8 @@ final class MatchRules {
   /** More than any pattern can pay. */
   static final int NEVER = 1_000_000_000;
 
-  static final int OTHER_PART = 250;
+  private static final int OTHER_PART = 250;
+  private static final int TAKEN_OVER = 30;
   static final int LENGTH_CHANGED = 100;
   static final int LENGTH_FAR_OFF = 250;
 
@@ -107,6 +108,13 @@ final class MatchRules {
       return LENGTH_FAR_OFF;
     }
     return 100 * heard > 103 * asked || 4 * heard < 3 * asked ? LENGTH_CHANGED : 0;
+  }
+
+  /** Cost of the step to a note of another part. */
+  static int part(NoteField field, int before, int note) {
+    return field.sharePart(before, note)
+        ? 0
+        : field.takesOver(before, note) ? TAKEN_OVER : OTHER_PART;
   }
 
   boolean notesMayBeMissing() {

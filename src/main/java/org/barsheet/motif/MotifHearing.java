@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.notation.WrittenMusic;
+import org.barsheet.notation.WrittenNote;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
 import org.barsheet.score.Score;
@@ -15,27 +17,39 @@ public final class MotifHearing {
   private static final int MOST_LINES_SHOWN = 4;
   private static final int FEWEST_NOTES = 4;
 
-  private MotifHearing() {}
+  private final Score score;
+  private final WrittenMusic written;
+
+  private MotifHearing(Score score) {
+    this.score = score;
+    this.written = WrittenMusic.of(score);
+  }
+
+  /** An ear that reads the score once for any number of motifs. */
+  public static MotifHearing of(Score score) {
+    return new MotifHearing(score);
+  }
 
   /**
-   * The line that one part plays.
+   * The line that one part plays, as it would be written: a note counts where it was meant, though
+   * it is played a little early or late.
    *
    * @param fromTick first tick that counts
    * @param toTick first tick that no longer counts; a note begun before it is heard to its end
    * @throws InputException with a problem that has no file or position yet: the part is drums,
    *     rests there, or sounds two notes at once; the excerpt shows what was heard
    */
-  public static List<MotifNote> hear(Score score, Part part, long fromTick, long toTick) {
+  public List<MotifNote> hear(Part part, long fromTick, long toTick) {
     if (part.drums()) {
       throw refused(
           part.name() + " is a drum part: it plays no pitches",
           "Name a part with pitches",
           List.of());
     }
-    List<Note> heard = begunIn(score, part, fromTick, toTick);
+    List<Note> heard = begunIn(part, fromTick, toTick);
     if (heard.isEmpty()) {
       throw refused(
-          part.name() + " doesn't begin a note there", others(score, fromTick, toTick), List.of());
+          part.name() + " doesn't begin a note there", others(fromTick, toTick), List.of());
     }
     HeardLine line = new HeardLine(heard, score.ticksPerQuarter());
     if (!line.isSingle()) {
@@ -65,18 +79,21 @@ public final class MotifHearing {
             "give at least four notes, or notes of two lengths"));
   }
 
-  private static List<Note> begunIn(Score score, Part part, long from, long to) {
-    return score.notes().stream()
+  private List<Note> begunIn(Part part, long fromTick, long toTick) {
+    long from = written.written(fromTick);
+    long to = written.written(toTick);
+    return written.notes().stream()
+        .map(WrittenNote::written)
         .filter(note -> note.part() == part.index())
         .filter(note -> note.onTick() >= from && note.onTick() < to)
         .toList();
   }
 
   /** The remedy where a part rests: who does play, and what. */
-  private static String others(Score score, long from, long to) {
+  private String others(long from, long to) {
     List<String> playing = new ArrayList<>();
     for (Part part : score.parts()) {
-      List<Note> heard = part.drums() ? List.of() : begunIn(score, part, from, to);
+      List<Note> heard = part.drums() ? List.of() : begunIn(part, from, to);
       if (!heard.isEmpty() && playing.size() < MOST_LINES_SHOWN) {
         HeardLine line = new HeardLine(heard, score.ticksPerQuarter());
         playing.add(part.name() + " plays " + Notes.print(line.notes()));

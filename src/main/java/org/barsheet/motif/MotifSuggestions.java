@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.notation.WrittenMusic;
 import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 
@@ -30,6 +31,7 @@ public final class MotifSuggestions {
   private static final int FEWEST_NOTES = 4;
   private static final int BEGINNINGS = 8;
 
+  private final WrittenMusic written;
   private final Score score;
   private final MelodyLines lines;
   private final RepeatedFigures figures;
@@ -39,8 +41,9 @@ public final class MotifSuggestions {
   /** How many times more notes the score has than the passages that figures are compared in. */
   private final double share;
 
-  private MotifSuggestions(Score score) {
-    this.score = score;
+  private MotifSuggestions(Score played) {
+    this.written = WrittenMusic.of(played);
+    this.score = written.score();
     this.lines = new MelodyLines(score);
     this.figures = new RepeatedFigures(lines);
     this.everywhere = BeginningsFinder.of(score);
@@ -67,11 +70,15 @@ public final class MotifSuggestions {
       long within = returns.stream().filter(coverage::covers).count();
       return 2 * within >= returns.size();
     }
+  }
 
-    Suggestion suggestion() {
-      return new Suggestion(
-          Notes.print(lastWritten(line)), part, returns.stream().map(Sounding::startTick).toList());
-    }
+  private Suggestion suggestion(Counted one) {
+    return new Suggestion(
+        Notes.print(lastWritten(one.line())),
+        one.part(),
+        one.returns().stream()
+            .map(found -> written.playedOn(found.part(), found.startTick()))
+            .toList());
   }
 
   /**
@@ -100,7 +107,7 @@ public final class MotifSuggestions {
       shown =
           apart(shown.parallelStream().flatMap(one -> everywhere(one).stream()).collect(toList()));
     }
-    return shown.stream().map(Counted::suggestion).toList();
+    return shown.stream().map(this::suggestion).toList();
   }
 
   /** The best, the most rewarding first, without those that repeat a better one. */

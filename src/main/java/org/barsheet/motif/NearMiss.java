@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.LongUnaryOperator;
 import java.util.stream.DoubleStream;
 import org.barsheet.score.Score;
 
@@ -59,17 +60,23 @@ public record NearMiss(
   }
 
   /** What a chain is, as a return or nearly one. */
-  static NearMiss of(Score score, NoteField field, Motif motif, Chain chain, String spoiled) {
+  static NearMiss of(
+      Score score,
+      NoteField field,
+      Motif motif,
+      Chain chain,
+      String spoiled,
+      LongUnaryOperator played) {
     boolean wanted = !MotifFilter.wanted(field, motif, List.of(chain)).isEmpty();
     Optional<Certainty> certainty = wanted ? Certainties.of(chain) : Optional.empty();
     return new NearMiss(
         motif.name(),
         motif.match(),
-        chain.start(),
+        played.applyAsLong(Math.max(0, chain.start())),
         Certainties.score(chain),
         1 - Certainties.most(chain.pattern()) / 1000.0,
         certainty,
-        new OccurrenceWriter(score, field, motif).outline(chain),
+        new OccurrenceWriter(score, field, motif, played).outline(chain),
         spoiled);
   }
 

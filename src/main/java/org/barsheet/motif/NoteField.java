@@ -1,32 +1,42 @@
 package org.barsheet.motif;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
+import org.barsheet.notation.WrittenMusic;
+import org.barsheet.notation.WrittenNote;
 import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 
 /**
- * All pitched notes of a score in order of onset, a unison of several parts once.
+ * All pitched notes of a score in order of onset, a unison of several parts once. Ticks are those
+ * of the notes as written.
  *
  * <p>Parts are kept as bits of a long, so in a score of more than 64 parts two that lie 64 apart
  * count as one while lines are followed; which parts play a return is read from the score again.
  */
 final class NoteField {
 
+  private static final Comparator<WrittenNote> BY_PLACE =
+      Comparator.comparing(
+              WrittenNote::written,
+              Comparator.comparingLong(Note::onTick).thenComparingInt(Note::pitch))
+          .thenComparingLong(note -> note.played().onTick());
+
   private final long[] on;
   private final long[] length;
   private final long[] shortest;
   private final int[] pitch;
   private final long[] parts;
-  private final List<Note> sources;
+  private final List<WrittenNote> sources;
   private final int[] firstSource;
   private final long[] onsets;
   private final int[] first;
   private final boolean severalParts;
+  private final PartRests rests;
 
-  private NoteField(List<Note> notes) {
+  private NoteField(List<WrittenNote> notes) {
     int most = notes.size();
     sources = notes;
     firstSource = new int[most + 1];
@@ -35,28 +45,36 @@ final class NoteField {
     shortest = new long[most];
     pitch = new int[most];
     parts = new long[most];
-    severalParts = notes.stream().mapToInt(Note::part).distinct().count() > 1;
+    severalParts = notes.stream().mapToInt(note -> note.played().part()).distinct().count() > 1;
     int size = fill(notes);
     first = new int[size + 1];
     onsets = index(size);
+    rests = severalParts ? PartRests.of(this) : PartRests.NONE;
   }
 
+  /** The notes of a score where they are played. */
   static NoteField of(Score score) {
-    List<Note> pitched = new ArrayList<>();
-    for (Note note : score.notes()) {
-      if (!score.parts().get(note.part()).drums()) {
-        pitched.add(note);
-      }
-    }
-    pitched.sort(Comparator.comparingLong(Note::onTick).thenComparingInt(Note::pitch));
-    return new NoteField(pitched);
+    return of(score, score.notes().stream().map(note -> new WrittenNote(note, note)));
+  }
+
+  /** The notes of a score where they are written. */
+  static NoteField of(Score score, WrittenMusic written) {
+    return of(score, written.notes().stream());
+  }
+
+  private static NoteField of(Score score, Stream<WrittenNote> notes) {
+    return new NoteField(
+        notes
+            .filter(note -> !score.parts().get(note.written().part()).drums())
+            .sorted(BY_PLACE)
+            .toList());
   }
 
   /** Fills the columns and returns how many notes are left once unisons are one. */
-  private int fill(List<Note> notes) {
+  private int fill(List<WrittenNote> notes) {
     int last = -1;
     for (int source = 0; source < notes.size(); source++) {
-      Note note = notes.get(source);
+      Note note = notes.get(source).written();
       boolean unison = last >= 0 && on[last] == note.onTick() && pitch[last] == note.pitch();
       if (!unison) {
         last++;
@@ -129,9 +147,24 @@ final class NoteField {
     return (parts[note] & parts[other]) != 0;
   }
 
+  /** Whether one part rests as soon as another takes over from it, which rested until then. */
+  boolean takesOver(int note, int other) {
+    return rests.takesOver(note, other);
+  }
+
   /** The notes of the score that this one stands for, more than one in a unison. */
-  List<Note> sources(int note) {
+  List<WrittenNote> sources(int note) {
     return sources.subList(firstSource[note], firstSource[note + 1]);
+  }
+
+  /** Where a note is played, the earliest of a unison. */
+  long playedOn(int note) {
+    return sources.get(firstSource[note]).played().onTick();
+  }
+
+  /** Where a note that is played ends, the last of a unison. */
+  long playedOff(int note) {
+    return sources(note).stream().mapToLong(one -> one.played().offTick()).max().orElseThrow();
   }
 
   boolean hasSeveralParts() {

@@ -6,22 +6,25 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.barsheet.notation.WrittenMusic;
 import org.barsheet.score.Score;
 
 /** Finds every return of a motif in a score played as written. */
 public final class OccurrenceFinder implements MotifFinder {
 
   private final Score score;
+  private final WrittenMusic written;
   private final NoteField field;
 
-  private OccurrenceFinder(Score score) {
+  private OccurrenceFinder(Score score, WrittenMusic written) {
     this.score = score;
-    this.field = NoteField.of(score);
+    this.written = written;
+    this.field = NoteField.of(score, written);
   }
 
   /** A finder that reads the score once for any number of motifs. */
   public static OccurrenceFinder of(Score score) {
-    return new OccurrenceFinder(score);
+    return new OccurrenceFinder(score, WrittenMusic.of(score));
   }
 
   /** Every return of a motif, in order of time, numbered over the certain and likely ones. */
@@ -31,7 +34,7 @@ public final class OccurrenceFinder implements MotifFinder {
 
   @Override
   public List<Occurrence> find(Motif motif) {
-    return new OccurrenceWriter(score, field, motif).write(hits(motif));
+    return new OccurrenceWriter(score, field, motif, written::played).write(hits(motif));
   }
 
   private List<Hit> hits(Motif motif) {
@@ -73,9 +76,17 @@ public final class OccurrenceFinder implements MotifFinder {
     return NearMiss.nearest(
             share ->
                 patterns.parallelStream()
-                    .flatMap(one -> nearest(one, rules, share, fromTick, toTick).stream())
+                    .flatMap(
+                        one ->
+                            nearest(
+                                one,
+                                rules,
+                                share,
+                                written.written(fromTick),
+                                written.written(toTick))
+                                .stream())
                     .min(NearMiss.NEAREST))
-        .map(chain -> NearMiss.of(score, field, motif, chain, spoiled(chain)));
+        .map(chain -> NearMiss.of(score, field, motif, chain, spoiled(chain), written::played));
   }
 
   private Optional<Chain> nearest(

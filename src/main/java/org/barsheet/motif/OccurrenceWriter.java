@@ -3,6 +3,7 @@ package org.barsheet.motif;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongUnaryOperator;
 import org.barsheet.score.Score;
 
 /** Says what was found in the words and ticks of the score. */
@@ -13,11 +14,11 @@ final class OccurrenceWriter {
   private final Motif motif;
   private final SoundingReader reader;
 
-  OccurrenceWriter(Score score, NoteField field, Motif motif) {
+  OccurrenceWriter(Score score, NoteField field, Motif motif, LongUnaryOperator played) {
     this.score = score;
     this.field = field;
     this.motif = motif;
-    this.reader = new SoundingReader(score, field);
+    this.reader = new SoundingReader(score, field, played);
   }
 
   /** The returns in order of time, numbered over the certain and likely ones. */

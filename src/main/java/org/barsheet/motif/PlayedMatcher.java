@@ -142,7 +142,7 @@ final class PlayedMatcher {
         double bent = Math.max(LEAST_BEND * way.rate(), Math.min(MOST_BEND * way.rate(), rate));
         rate = (1 - BEND) * way.rate() + BEND * bent;
       }
-      cost += field.sharePart(way.note(), note) ? 0 : MatchRules.OTHER_PART;
+      cost += MatchRules.part(field, way.note(), note);
       cost += length(i, note, rate);
       if (cost <= budget) {
         ways.add(new Way(i, note, rate, cost, way));

@@ -50,7 +50,7 @@ public final class PlayedOccurrenceFinder implements MotifFinder {
     List<Hit> hits =
         new HitMerger(field, this::beginTogether)
             .merge(wanted(motif, tempo, whole), wanted(motif, tempo, chains(motif, heads)));
-    return new OccurrenceWriter(score, field, motif).write(hits);
+    return new OccurrenceWriter(score, field, motif, tick -> tick).write(hits);
   }
 
   private List<Chain> wanted(Motif motif, PlayedTempo tempo, List<PlayedChain> chains) {
@@ -97,7 +97,7 @@ public final class PlayedOccurrenceFinder implements MotifFinder {
     int to = field.firstNoteAt(field.onsetFrom(toTick));
     List<Pattern> patterns = patterns(motif);
     return NearMiss.nearest(share -> nearest(patterns, rules, share, from, to))
-        .map(near -> NearMiss.of(score, field, motif, near.chain(), spoiled(near)));
+        .map(near -> NearMiss.of(score, field, motif, near.chain(), spoiled(near), tick -> tick));
   }
 
   private Optional<PlayedChain> nearest(

@@ -1,6 +1,7 @@
 package org.barsheet.motif;
 
 import java.util.Optional;
+import java.util.function.LongUnaryOperator;
 import org.barsheet.score.Score;
 
 /** Reads off a score where a chain sounds. */
@@ -10,10 +11,17 @@ final class SoundingReader {
   private static final int CHANGED_NOTE = 24;
 
   private final NoteField field;
+  private final LongUnaryOperator played;
   private final int ticksPerQuarter;
 
-  SoundingReader(Score score, NoteField field) {
+  /**
+   * A reader.
+   *
+   * @param played at which tick it is played what is written at one
+   */
+  SoundingReader(Score score, NoteField field, LongUnaryOperator played) {
     this.field = field;
+    this.played = played;
     this.ticksPerQuarter = score.ticksPerQuarter();
   }
 
@@ -33,20 +41,19 @@ final class SoundingReader {
     return chain.withChangedNotes(field, ticksPerQuarter / CHANGED_NOTE);
   }
 
-  /** Onset of a note; of a missing one where it would sound. */
+  /** Onset of a note as played; of a missing one where it would sound. */
   long tick(Chain chain, int i) {
     return chain.notes().has(i)
-        ? field.onTick(chain.notes().get(i))
-        : Math.max(0, chain.start() + chain.pattern().onset(i));
+        ? field.playedOn(chain.notes().get(i))
+        : played.applyAsLong(Math.max(0, chain.start() + chain.pattern().onset(i)));
   }
 
-  /** End of the last note; if that is missing, where it would be. */
+  /** End of the last note as played; if that is missing, where it would be. */
   long endTick(Chain chain) {
     int last = chain.notes().size() - 1;
     if (!chain.notes().has(last)) {
-      return Math.max(1, chain.start() + chain.pattern().end());
+      return Math.max(1, played.applyAsLong(chain.start() + chain.pattern().end()));
     }
-    int note = chain.notes().get(last);
-    return field.onTick(note) + field.length(note);
+    return field.playedOff(chain.notes().get(last));
   }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.barsheet.score.Note;
+import org.barsheet.notation.WrittenNote;
 
 /** Tells which parts play a return, which of them leads, and what sounds above it. */
 final class Voices {
@@ -78,8 +78,8 @@ final class Voices {
 
   private Set<Integer> distinctParts(int note) {
     Set<Integer> parts = new TreeSet<>();
-    for (Note source : field.sources(note)) {
-      parts.add(source.part());
+    for (WrittenNote source : field.sources(note)) {
+      parts.add(source.played().part());
     }
     return parts;
   }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.barsheet.cues.MotifSearch;
 import org.barsheet.motif.Arrangement.Planted;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
@@ -70,9 +71,7 @@ final class ArrangementFigures {
   }
 
   private static MotifFinder finder(Music music) {
-    return music.isFreelyPlayed()
-        ? PlayedOccurrenceFinder.of(music.score())
-        : OccurrenceFinder.of(music.score());
+    return MotifSearch.reading(music).apply(music.score());
   }
 
   private void add(Arrangement piece, MotifFinder finder, String name, List<MotifNote> line) {
@@ -200,7 +199,7 @@ final class ArrangementFigures {
     long to = Math.round(first.endQuarter() * score.ticksPerQuarter());
     List<MotifNote> line;
     try {
-      line = MotifHearing.hear(score, part, from, to);
+      line = MotifHearing.of(score).hear(part, from, to);
     } catch (org.barsheet.input.InputException refused) {
       if (isTalking) {
         System.out.println("unheard " + piece.name() + " " + name + " " + refused.problems());

@@ -49,7 +49,7 @@ class MotifHearingTest {
             .note(64, 722, 930)
             .note(65, 960, 1440)
             .score();
-    assertThat(Notes.print(MotifHearing.hear(played, played.parts().get(0), 0, BAR)))
+    assertThat(Notes.print(MotifHearing.of(played).hear(played.parts().get(0), 0, BAR)))
         .isEqualTo("C4/4 D4/8 E4/8 F4/4");
   }
 
@@ -96,8 +96,8 @@ class MotifHearingTest {
 
   private String hear(int part, int bar) {
     return Notes.print(
-        MotifHearing.hear(
-            score, score.parts().get(part), (long) BAR * (bar - 1), (long) BAR * bar));
+        MotifHearing.of(score)
+            .hear(score.parts().get(part), (long) BAR * (bar - 1), (long) BAR * bar));
   }
 
   private Problem refused(int part, int bar) {

@@ -16,32 +16,32 @@ import org.barsheet.score.Score;
 import org.barsheet.score.TempoMap;
 
 /** A score written in note grammar: common time, a quarter note lasts half a second. */
-final class ScoreSketch {
+public final class ScoreSketch {
 
-  static final int TICKS_PER_QUARTER = 480;
+  public static final int TICKS_PER_QUARTER = 480;
   private static final int BAR = 4 * TICKS_PER_QUARTER;
 
   private final List<Part> parts = new ArrayList<>();
   private final List<Note> notes = new ArrayList<>();
 
   /** Adds a part; the notes that follow are its own. */
-  ScoreSketch part(String name) {
+  public ScoreSketch part(String name) {
     parts.add(new Part(parts.size(), name, "", parts.size(), 1, false));
     return this;
   }
 
-  ScoreSketch drums(String name) {
+  public ScoreSketch drums(String name) {
     parts.add(new Part(parts.size(), name, "Drums", parts.size(), 10, true));
     return this;
   }
 
   /** Writes a line of notes into the last part from the first beat of a bar. */
-  ScoreSketch bar(int bar, String line) {
+  public ScoreSketch bar(int bar, String line) {
     return at(4L * (bar - 1), Notes.parse(line));
   }
 
   /** Writes a line of notes into the last part so many eighth notes after a bar's beginning. */
-  ScoreSketch after(int bar, int eighths, String line) {
+  public ScoreSketch after(int bar, int eighths, String line) {
     List<MotifNote> moved = new ArrayList<>();
     for (MotifNote note : Notes.parse(line)) {
       BigFraction onset = note.onset().add(BigFraction.of(eighths, 2));
@@ -51,7 +51,7 @@ final class ScoreSketch {
   }
 
   /** Writes notes into the last part from a quarter note, counted from 0. */
-  ScoreSketch at(long quarter, List<MotifNote> line) {
+  public ScoreSketch at(long quarter, List<MotifNote> line) {
     for (MotifNote note : line) {
       long on = ticks(note.onset().add(quarter));
       long off = Math.max(on + 1, ticks(note.onset().add(quarter).add(note.length())));
@@ -60,7 +60,7 @@ final class ScoreSketch {
     return this;
   }
 
-  ScoreSketch note(int pitch, long onTick, long offTick) {
+  public ScoreSketch note(int pitch, long onTick, long offTick) {
     notes.add(new Note(parts.size() - 1, pitch, 80, onTick, offTick));
     return this;
   }
@@ -73,7 +73,7 @@ final class ScoreSketch {
         .longValueExact();
   }
 
-  Score score() {
+  public Score score() {
     notes.sort(
         Comparator.comparingLong(Note::onTick)
             .thenComparingInt(Note::part)
