@@ -30,7 +30,6 @@ import org.barsheet.revision.NotesText;
 import org.barsheet.revision.ScoreNotes;
 import org.barsheet.shooting.ArtworkPlate;
 import org.barsheet.shooting.CameraView;
-import org.barsheet.shooting.RestTurn;
 import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.shooting.WorkTime;
@@ -325,19 +324,22 @@ public final class TimingJson {
     json.name("plates").value(shooting.plates());
     hours(shooting.time());
     array("setups", shooting.setups(), this::setup);
-    array("atRest", shooting.atRest(), plate -> artworkPlate(plate, shooting));
+    json.name("atRest").beginArray();
+    for (Setup setup : shooting.setups()) {
+      for (ArtworkPlate plate : setup.atRest()) {
+        artworkPlate(plate, setup);
+      }
+    }
+    json.endArray();
     json.endObject();
   }
 
-  private void artworkPlate(ArtworkPlate plate, ShootingPlan shooting) throws IOException {
+  private void artworkPlate(ArtworkPlate plate, Setup setup) throws IOException {
     json.beginObject();
     json.name("name").value(plate.name());
     array("panels", plate.panels(), json::value);
     array("open", plate.open(), standing -> json.value(standing.opening()));
-    RestTurn turn = shooting.turnOf(plate);
-    json.name("after").value(turn.after().orElse(null));
-    json.name("before").value(turn.before().orElse(null));
-    json.name("freshPiece").value(!turn.possible());
+    json.name("setup").value(setup.number());
     json.endObject();
   }
 

@@ -9,22 +9,27 @@ import org.barsheet.shooting.Setup.Standing;
  * itself is moved. It is taken when the artwork stands so.
  *
  * @param name permanent: that of the first panel that stands on it
- * @param open openings that have to stand open, and how far, in the plan's order
- * @param closed openings that its panels see closed, in the plan's order
+ * @param standing openings that its panels see, and how far each stands open, in the plan's order
  * @param panels panels that stand on it, in story order
  * @param enlargement how many times the camera's pixels are enlarged in the narrowest of them,
  *     where camera and fields are known; more than 1 means that the photograph is blown up
  */
 public record ArtworkPlate(
-    String name,
-    List<Standing> open,
-    List<String> closed,
-    List<String> panels,
-    OptionalDouble enlargement) {
+    String name, List<Standing> standing, List<String> panels, OptionalDouble enlargement)
+    implements Take {
 
   public ArtworkPlate {
-    open = List.copyOf(open);
-    closed = List.copyOf(closed);
+    standing = List.copyOf(standing);
     panels = List.copyOf(panels);
+  }
+
+  /** Openings that have to stand open, and how far, in the plan's order. */
+  public List<Standing> open() {
+    return standing.stream().filter(one -> one.open() > 0).toList();
+  }
+
+  @Override
+  public List<String> taken() {
+    return List.of(name);
   }
 }

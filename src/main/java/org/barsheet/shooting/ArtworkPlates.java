@@ -74,21 +74,17 @@ final class ArtworkPlates {
   }
 
   private ArtworkPlate plate(Draft draft) {
-    List<Standing> open = new ArrayList<>();
-    List<String> closed = new ArrayList<>();
+    List<Standing> standing = new ArrayList<>();
     for (Opening opening : plan.workshop().openings()) {
-      double standing = draft.seen.getOrDefault(opening.name(), 0.0);
-      if (standing > 0) {
-        open.add(new Standing(opening.name(), standing));
-      } else if (draft.seen.containsKey(opening.name())) {
-        closed.add(opening.name());
+      Double open = draft.seen.get(opening.name());
+      if (open != null) {
+        standing.add(new Standing(opening.name(), open));
       }
     }
     boolean known = measures.headroom().isPresent() && Double.isFinite(draft.narrowest);
     return new ArtworkPlate(
         "artwork as in panel " + draft.panels.get(0),
-        open,
-        closed,
+        standing,
         draft.panels,
         known
             ? OptionalDouble.of(

@@ -1,6 +1,5 @@
 package org.barsheet.shooting;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -8,13 +7,14 @@ import java.util.OptionalDouble;
 import org.barsheet.artwork.ModelScale;
 import org.barsheet.artwork.Optics;
 import org.barsheet.artwork.Rects;
+import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Rect;
 
 /**
- * What the camera has to see for some movements. In the artwork itself one view may hold the fields
- * of several panels, as long as the camera has pixels to spare for the narrowest of them.
+ * What the camera has to see. In the artwork itself one view may hold the fields of several panels,
+ * as long as the camera has pixels to spare for the narrowest of them.
  */
 final class CameraViews {
 
@@ -28,33 +28,54 @@ final class CameraViews {
     this.optics = plan.workshop().camera().map(camera -> new Optics(camera, plan.film()));
   }
 
-  /** Whether one view serves all of these movements. */
-  boolean one(List<MovementWork> works) {
-    if (works.size() == 1) {
+  /** What a movement's panels show. */
+  Sight of(MovementWork work) {
+    return new Sight(
+        work.model(),
+        work.fields().stream().map(this::enclosing).distinct().toList(),
+        work.fields().stream()
+            .mapToDouble(field -> Math.min(field.from().width(), field.to().width()))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY));
+  }
+
+  /** The whole artwork, whatever panels show of it: each plate says for itself how sharp it is. */
+  Sight ofWhole(Artwork.Model model) {
+    Artwork artwork = plan.workshop().artwork();
+    Rect whole = new Rect(0, 0, artwork.squaresWide(), artwork.squaresHigh());
+    return new Sight(model, List.of(Rects.shaped(whole, highPerWide)), Double.POSITIVE_INFINITY);
+  }
+
+  /** Whether one view serves all of these. */
+  boolean one(List<Sight> sights) {
+    if (sights.size() == 1) {
       return true;
     }
-    Optional<Rect> together = field(works);
-    if (together.isEmpty() || works.stream().anyMatch(work -> work.fields().isEmpty())) {
-      return works.stream().allMatch(work -> work.fields().isEmpty());
+    if (sights.stream().anyMatch(sight -> !sight.model().equals(sights.get(0).model()))) {
+      return false;
     }
-    boolean alike = works.stream().allMatch(work -> field(List.of(work)).equals(together));
-    boolean artwork = works.get(0).model().enlarged() == 1;
-    return alike || (artwork && optics.isPresent() && isSharp(works, together.get()));
+    Optional<Rect> together = field(sights);
+    if (together.isEmpty() || sights.stream().anyMatch(sight -> sight.seen().isEmpty())) {
+      return sights.stream().allMatch(sight -> sight.seen().isEmpty());
+    }
+    boolean alike = sights.stream().allMatch(sight -> field(List.of(sight)).equals(together));
+    boolean artwork = sights.get(0).model().enlarged() == 1;
+    return alike || (artwork && optics.isPresent() && isSharp(sights, together.get()));
   }
 
-  private boolean isSharp(List<MovementWork> works, Rect together) {
-    return optics.orElseThrow().headroom() * narrowest(works) >= together.width();
+  private boolean isSharp(List<Sight> sights, Rect together) {
+    return optics.orElseThrow().headroom() * narrowest(sights) >= together.width();
   }
 
-  /** The view for movements that one view serves; empty where no panel gives a field. */
-  Optional<CameraView> of(List<MovementWork> works) {
-    return field(works).map(field -> view(works, field));
+  /** The view for what one view serves; empty where no panel gives a field. */
+  Optional<CameraView> of(List<Sight> sights) {
+    return field(sights).map(field -> view(sights, field));
   }
 
-  private CameraView view(List<MovementWork> works, Rect field) {
-    ModelScale scale = ModelScale.of(works.get(0).model(), plan.workshop().artwork());
+  private CameraView view(List<Sight> sights, Rect field) {
+    ModelScale scale = ModelScale.of(sights.get(0).model(), plan.workshop().artwork());
     double width = scale.millimeters(field.width());
-    double narrowest = narrowest(works);
+    double narrowest = Math.min(field.width(), narrowest(sights));
     return new CameraView(
         field,
         width,
@@ -66,10 +87,9 @@ final class CameraViews {
             .orElse(OptionalDouble.empty()));
   }
 
-  /** All that its panels see. */
-  private Optional<Rect> field(List<MovementWork> works) {
-    List<Rect> seen = new ArrayList<>();
-    works.forEach(work -> work.fields().forEach(field -> seen.add(enclosing(field))));
+  /** All that is seen. */
+  private Optional<Rect> field(List<Sight> sights) {
+    List<Rect> seen = sights.stream().flatMap(sight -> sight.seen().stream()).toList();
     if (seen.isEmpty()) {
       return Optional.empty();
     }
@@ -77,7 +97,7 @@ final class CameraViews {
       return Optional.of(seen.get(0));
     }
     Rect shaped = Rects.shaped(Rects.around(seen), highPerWide);
-    boolean artwork = works.get(0).model().enlarged() == 1;
+    boolean artwork = sights.get(0).model().enlarged() == 1;
     return Optional.of(artwork ? onPaper(shaped) : shaped);
   }
 
@@ -100,11 +120,7 @@ final class CameraViews {
         : field.from();
   }
 
-  private static double narrowest(List<MovementWork> works) {
-    return works.stream()
-        .flatMap(work -> work.fields().stream())
-        .mapToDouble(field -> Math.min(field.from().width(), field.to().width()))
-        .min()
-        .orElseThrow();
+  private static double narrowest(List<Sight> sights) {
+    return sights.stream().mapToDouble(Sight::narrowest).min().orElseThrow();
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -81,6 +80,7 @@ final class MovementWorks {
         model,
         first.opening(),
         flap(first.opening(), model),
+        first.shot(),
         List.copyOf(panels),
         fields,
         model.enlarged() == 1 ? standing(shot(first)) : List.of());
@@ -105,19 +105,34 @@ final class MovementWorks {
 
   /**
    * What moves on a model. In the artwork itself it is the opening; on a larger model, which stands
-   * for several openings, whatever turns about the same edge or slides the same way.
+   * for several openings, the first opening whose flap has the same size and crease: one flap
+   * serves them all.
    */
-  private static String flap(Opening opening, Artwork.Model model) {
+  private String flap(Opening opening, Artwork.Model model) {
     if (model.enlarged() == 1) {
       return opening.name();
     }
+    return plan.workshop().openings().stream()
+        .filter(other -> isCutAlike(other, opening))
+        .findFirst()
+        .orElse(opening)
+        .name();
+  }
+
+  private static boolean isCutAlike(Opening one, Opening other) {
+    return one.model().equals(other.model())
+        && one.rect().width() == other.rect().width()
+        && one.rect().height() == other.rect().height()
+        && side(one).equals(side(other));
+  }
+
+  /** Where a flap bends or a shutter slides to. */
+  private static String side(Opening opening) {
+    String kind = opening.motion().getClass().getSimpleName();
     if (opening.motion() instanceof Hinged hinged) {
-      return "hinge " + hinged.hinge().name().toLowerCase(Locale.ROOT);
+      return kind + hinged.hinge();
     }
-    if (opening.motion() instanceof Slides slides) {
-      return "slides " + slides.toward().name().toLowerCase(Locale.ROOT);
-    }
-    return opening.motion().getClass().getSimpleName().toLowerCase(Locale.ROOT);
+    return opening.motion() instanceof Slides slides ? kind + slides.toward() : kind;
   }
 
   /** Openings seen in a shot that do not move in it, and how far they stand open. */

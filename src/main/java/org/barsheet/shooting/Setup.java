@@ -1,62 +1,104 @@
 package org.barsheet.shooting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.barsheet.exposure.Movement;
 import org.barsheet.plan.Artwork;
 
 /**
- * A model under the camera, lit and squared up once, and everything photographed before it is moved
- * again.
+ * A model under the camera, lit and squared up once, and everything photographed before camera,
+ * lamps or model are moved again.
  *
  * @param number place in the order of work, from 1
  * @param model what is under the camera; its light and backing are the setup's
- * @param openBefore openings that stand further open on the piece used before than is wanted now:
- *     paper rarely closes cleanly, so a fresh piece is wanted; none where the same piece serves
  * @param view what the camera is to see; empty where no panel gives a field
- * @param runs the movements, in the order they are taken, at least one
+ * @param steps what is photographed, in the order it is taken, at least one thing
  * @param cautions what to mind in this setup, in sentences
  * @param time how long it takes and when, where the plan gives rates of work
  */
 public record Setup(
     int number,
     Artwork.Model model,
-    List<String> openBefore,
     Optional<CameraView> view,
-    List<Run> runs,
+    List<Step> steps,
     List<String> cautions,
     Optional<WorkTime> time) {
+
+  /** The name of a setup in which nothing moves. */
+  private static final String AT_REST = "artwork at rest";
 
   private static final int LETTERS = 26;
 
   public Setup {
-    openBefore = List.copyOf(openBefore);
-    runs = List.copyOf(runs);
+    steps = List.copyOf(steps);
     cautions = List.copyOf(cautions);
   }
 
   /** Its permanent name: that of its first movement. */
   public String name() {
-    return runs.get(0).movement().name();
+    return runs().stream().findFirst().map(Run::name).orElse(AT_REST);
   }
 
-  /** Whether a fresh piece is wanted. */
+  /** The movements, in the order they are taken; none where the artwork only stands at rest. */
+  public List<Run> runs() {
+    return steps.stream().map(Step::take).flatMap(Setup::run).toList();
+  }
+
+  private static Stream<Run> run(Take take) {
+    return take instanceof Run run ? Stream.of(run) : Stream.empty();
+  }
+
+  /** The photographs of the artwork at rest, in the order they are taken. */
+  public List<ArtworkPlate> atRest() {
+    return steps.stream()
+        .map(Step::take)
+        .flatMap(take -> take instanceof ArtworkPlate plate ? Stream.of(plate) : Stream.empty())
+        .toList();
+  }
+
+  /** Openings whose flaps are cut afresh for it: they stand further open than it wants them. */
+  public List<String> openBefore() {
+    return steps.stream().flatMap(step -> step.fresh().stream()).distinct().toList();
+  }
+
+  /** Whether some flap has to be cut afresh. */
   public boolean closedAgain() {
-    return !openBefore.isEmpty();
+    return !openBefore().isEmpty();
   }
 
-  /** What one of its cards goes by: {@code 6} where it is the only one, else {@code 6a, 6b} …. */
-  public String label(Run run) {
-    int index = runs.indexOf(run);
-    boolean lettered = runs.size() > 1 && runs.size() <= LETTERS;
-    String among = lettered ? String.valueOf((char) ('a' + index)) : "." + (index + 1);
-    return runs.size() == 1 ? Integer.toString(number) : number + among;
+  /** Its steps card by card: a movement has its own, photographs at rest in a row share one. */
+  public List<List<Step>> cards() {
+    List<List<Step>> cards = new ArrayList<>();
+    boolean atRest = false;
+    for (Step step : steps) {
+      boolean run = step.take() instanceof Run;
+      if (run || !atRest) {
+        cards.add(new ArrayList<>());
+      }
+      cards.get(cards.size() - 1).add(step);
+      atRest = !run;
+    }
+    return cards;
+  }
+
+  /** What a card of it goes by: {@code 6} where it is the only one, else {@code 6a, 6b} …. */
+  public String label(Take take) {
+    List<List<Step>> cards = cards();
+    int its = 0;
+    while (cards.get(its).stream().noneMatch(step -> step.take().equals(take))) {
+      its++;
+    }
+    boolean lettered = cards.size() <= LETTERS;
+    String among = lettered ? String.valueOf((char) ('a' + its)) : "." + (its + 1);
+    return cards.size() == 1 ? Integer.toString(number) : number + among;
   }
 
   /** Photographs taken in it, plates with them. */
   public int photographs() {
-    return runs.stream().mapToInt(Run::photographs).sum();
+    return steps.stream().mapToInt(step -> step.take().photographs()).sum();
   }
 
   /**
@@ -73,7 +115,8 @@ public record Setup(
       List<String> panels,
       List<Standing> standing,
       List<Plate> plates,
-      OptionalDouble hours) {
+      OptionalDouble hours)
+      implements Take {
 
     public Run {
       panels = List.copyOf(panels);
@@ -81,14 +124,33 @@ public record Setup(
       plates = List.copyOf(plates);
     }
 
-    /** Photographs that show a step of the movement: all but the closed one. */
-    public int moved() {
-      return movement.photographs().size() - 1;
+    /** The same work at the director's own pace. */
+    Run taking(double ownHours) {
+      return new Run(movement, panels, standing, plates, OptionalDouble.of(ownHours));
     }
 
-    /** All its photographs. */
-    public int photographs() {
-      return moved() + plates.size();
+    @Override
+    public String name() {
+      return movement.name();
+    }
+
+    /** Photographs that show a step of the movement: all but the closed one and repeated ones. */
+    public int moved() {
+      return (int) movement.moved().stream().filter(one -> !one.isLikeBefore()).count();
+    }
+
+    /** The closed one, the moved ones that do not look like the one before, the other plates. */
+    @Override
+    public List<String> taken() {
+      List<String> names = new ArrayList<>();
+      movement.photographs().stream()
+          .filter(one -> !one.isLikeBefore())
+          .forEach(one -> names.add(one.photograph().name()));
+      plates.stream()
+          .filter(plate -> plate.kind() != Plate.Kind.CLOSED)
+          .map(Plate::name)
+          .forEach(names::add);
+      return names;
     }
   }
 

@@ -14,7 +14,7 @@ final class SetupCautions {
 
   private SetupCautions() {}
 
-  static List<String> of(List<MovementWork> works, int photographs) {
+  static List<String> of(List<MovementWork> works, List<Step> steps, int photographs) {
     List<String> cautions = new ArrayList<>();
     boolean brightens = works.stream().anyMatch(w -> w.opening().motion() instanceof Brightens);
     boolean lifts = works.stream().anyMatch(w -> w.opening().motion() instanceof LiftsOff);
@@ -25,7 +25,8 @@ final class SetupCautions {
     if (holds(works, "thread") || holds(works, "wire")) {
       cautions.add("Thread and wire under tension: protect your eyes, weight what holds them.");
     }
-    if (lifts) {
+    boolean cut = steps.stream().anyMatch(step -> !step.fresh().isEmpty());
+    if (lifts || cut) {
       cautions.add("Blades and glue for fresh pieces: cut away from your hand, air out the room.");
     }
     if (photographs > LONG_RUN) {

@@ -8,31 +8,29 @@ import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.timing.TimingSheet;
 
 /**
- * Everything that has to be photographed, in the order of work. Each movement is taken once,
- * however many reveals show it. On one model openings only ever get more open, as paper rarely
- * closes cleanly; the order has the fewest setups that this allows.
+ * Everything that has to be photographed, in an order that can be followed from the top down. Each
+ * movement is taken once, however many reveals show it, and the artwork at rest when it stands so.
+ * Flaps only ever get more open, as paper rarely closes cleanly: what is wanted less open than it
+ * stands is cut afresh. The order has the fewest setups, and of those the fewest fresh flaps.
  *
  * @param setups in the order of work
- * @param fewest whether the number of setups is known to be the smallest: models with very many
- *     movements are ordered by rule instead
+ * @param days the same work day by day
+ * @param fewest whether the number of setups and of fresh flaps is known to be the smallest: models
+ *     with very many movements are ordered by rule instead
  * @param movedApart photographs there would be to take if no two reveals shared any, plates left
  *     out
- * @param atRest photographs of the whole artwork at rest, in story order: one more setup, though
- *     each is taken when the artwork stands so
- * @param atRestTime for those, where the plan gives rates of work
  * @param time for all of it, where the plan gives rates of work
  */
 public record ShootingPlan(
     List<Setup> setups,
+    List<WorkDay> days,
     boolean fewest,
     int movedApart,
-    List<ArtworkPlate> atRest,
-    Optional<WorkTime> atRestTime,
     Optional<WorkTime> time) {
 
   public ShootingPlan {
     setups = List.copyOf(setups);
-    atRest = List.copyOf(atRest);
+    days = List.copyOf(days);
   }
 
   /**
@@ -51,22 +49,18 @@ public record ShootingPlan(
     MovementWorks works = new MovementWorks(timing, reveals, states);
     int apart = reveals.stream().mapToInt(reveal -> reveal.reveal().photographs()).sum();
     List<ArtworkPlate> atRest = new ArtworkPlates(timing, works).all();
-    return ShootingPlanner.of(timing.plan(), works.of(movements)).plan(apart, atRest);
+    return new ShootingPlanner(timing.plan())
+        .plan(works.of(movements), atRest, timing.shots(), apart);
   }
 
-  /** When the artwork stands as one of its photographs at rest wants it. */
-  public RestTurn turnOf(ArtworkPlate plate) {
-    return RestTurn.of(plate, setups);
-  }
-
-  /** How often something is set up: the whole artwork at rest counts as one. */
-  public int setupCount() {
-    return setups.size() + (atRest.isEmpty() ? 0 : 1);
+  /** Photographs of the whole artwork at rest, in the order of work. */
+  public List<ArtworkPlate> atRest() {
+    return setups.stream().flatMap(setup -> setup.atRest().stream()).toList();
   }
 
   /** Photographs in all, plates with them. */
   public int photographs() {
-    return setups.stream().mapToInt(Setup::photographs).sum() + atRest.size();
+    return setups.stream().mapToInt(Setup::photographs).sum();
   }
 
   /** Photographs that show a step of a movement. */

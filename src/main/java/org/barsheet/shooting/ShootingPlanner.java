@@ -1,92 +1,147 @@
 package org.barsheet.shooting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening.Brightens;
 import org.barsheet.plan.Plan;
+import org.barsheet.shooting.Draft.Work;
 import org.barsheet.shooting.Setup.Plate;
+import org.barsheet.shooting.order.Job;
+import org.barsheet.shooting.order.Job.Level;
+import org.barsheet.shooting.order.WorkOrder;
+import org.barsheet.timing.Shot;
 
 /** Plans what is photographed when: what belongs together, in which order, with which plates. */
 final class ShootingPlanner {
 
+  /** The model that is the artwork itself, where the plan names none. */
+  private static final Artwork.Model ITSELF = new Artwork.Model("artwork", 1, "", "");
+
+  /** The paper that all models of the artwork itself are. */
+  private static final String ARTWORK = "";
+
   private final Plan plan;
   private final CameraViews views;
-  private final Map<Artwork.Model, List<MovementWork>> works = new LinkedHashMap<>();
-  private final List<Setup> setups = new ArrayList<>();
-  private final WorkClock clock;
+  private final Optional<Rates> rates;
+  private final Map<String, List<Work>> papers = new LinkedHashMap<>();
   private boolean fewest = true;
 
-  private ShootingPlanner(Plan plan, List<MovementWork> all) {
+  ShootingPlanner(Plan plan) {
     this.plan = plan;
     this.views = new CameraViews(plan);
-    this.clock = new WorkClock(plan.workshop().shoot());
-    for (MovementWork work : all) {
-      works.computeIfAbsent(work.model(), model -> new ArrayList<>()).add(work);
+    this.rates = plan.workshop().shoot().map(Rates::of);
+  }
+
+  /**
+   * Everything a film needs.
+   *
+   * @param works movements in story order
+   * @param atRest photographs of the artwork at rest, in story order
+   * @param movedApart photographs there would be to take if no two reveals shared any
+   */
+  ShootingPlan plan(
+      List<MovementWork> works, List<ArtworkPlate> atRest, List<Shot> shots, int movedApart) {
+    works.forEach(this::add);
+    Map<String, Integer> shotOf = new HashMap<>();
+    shots.forEach(shot -> shotOf.putIfAbsent(shot.panel().name(), shot.index()));
+    atRest.forEach(plate -> add(plate, Objects.requireNonNull(shotOf.get(plate.panels().get(0)))));
+    List<Draft> drafts = new ArrayList<>();
+    papers.forEach((paper, all) -> drafts.addAll(setups(paper, all)));
+    List<Slot> slots = slots(drafts);
+    List<Setup> setups = new SetupWriter(views, rates, drafts, slots).all();
+    return new ShootingPlan(
+        setups, WorkDays.of(setups, slots, rates), fewest, movedApart, WorkTimes.of(slots, rates));
+  }
+
+  private void add(MovementWork work) {
+    boolean artwork = work.model().enlarged() == 1;
+    papers
+        .computeIfAbsent(artwork ? ARTWORK : work.model().name(), paper -> new ArrayList<>())
+        .add(new Work(work.shot(), run(work), views.of(work), job(work), List.of(work)));
+  }
+
+  private void add(ArtworkPlate plate, int shot) {
+    Artwork.Model itself =
+        plan.workshop().artwork().models().stream()
+            .filter(model -> model.enlarged() == 1)
+            .findFirst()
+            .orElse(ITSELF);
+    Job job = new Job(0, levels(plate));
+    papers
+        .computeIfAbsent(ARTWORK, paper -> new ArrayList<>())
+        .add(new Work(shot, plate, views.ofWhole(itself), job, List.of()));
+  }
+
+  private Job job(MovementWork work) {
+    Map<String, Level> levels = levels(work);
+    if (!(work.opening().motion() instanceof Brightens)) {
+      levels.put(work.flap(), new Level(0, 1));
     }
+    return new Job(0, levels);
   }
 
-  /** Plans a film's movements, model by model in story order. */
-  static ShootingPlanner of(Plan plan, List<MovementWork> works) {
-    ShootingPlanner planner = new ShootingPlanner(plan, works);
-    planner.works.values().forEach(planner::addModel);
-    return planner;
+  private Map<String, Level> levels(MovementWork work) {
+    return levels(work.standing());
   }
 
-  ShootingPlan plan(int movedApart, List<ArtworkPlate> atRest) {
-    Optional<WorkTime> time = atRest.isEmpty() ? Optional.empty() : clock.take(atRest.size());
-    return new ShootingPlan(setups, fewest, movedApart, atRest, time, clock.total());
+  private Map<String, Level> levels(ArtworkPlate plate) {
+    return levels(plate.standing());
   }
 
-  private void addModel(List<MovementWork> model) {
-    WorkOrder order =
-        new WorkOrder(
-            MovementWork.mayPrecede(model),
-            set -> views.one(set.stream().map(model::get).toList()));
-    fewest &= order.isExact();
-    List<MovementWork> before = List.of();
-    for (List<List<Integer>> piece : order.pieces()) {
-      List<MovementWork> now = piece.stream().flatMap(List::stream).map(model::get).toList();
-      List<String> open = openTooFar(before, now);
-      for (List<Integer> setup : piece) {
-        add(setup.stream().map(model::get).toList(), open);
-        open = List.of();
+  /** A lamp is dimmed as easily as it is lit; all else is paper. */
+  private Map<String, Level> levels(List<Setup.Standing> standing) {
+    Map<String, Level> levels = new TreeMap<>();
+    for (Setup.Standing one : standing) {
+      boolean lamp =
+          plan.workshop().opening(one.opening()).orElseThrow().motion() instanceof Brightens;
+      if (!lamp) {
+        levels.put(one.opening(), Level.at(one.open()));
       }
-      before = now;
     }
+    return levels;
   }
 
-  /** Openings that the piece before leaves further open than what is taken now wants them. */
-  private static List<String> openTooFar(List<MovementWork> before, List<MovementWork> now) {
-    return before.stream()
-        .flatMap(earlier -> now.stream().flatMap(later -> earlier.openTooFarFor(later).stream()))
-        .distinct()
+  /** The setups on one piece of paper, in an order in which nothing closes. */
+  private List<Draft> setups(String paper, List<Work> all) {
+    List<Work> works = all.stream().sorted(Comparator.comparingInt(Work::shot)).toList();
+    List<Sight> sights = works.stream().map(Work::sight).distinct().toList();
+    List<Job> jobs =
+        works.stream()
+            .map(work -> new Job(sights.indexOf(work.sight()), work.job().flaps()))
+            .toList();
+    WorkOrder order =
+        WorkOrder.of(jobs, seen -> views.one(seen.stream().map(sights::get).toList()));
+    fewest &= order.fewest();
+    return order.setups().stream()
+        .map(setup -> new Draft(paper, setup.stream().map(works::get).toList()))
         .toList();
   }
 
-  private void add(List<MovementWork> together, List<String> openBefore) {
-    Artwork.Model model = together.get(0).model();
-    List<Setup.Run> runs = together.stream().map(this::run).toList();
-    int photographs = runs.stream().mapToInt(Setup.Run::photographs).sum();
-    setups.add(
-        new Setup(
-            setups.size() + 1,
-            model,
-            openBefore,
-            views.of(together),
-            runs,
-            SetupCautions.of(together, photographs),
-            clock.take(photographs)));
+  private List<Slot> slots(List<Draft> drafts) {
+    return new Calendar(
+            rates.orElse(Rates.NONE),
+            drafts.stream().map(draft -> draft.works().stream().map(Work::piece).toList()).toList(),
+            (setup, other) -> other < setup && drafts.get(setup).sharesPaperWith(drafts.get(other)))
+        .slots();
   }
 
   private Setup.Run run(MovementWork work) {
     List<Plate> plates = plates(work);
-    int photographs = work.movement().moved().size() + plates.size();
-    return new Setup.Run(
-        work.movement(), work.panels(), work.standing(), plates, clock.hoursOf(photographs));
+    Setup.Run run =
+        new Setup.Run(
+            work.movement(), work.panels(), work.standing(), plates, OptionalDouble.empty());
+    return rates
+        .map(pace -> run.taking(pace.photographs(run.photographs()).doubleValue()))
+        .orElse(run);
   }
 
   /**

@@ -2,14 +2,14 @@ package org.barsheet.workbook;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import org.barsheet.exposure.Movement;
 import org.barsheet.shooting.ArtworkPlate;
 import org.barsheet.shooting.CameraView;
 import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.Setup.Plate;
 import org.barsheet.shooting.Setup.Run;
-import org.barsheet.shooting.Setup.Standing;
 import org.barsheet.shooting.ShootingPlan;
+import org.barsheet.shooting.Step;
 import org.barsheet.shooting.WorkTime;
 import org.barsheet.workbook.pen.Address;
 import org.barsheet.workbook.pen.Book;
@@ -33,25 +33,29 @@ final class ShootingWorksheet {
   private static final int NAMES = 2;
   private static final int PHOTOGRAPHS = 3;
   private static final int STANDING = 4;
-  private static final int PANELS = 5;
-  private static final int HOURS = 6;
-  private static final int DAY = 7;
-  private static final int DONE = 8;
-  private static final int NOTES = 9;
-  private static final int ROW_NAME = 10;
+  private static final int CAMERA = 5;
+  private static final int LAMPS = 6;
+  private static final int PANELS = 7;
+  private static final int HOURS = 8;
+  private static final int DAY = 9;
+  private static final int DONE = 10;
+  private static final int NOTES = 11;
+  private static final int ROW_NAME = 12;
 
   private static final List<Column> COLUMNS =
       List.of(
-          Column.words("set-\nup", 28),
-          Column.words("take, from the top down", 150, 3),
-          Column.words("named", 104, 2),
-          Column.numbers("photographs", 46),
-          Column.words("field;\nseen open meanwhile", 100, 2),
-          Column.words("for panels", 52),
-          Column.numbers("hours", 38),
-          Column.words("day", 80),
+          Column.words("set-\nup", 26),
+          Column.words("take, from the top down", 100, 2),
+          Column.words("named", 90, 2),
+          Column.numbers("photographs", 54),
+          Column.words("first do this;\nseen open meanwhile", 110, 3),
+          Column.words("field, distance\n(estimate), lens", 84),
+          Column.words("lamps", 30),
+          Column.words("for panels", 42, 1),
+          Column.numbers("hours", 34),
+          Column.words("day", 68),
           Column.toFillIn("done", 30, 0),
-          Column.toFillIn("notes", 60, 1),
+          Column.toFillIn("notes", 56, 1),
           Column.rowName());
 
   private static final double ROW_POINTS = 14;
@@ -79,7 +83,7 @@ final class ShootingWorksheet {
   }
 
   private String fact() {
-    return SheetWords.count(shooting.setupCount(), "setup")
+    return SheetWords.count(shooting.setups().size(), "setup")
         + "   "
         + SheetWords.count(shooting.photographs(), "photograph");
   }
@@ -91,34 +95,40 @@ final class ShootingWorksheet {
   private void write() {
     frame.heading(COLUMN_HEADING_POINTS);
     shooting.setups().forEach(this::setup);
-    if (!shooting.atRest().isEmpty()) {
-      atRest();
-    }
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
     totals();
     book.name("Shooting_table", new Address(NAME, SheetFrame.HEADING_ROW, SET_UP), last, ROW_NAME);
     book.name("Shooting_done", new Address(NAME, SheetFrame.FIRST_ROW, DONE), last, DONE);
     book.name("Shooting_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
-    frame.finish("openings on one piece of paper can only open further: keep this order");
+    frame.finish("take everything in this order: flaps can only open further");
   }
 
   private void setup(Setup setup) {
     keepTogether(setup);
     heading(setup);
-    setup.runs().forEach(run -> run(setup, run));
+    setup.steps().forEach(step -> step(setup, step));
     if (!setup.cautions().equals(told)) {
       cautions(setup);
       told = setup.cautions();
     }
   }
 
+  private void step(Setup setup, Step step) {
+    if (step.take() instanceof Run run) {
+      run(setup, step, run);
+    } else if (step.take() instanceof ArtworkPlate plate) {
+      atRest(setup, step, plate);
+    }
+  }
+
   /** A setup that fits on a page is not parted. */
   private void keepTogether(Setup setup) {
     double needed = HEADING_POINTS + 2 * ROW_POINTS;
-    for (Run run : setup.runs()) {
-      int lines = frame.columns().lines(STANDING, standing(run), WORDS);
-      needed += run.plates().size() * ROW_POINTS;
-      needed += Math.max(ROW_POINTS, TextWidth.height(lines, WORDS.points()));
+    for (Step step : setup.steps()) {
+      int lines = frame.columns().lines(STANDING, StepWords.of(step), WORDS);
+      int plates = step.take() instanceof Run run ? run.plates().size() : 0;
+      needed += plates * ROW_POINTS;
+      needed += Math.max(2 * ROW_POINTS, TextWidth.height(lines, WORDS.points()));
     }
     double room = book.landscape().height();
     boolean fits = pen.pointsOnPage() + pen.rowPoints() + needed <= room;
@@ -138,47 +148,41 @@ final class ShootingWorksheet {
     pen.rowName(ROW_NAME, "setup " + setup.name());
   }
 
-  /** The whole artwork, a photograph for each state that some panel stands on. */
-  private void atRest() {
-    pen.row(row++, HEADING_POINTS);
-    pen.blanks(SET_UP, ROW_NAME, SET_UP_LOOK);
-    pen.number(SET_UP, shooting.setupCount(), SET_UP_LOOK.size(13).in(Ink.QUAY).left());
-    pen.joined(
-        TAKE,
-        NAMES,
-        "the whole artwork at rest: take each when its turn comes (hours counted last)",
-        SET_UP_LOOK);
-    pen.number(PHOTOGRAPHS, shooting.atRest().size(), SET_UP_LOOK.number(Look.WHOLE));
-    time(shooting.atRestTime(), SET_UP_LOOK);
-    pen.rowName(ROW_NAME, "setup artwork at rest");
-    for (ArtworkPlate plate : shooting.atRest()) {
-      pen.row(row++, ROW_POINTS);
-      pen.blanks(SET_UP, DONE, WORDS);
-      boolean blownUp = plate.enlargement().orElse(0) > 1;
-      pen.text(
-          TAKE,
-          "artwork plate, "
-              + shooting.turnOf(plate).words()
-              + (blownUp ? "; ! enlarged in its narrowest panel" : ""),
-          WORDS);
-      pen.text(NAMES, plate.name(), WORDS);
-      pen.number(PHOTOGRAPHS, 1, WORDS.number(Look.WHOLE));
-      pen.text(STANDING, plate.open().isEmpty() ? "nothing" : open(plate.open()), WORDS);
-      pen.label(PANELS, String.join(", ", plate.panels()), WORDS.left());
-      toFillIn("plate " + plate.name());
+  /** The whole artwork as some panels stand on it. */
+  private void atRest(Setup setup, Step step, ArtworkPlate plate) {
+    begin(setup, step);
+    boolean blownUp = plate.enlargement().orElse(0) > 1;
+    pen.text(
+        TAKE, "artwork at rest" + (blownUp ? "\n! enlarged in its narrowest panel" : ""), WORDS);
+    pen.text(NAMES, plate.name(), WORDS);
+    pen.number(PHOTOGRAPHS, 1, WORDS.number(Look.WHOLE));
+    pen.label(PANELS, String.join(", ", plate.panels()), WORDS.left());
+    toFillIn("plate " + plate.name());
+  }
+
+  /** The first row of a step, with what is done to the paper before it. */
+  private void begin(Setup setup, Step step) {
+    blanks(setup);
+    if (setup.cards().size() > 1) {
+      pen.text(SET_UP, setup.label(step.take()), WORDS.inBold().in(Ink.QUAY));
     }
+    pen.text(STANDING, StepWords.of(step), step.fresh().isEmpty() ? WORDS : WORDS.inBold());
+  }
+
+  /** An empty row that says what camera and lamps do. */
+  private void blanks(Setup setup) {
+    pen.row(row++, ROW_POINTS);
+    pen.blanks(SET_UP, DONE, WORDS);
+    pen.text(CAMERA, CameraWords.of(setup, book.film().plan()), WORDS.size(8));
+    pen.text(LAMPS, setup.model().light(), WORDS.size(8));
   }
 
   private static String modelOf(Setup setup) {
-    return setup.model().name()
-        + (setup.model().backing().isEmpty() ? "" : ", backing " + setup.model().backing())
+    boolean still = setup.runs().isEmpty();
+    return (still ? "the whole artwork at rest" : setup.model().name())
+        + (setup.model().backing().isEmpty() || still ? "" : ", backing " + setup.model().backing())
         + (setup.model().light().isEmpty() ? "" : ", light " + setup.model().light())
-        + (setup.closedAgain()
-            ? "\n! use a fresh piece: "
-                + String.join(", ", setup.openBefore())
-                + (setup.openBefore().size() == 1 ? " is" : " are")
-                + " already open on the last one"
-            : "");
+        + (setup.closedAgain() ? "\n! fresh flaps: " + String.join(", ", setup.openBefore()) : "");
   }
 
   private String view(CameraView view) {
@@ -232,39 +236,29 @@ final class ShootingWorksheet {
     return days + time.begins().map(begins -> from + begins).orElse("");
   }
 
-  private void run(Setup setup, Run run) {
-    for (Plate plate : run.plates()) {
-      if (plate.kind() == Plate.Kind.CLOSED) {
-        plate(plate, run);
-      }
-    }
+  private void run(Setup setup, Step step, Run run) {
+    begin(setup, step);
+    run.plates().stream().filter(plate -> plate.kind() == Plate.Kind.CLOSED).forEach(this::plate);
     moved(setup, run);
+    nights(setup, run);
     for (Plate plate : run.plates()) {
       if (plate.kind() != Plate.Kind.CLOSED) {
-        plate(plate, run);
+        blanks(setup);
+        plate(plate);
       }
     }
   }
 
-  private void plate(Plate plate, Run run) {
-    pen.row(row++, ROW_POINTS);
-    pen.blanks(SET_UP, DONE, WORDS);
+  private void plate(Plate plate) {
     pen.text(TAKE, plate.kind().words() + " plate", WORDS);
     pen.text(NAMES, plate.name(), WORDS);
     pen.number(PHOTOGRAPHS, 1, WORDS.number(Look.WHOLE));
-    if (plate.kind() == Plate.Kind.CLOSED) {
-      pen.text(STANDING, standing(run), WORDS);
-    }
     toFillIn("plate " + plate.name());
   }
 
   private void moved(Setup setup, Run run) {
     String name = run.movement().name();
-    pen.row(row++, ROW_POINTS);
-    pen.blanks(SET_UP, DONE, WORDS);
-    if (setup.runs().size() > 1) {
-      pen.text(SET_UP, setup.label(run), WORDS.inBold().in(Ink.QUAY));
-    }
+    blanks(setup);
     pen.text(TAKE, name + ", photograph by photograph", WORDS.inBold());
     pen.text(
         NAMES,
@@ -272,38 +266,35 @@ final class ShootingWorksheet {
         WORDS.inBold());
     pen.number(PHOTOGRAPHS, run.moved(), WORDS.inBold().number(Look.WHOLE));
     pen.label(PANELS, String.join(", ", run.panels()), WORDS.left());
-    if (setup.runs().size() > 1 && run.hours().isPresent()) {
+    if (setup.steps().size() > 1 && run.hours().isPresent()) {
       pen.number(HOURS, run.hours().getAsDouble(), WORDS.number(Look.HUNDREDTHS));
     }
     toFillIn("movement " + name);
   }
 
+  /** What must be left alone where a night parts a movement. */
+  private void nights(Setup setup, Run run) {
+    shooting.days().stream()
+        .flatMap(day -> day.stretches().stream())
+        .filter(stretch -> stretch.setup() == setup.number() && stretch.goesOn())
+        .filter(stretch -> stretch.step().get().take().equals(run))
+        .forEach(
+            stretch -> {
+              pen.row(row++, ROW_POINTS);
+              pen.blanks(SET_UP, ROW_NAME, WORDS);
+              pen.joined(TAKE, NOTES, StepWords.night(stretch), WORDS.inBold());
+            });
+  }
+
   private static String lastNumber(Run run) {
-    String last = run.movement().photographs().get(run.moved()).photograph().name();
-    return last.substring(last.lastIndexOf(' ') + 1);
+    List<Movement.MovedPhotograph> moved = run.movement().moved();
+    return moved.get(moved.size() - 1).photograph().digits();
   }
 
   private void toFillIn(String rowName) {
     pen.toFillIn(DONE, Look.TO_FILL_IN.centered());
     pen.toFillIn(NOTES, Look.TO_FILL_IN);
     pen.rowName(ROW_NAME, rowName);
-  }
-
-  /** What stands open beside the movement; what is closed is not worth a word. */
-  private static String standing(Run run) {
-    return open(run.standing());
-  }
-
-  private static String open(List<Standing> standing) {
-    return standing.stream()
-        .filter(one -> one.open() > 0)
-        .map(ShootingWorksheet::words)
-        .collect(Collectors.joining(", "));
-  }
-
-  private static String words(Standing one) {
-    long percent = Math.round(100 * one.open());
-    return percent >= 100 ? one.opening() : one.opening() + " " + percent + " %";
   }
 
   private void cautions(Setup setup) {
@@ -318,7 +309,7 @@ final class ShootingWorksheet {
     pen.row(row, 20);
     pen.blanks(SET_UP, ROW_NAME, look);
     pen.joined(
-        TAKE, NAMES, "everything, " + SheetWords.count(shooting.setupCount(), "setup"), look);
+        TAKE, NAMES, "everything, " + SheetWords.count(shooting.setups().size(), "setup"), look);
     pen.number(PHOTOGRAPHS, shooting.photographs(), look.number(Look.WHOLE));
     time(shooting.time(), look);
     shooting
@@ -336,8 +327,8 @@ final class ShootingWorksheet {
             + ".");
     paragraph(
         shooting.fewest()
-            ? "These are the fewest setups possible without closing an opening."
-            : "One model has too many movements to try every order: it follows the story, so more setups than needed are possible.");
+            ? "These are the fewest setups possible without closing a flap, and the fewest fresh flaps."
+            : "One model has too many movements to try every order. More setups or fresh flaps than needed are possible.");
     paragraph(
         shooting.time().isPresent()
             ? "Hours use the plan's rates; days are counted without rest days."

@@ -1,13 +1,13 @@
 package org.barsheet.shooting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.data.Offset.offset;
 import static org.barsheet.timing.Reveals.reveal;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
@@ -44,6 +44,11 @@ class ShootingPlanTest {
     return FilmPlanner.complete(plan.time(), List.of()).shooting();
   }
 
+  /** The setups in which something moves. */
+  private static List<Setup> moving(PlanBuilder plan) {
+    return shooting(plan).setups().stream().filter(setup -> !setup.runs().isEmpty()).toList();
+  }
+
   private static Reveal evenly(String opening, int photographs) {
     return reveal(opening, photographs, 2, Lands.FULLY_OPEN, Slow.NONE);
   }
@@ -51,6 +56,7 @@ class ShootingPlanTest {
   private static List<List<String>> movements(ShootingPlan shooting) {
     return shooting.setups().stream()
         .map(setup -> setup.runs().stream().map(run -> run.movement().name()).toList())
+        .filter(movements -> !movements.isEmpty())
         .toList();
   }
 
@@ -80,14 +86,16 @@ class ShootingPlanTest {
   }
 
   @Test
-  void a_flap_that_opens_along_a_second_curve_wants_a_fresh_piece() {
+  void a_flap_that_opens_along_a_second_curve_is_cut_afresh() {
     ShootingPlan shooting =
         shooting(
             plan()
                 .panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))
                 .panel("glimmer 3", "", List.of(reveal("lamp-2", 20, 2))));
-    assertThat(shooting.setups()).extracting(Setup::closedAgain).containsExactly(false, true);
-    assertThat(shooting.setups().get(1).openBefore()).containsExactly("lamp-1");
+    assertThat(movements(shooting).get(0)).hasSize(2);
+    assertThat(shooting.setups().get(0).steps())
+        .extracting(Step::fresh)
+        .containsExactly(List.of(), List.of("lamp-1"));
   }
 
   /** In panel 2 the hatch stands open beside the moving gate only if it opened before. */
@@ -101,10 +109,9 @@ class ShootingPlanTest {
                 .panel("glimmer 3", "", List.of(evenly("gate", 10)))
                 .field(0, 0, 8));
     assertThat(movements(shooting)).containsExactly(List.of("hatch", "gate"));
-    assertThat(shooting.setups().get(0).runs().get(1).standing())
-        .containsExactly(new Standing("hatch", 1));
-    assertThat(shooting.setups().get(0).runs().get(0).standing())
-        .containsExactly(new Standing("gate", 0));
+    Setup setup = shooting.setups().get(1);
+    assertThat(setup.runs().get(1).standing()).containsExactly(new Standing("hatch", 1));
+    assertThat(setup.runs().get(0).standing()).containsExactly(new Standing("gate", 0));
   }
 
   @Test
@@ -114,8 +121,8 @@ class ShootingPlanTest {
             plan()
                 .panel("glimmer 1", "", List.of(evenly("hatch", 10), evenly("gate", 12)))
                 .field(0, 0, 8));
-    Setup together = shooting.setups().get(0);
-    assertThat(together.runs()).extracting(together::label).containsExactly("1a", "1b");
+    Setup together = shooting.setups().get(1);
+    assertThat(together.runs()).extracting(together::label).containsExactly("2a", "2b");
     Setup alone =
         shooting(plan().panel("glimmer 1", "", List.of(evenly("lamp-1", 20)))).setups().get(0);
     assertThat(alone.label(alone.runs().get(0))).isEqualTo("1");
@@ -130,7 +137,7 @@ class ShootingPlanTest {
                 .panel("glimmer 1", "", List.of(evenly("hatch", 10), evenly("gate", 12)))
                 .field(0, 0, 8));
     assertThat(movements(shooting)).containsExactly(List.of("hatch", "gate"));
-    assertThat(shooting.setups().get(0).closedAgain()).isFalse();
+    assertThat(shooting.setups()).noneMatch(Setup::closedAgain);
   }
 
   /** Both fields together are 16 squares wide; at a headroom of 3.125 a field of 5.12 is sharp. */
@@ -142,13 +149,13 @@ class ShootingPlanTest {
             .field(4, 1, 6)
             .panel("glimmer 3", "", List.of(evenly("office", 10)))
             .field(14, 4, 6);
-    assertThat(shooting(plan).setups()).hasSize(2);
-    Setup together = shooting(plan.camera(6000, 4000)).setups().get(0);
+    assertThat(moving(plan)).hasSize(2);
+    Setup together = moving(plan.camera(6000, 4000)).get(0);
     assertThat(together.runs()).hasSize(2);
     CameraView view = together.view().orElseThrow();
     assertThat(view.field().width()).isEqualTo(16);
     assertThat(view.enlargement().orElseThrow()).isCloseTo(16 / 6.0 / 3.125, offset(1e-12));
-    assertThat(shooting(plan.camera(3840, 2160)).setups()).hasSize(2);
+    assertThat(moving(plan.camera(3840, 2160))).hasSize(2);
   }
 
   /** Two lamps of one model, 5 squares apart: what is seen about each must fit about the first. */
@@ -178,7 +185,7 @@ class ShootingPlanTest {
             .field(0, 1, 6)
             .panel("glimmer 3", "", List.of(evenly("office", 10)))
             .field(6, 5, 6);
-    Rect seen = shooting(plan).setups().get(0).view().orElseThrow().field();
+    Rect seen = moving(plan).get(0).view().orElseThrow().field();
     assertThat(seen.left()).isZero();
     assertThat(seen.width()).isGreaterThan(12);
   }
@@ -202,23 +209,28 @@ class ShootingPlanTest {
     PlanBuilder plan =
         plan()
             .panel("glimmer 1", "", List.of(evenly("lamp-1", 19)))
-            .panel("glimmer 3", "", List.of(reveal("lamp-2", 19, 2)))
+            .panel("glimmer 3", "", List.of(reveal("lamp-2", 20, 2)))
             .shoot(new Shoot(22, 60, Optional.empty(), Optional.empty()));
     assertThat(shooting(plan).time().orElseThrow().firstDay()).isEqualTo(OptionalInt.empty());
     LocalDate monday = LocalDate.of(2026, 3, 2);
     ShootingPlan dated =
         shooting(plan.shoot(new Shoot(22, 60, Optional.of(monday), Optional.of(2.0))));
-    assertThat(dated.setups().get(1).time())
+    assertThat(dated.setups().get(0).time())
         .contains(
             new WorkTime(
-                2,
+                3,
+                OptionalInt.of(1),
                 OptionalInt.of(2),
-                OptionalInt.of(2),
-                Optional.of(monday.plusDays(1)),
+                Optional.of(monday),
                 Optional.of(monday.plusDays(1))));
-    // Two photographs of the artwork at rest: one more setup and two twenty-seconds of an hour.
-    assertThat(dated.atRestTime().orElseThrow().begins()).contains(monday.plusDays(2));
-    assertThat(dated.time().orElseThrow().hours()).isCloseTo(5 + 2 / 22.0, offset(1e-12));
+    // The artwork at rest: one more setup, which fills the second day, and two photographs.
+    assertThat(dated.days()).extracting(WorkDay::name).containsExactly("day 1", "day 2", "day 3");
+    assertThat(dated.days().get(1).stretches())
+        .extracting(one -> one.begins().getAsDouble(), one -> one.ends().getAsDouble())
+        .containsExactly(tuple(0.0, 1.0), tuple(1.0, 2.0));
+    assertThat(dated.days().get(2).taken())
+        .containsExactly("artwork as in panel 1", "artwork as in panel 3");
+    assertThat(dated.time().orElseThrow().hours()).isCloseTo(4 + 2 / 22.0, offset(1e-12));
     assertThat(dated.time().orElseThrow().ends()).contains(monday.plusDays(2));
   }
 
@@ -263,53 +275,68 @@ class ShootingPlanTest {
         .containsExactly(List.of("1", "2"), List.of("4"));
     assertThat(shooting.atRest().get(0).open()).isEmpty();
     assertThat(shooting.atRest().get(1).open()).containsExactly(new Standing("gate", 1));
-    assertThat(shooting.setupCount()).isEqualTo(shooting.setups().size() + 1);
-    int taken = shooting.setups().stream().mapToInt(Setup::photographs).sum();
-    assertThat(shooting.photographs()).isEqualTo(taken + 2);
+    int moved =
+        shooting.setups().stream()
+            .flatMap(one -> one.runs().stream())
+            .mapToInt(Setup.Run::photographs)
+            .sum();
+    assertThat(shooting.photographs()).isEqualTo(moved + 2);
   }
 
-  /** The gate is part of the artwork itself: a photograph that sees it closed comes first. */
+  private static List<String> takes(Setup setup) {
+    return setup.steps().stream().map(step -> step.take().name()).toList();
+  }
+
+  /** The camera sees the whole artwork in all of them, so one setup holds plates and movement. */
   @Test
-  void a_photograph_at_rest_has_its_turn_among_the_movements_of_the_artwork() {
+  void a_photograph_at_rest_stands_in_the_list_when_it_must_be_taken() {
     ShootingPlan shooting =
         shooting(
             plan()
                 .panel("bar 10", "")
                 .field(0, 0, 24)
                 .panel("glimmer 3", "", List.of(evenly("gate", 20)))
+                .field(0, 0, 24)
                 .panel("bar 30", "")
                 .field(0, 0, 24));
-    assertThat(shooting.atRest())
-        .extracting(plate -> shooting.turnOf(plate).words())
-        .containsExactly("before 1", "after 1");
+    assertThat(shooting.setups()).hasSize(1);
+    Setup setup = shooting.setups().get(0);
+    assertThat(takes(setup))
+        .containsExactly("artwork as in panel 1", "gate", "artwork as in panel 4");
+    assertThat(setup.steps())
+        .extracting(step -> setup.label(step.take()))
+        .containsExactly("1a", "1b", "1c");
   }
 
+  /** The gate is seen closed and open from afar, and moves from near: two positions, one flap. */
   @Test
-  void a_state_that_the_order_of_work_passes_over_wants_a_fresh_piece() {
+  void a_flap_is_cut_afresh_rather_than_the_camera_taken_back() {
     ShootingPlan shooting =
         shooting(
             plan()
-                .openingAt("gate-2", "quay", new Rect(0, 0, 12, 2))
-                .panel("glimmer 1", "", List.of(evenly("gate", 20)))
-                .panel("glimmer 3", "", List.of(evenly("gate-2", 20))));
-    ArtworkPlate before =
-        new ArtworkPlate(
-            "x",
-            List.of(new Standing("gate-2", 1)),
-            List.of("gate"),
-            List.of(),
-            OptionalDouble.empty());
-    boolean first = shooting.setups().get(0).name().equals("gate");
-    ArtworkPlate contrary =
-        new ArtworkPlate(
-            "y",
-            List.of(new Standing("gate", 1)),
-            List.of("gate-2"),
-            List.of(),
-            OptionalDouble.empty());
-    assertThat(shooting.turnOf(first ? before : contrary).possible()).isFalse();
-    assertThat(shooting.turnOf(first ? before : contrary).words()).startsWith("use a fresh piece");
-    assertThat(shooting.turnOf(first ? contrary : before).possible()).isTrue();
+                .panel("glimmer 3", "", List.of(evenly("gate", 20)))
+                .field(0, 0, 6)
+                .panel("bar 30", "")
+                .field(0, 0, 24));
+    assertThat(shooting.setups())
+        .extracting(Setup::name)
+        .containsExactly("artwork at rest", "gate");
+    assertThat(shooting.setups().get(1).openBefore()).containsExactly("gate");
+    Step open = shooting.setups().get(0).steps().get(1);
+    assertThat(open.toOpen()).containsExactly(new Standing("gate", 1));
+  }
+
+  /** The third photograph of a hand that sets whole degrees only moves nothing. */
+  @Test
+  void a_photograph_that_looks_like_the_one_before_is_no_work() {
+    ShootingPlan shooting =
+        shooting(plan().panel("glimmer 1", "", List.of(reveal("lamp-1", 400, 1))));
+    Setup.Run run = shooting.setups().get(0).runs().get(0);
+    long still = run.movement().moved().stream().filter(one -> one.isLikeBefore()).count();
+    assertThat(still).isPositive();
+    assertThat(run.moved()).isEqualTo(400 - (int) still);
+    assertThat(run.taken()).hasSize(run.photographs()).doesNotHaveDuplicates();
+    assertThat(run.taken().get(0)).isEqualTo("small-lamp 000");
   }
 
   /** 24 squares for the whole, 6 in the narrowest panel, 3.125 pixels to one: 1.28 times. */

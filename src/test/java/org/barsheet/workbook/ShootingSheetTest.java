@@ -67,7 +67,7 @@ class ShootingSheetTest {
     }
     assertThat(order)
         .containsExactlyElementsOf(
-            IntStream.rangeClosed(1, FILM.shooting().setupCount())
+            IntStream.rangeClosed(1, FILM.shooting().setups().size())
                 .mapToObj(set -> (double) set)
                 .toList());
     assertThat(rows()).extracting(row -> WrittenBook.text(row, take)).contains("closed plate");

@@ -77,7 +77,11 @@ final class CardTable {
 
   /** The room to tick a photograph off and for its note. */
   private void end(String note) {
-    html.element("td", "", "class", "tick").element("td", note, "class", "note").close().line();
+    end(note, "");
+  }
+
+  private void end(String note, String tick) {
+    html.element("td", tick, "class", "tick").element("td", note, "class", "note").close().line();
   }
 
   private void photograph(MovedPhotograph photograph) {
@@ -94,7 +98,7 @@ final class CardTable {
       String words = photograph.photograph().number() == 0 ? "" : holds.isEmpty() ? "?" : holds;
       html.element("td", words, "class", changes ? "words hand" : "words");
     }
-    end(note(photograph));
+    end(note(photograph), photograph.isLikeBefore() ? "=" : "");
   }
 
   private String note(MovedPhotograph photograph) {

@@ -152,13 +152,10 @@ final class CardWords {
   /** What else stands open, and whether the paper has to be new. */
   static List<String> minded(Setup setup, Setup.Run run) {
     List<String> lines = new ArrayList<>();
-    if (setup.closedAgain()) {
-      lines.add(
-          "! Use a fresh piece: "
-              + String.join(", ", setup.openBefore())
-              + (setup.openBefore().size() == 1 ? " is" : " are")
-              + " already open on the last one.");
-    }
+    setup.steps().stream()
+        .filter(step -> step.take().equals(run) && !step.fresh().isEmpty())
+        .forEach(
+            step -> lines.add("! Put in a fresh flap: " + String.join(", ", step.fresh()) + "."));
     if (!run.standing().isEmpty()) {
       lines.add(
           "Meanwhile "

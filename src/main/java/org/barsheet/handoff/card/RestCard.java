@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.shooting.ArtworkPlate;
 import org.barsheet.shooting.Setup;
+import org.barsheet.shooting.Step;
 import org.barsheet.text.Html;
 
-/** The card of the whole artwork at rest: a row for each state that panels stand on. */
+/** A card of the whole artwork at rest: a row for each state that panels stand on. */
 final class RestCard {
 
   /** Room for rows in millimeters, and what a row takes besides its lines. */
@@ -17,7 +17,7 @@ final class RestCard {
   private static final double AROUND = 2.5;
   private static final double LINE = 3.6;
 
-  /** Its name, and below it when it is taken. */
+  /** Its name may take two. */
   private static final int NAME_LINES = 2;
 
   /** Letters of small print in a line of the widest column. */
@@ -28,14 +28,18 @@ final class RestCard {
           + " licensed trades come first.";
 
   private final FilmSheet film;
+  private final Setup setup;
+  private final List<Step> steps;
 
-  RestCard(FilmSheet film) {
+  RestCard(FilmSheet film, Setup setup, List<Step> steps) {
     this.film = film;
+    this.setup = setup;
+    this.steps = steps;
   }
 
-  /** As many sections as its rows need; none where every panel moves something of the artwork. */
+  /** As many sections as its rows need. */
   List<Html> sections() {
-    List<List<ArtworkPlate>> parts = parts();
+    List<List<Step>> parts = parts();
     List<Html> sections = new ArrayList<>();
     for (int part = 0; part < parts.size(); part++) {
       String number = parts.size() == 1 ? "" : " · part " + (part + 1) + " of " + parts.size();
@@ -44,69 +48,86 @@ final class RestCard {
     return sections;
   }
 
-  private List<List<ArtworkPlate>> parts() {
-    List<List<ArtworkPlate>> parts = new ArrayList<>();
+  private List<List<Step>> parts() {
+    List<List<Step>> parts = new ArrayList<>();
     double used = ROOM;
-    for (ArtworkPlate plate : film.shooting().atRest()) {
-      int letters = Math.max(open(plate).length(), 2 * panels(plate).length());
+    for (Step step : steps) {
+      int letters = Math.max(words(step).length(), 2 * panels(step).length());
       double height = AROUND + LINE * Math.max(NAME_LINES, 1 + letters / LETTERS);
       if (used + height > ROOM) {
         parts.add(new ArrayList<>());
         used = 0;
       }
-      parts.get(parts.size() - 1).add(plate);
+      parts.get(parts.size() - 1).add(step);
       used += height;
     }
     return parts;
   }
 
-  private Html section(List<ArtworkPlate> plates, String number) {
-    int card = film.shooting().setups().size() + 1;
-    int all = film.shooting().atRest().size();
+  private Html section(List<Step> rows, String number) {
+    int all = steps.size();
     Html html = new Html();
     html.open("section", "class", "card rest").line().open("header").open("div").line();
-    html.line("h1", "Card " + card + " · artwork at rest");
+    html.line("h1", "Card " + setup.label(steps.get(0).take()) + " · artwork at rest");
     html.line("p", film.plan().title() + number).close();
     html.open("div", "class", "facts").line();
     html.line("p", all + (all == 1 ? " photograph" : " photographs") + " of the whole artwork");
     html.close().close().line();
     html.open("div", "class", "how").line();
-    html.line("p", "Take each when its turn comes among the cards; nothing moves.").close().line();
-    table(html, plates);
+    html.line("p", "From the top down: do what is bold, then take it. Nothing moves meanwhile.")
+        .close()
+        .line();
+    table(html, rows);
     return html.line("p", CAUTIONS, "class", "cautions").close().line();
   }
 
-  private void table(Html html, List<ArtworkPlate> plates) {
+  private void table(Html html, List<Step> rows) {
     html.open("table").line();
     html.open("colgroup").empty("col", "class", "name").empty("col");
     html.empty("col", "class", "panels").empty("col", "class", "tick");
     html.empty("col", "class", "note").close().line();
     html.open("thead").open("tr");
-    List.of("photograph, taken", "is open", "panels")
+    List.of("photograph", "first do this; seen open", "panels")
         .forEach(words -> html.element("th", words, "class", "words"));
     html.element("th", "√", "class", "tick").element("th", "retake", "class", "words");
     html.close().close().line().open("tbody").line();
-    plates.forEach(plate -> row(html, plate));
+    rows.forEach(row -> row(html, row));
     html.close().line().close().line();
   }
 
-  private void row(Html html, ArtworkPlate plate) {
-    html.open("tr", "id", plate.name());
-    html.open("td", "class", "words").text(plate.name()).empty("br");
-    html.element("b", film.shooting().turnOf(plate).words()).close();
-    for (String words : List.of(open(plate), panels(plate))) {
-      html.element("td", words, "class", "words");
+  private void row(Html html, Step step) {
+    html.open("tr", "id", step.take().name());
+    html.element("td", step.take().name(), "class", "words");
+    html.open("td", "class", "words");
+    if (!now(step).isEmpty()) {
+      html.element("b", now(step)).empty("br");
     }
+    html.text(open(step)).close().element("td", panels(step), "class", "words");
     html.element("td", "", "class", "tick").element("td", "", "class", "note").close().line();
   }
 
-  private static String open(ArtworkPlate plate) {
-    String open =
-        plate.open().stream()
-            .filter(one -> one.open() > 0)
-            .map(RestCard::words)
-            .collect(Collectors.joining(", "));
-    return open.isEmpty() ? "nothing" : open;
+  private static String words(Step step) {
+    return now(step) + open(step);
+  }
+
+  /** What a hand does first. */
+  private static String now(Step step) {
+    String fresh =
+        step.fresh().isEmpty() ? "" : "! put in a fresh flap: " + String.join(", ", step.fresh());
+    String open = step.toOpen().isEmpty() ? "" : "open now: " + listed(step.toOpen());
+    return fresh.isEmpty() || open.isEmpty() ? fresh + open : fresh + "; " + open;
+  }
+
+  private static String open(Step step) {
+    List<Setup.Standing> open =
+        step.take().standing().stream()
+            .filter(one -> one.open() > 0 && !step.toOpen().contains(one))
+            .toList();
+    return open.isEmpty() ? step.toOpen().isEmpty() ? "nothing open" : "" : listed(open);
+  }
+
+  private static String listed(List<Setup.Standing> standing) {
+    return standing.stream().map(RestCard::words).collect(Collectors.joining(", "));
   }
 
   private static String words(Setup.Standing one) {
@@ -114,7 +135,7 @@ final class RestCard {
     return percent >= 100 ? one.opening() : one.opening() + " " + percent + " %";
   }
 
-  private static String panels(ArtworkPlate plate) {
-    return String.join(", ", plate.panels());
+  private static String panels(Step step) {
+    return String.join(", ", step.take().panels());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.shooting.Setup;
+import org.barsheet.shooting.Step;
 import org.barsheet.text.Html;
 
 /** Shooting cards to print: each half a sheet of paper, two of them come out of one. */
@@ -56,11 +57,10 @@ public final class ShootingCards {
   public static String page(FilmSheet film) {
     List<Html> cards = new ArrayList<>();
     for (Setup setup : film.shooting().setups()) {
-      for (Setup.Run run : setup.runs()) {
-        add(cards, new ShootingCard(film, setup, run).sections());
+      for (List<Step> card : setup.cards()) {
+        add(cards, sections(film, setup, card));
       }
     }
-    add(cards, new RestCard(film).sections());
     Html html = Html.page();
     html.line("title", "Shooting cards · " + film.plan().title());
     html.style(style(film)).close().line().open("body").line();
@@ -70,6 +70,12 @@ public final class ShootingCards {
       html.close().line();
     }
     return html.close().line().close().line().toString();
+  }
+
+  private static List<Html> sections(FilmSheet film, Setup setup, List<Step> card) {
+    return card.get(0).take() instanceof Setup.Run run
+        ? new ShootingCard(film, setup, run).sections()
+        : new RestCard(film, setup, card).sections();
   }
 
   /** The parts of one card begin on a sheet of their own, so that the first two lie together. */
