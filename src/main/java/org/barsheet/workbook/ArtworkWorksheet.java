@@ -3,8 +3,6 @@ package org.barsheet.workbook;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import org.apache.poi.util.Units;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.barsheet.artwork.ArtworkMap;
 import org.barsheet.artwork.ArtworkMeasures;
 import org.barsheet.artwork.ArtworkMeasures.OpeningMeasure;
@@ -282,26 +280,16 @@ final class ArtworkWorksheet {
     for (int i = 0; i < rows; i++) {
       pen.row(row++, MAP_ROW_POINTS);
     }
-    MapShapes.draw(book.drawing(NAME), anchor(map, first), map);
+    MapShapes.draw(
+        book.drawing(NAME),
+        pen.area(
+            first,
+            MAP_ROW_POINTS,
+            map.width() / MILLIMETERS_PER_POINT,
+            map.height() / MILLIMETERS_PER_POINT),
+        map.width(),
+        map.height(),
+        map.marks());
     paragraph(String.join("; ", map.legend()));
-  }
-
-  private XSSFClientAnchor anchor(ArtworkMap map, int first) {
-    double right = map.width() / MILLIMETERS_PER_POINT;
-    int column = 0;
-    while (right > pen.points(column)) {
-      right -= pen.points(column++);
-    }
-    double bottom = map.height() / MILLIMETERS_PER_POINT;
-    int below = (int) (bottom / MAP_ROW_POINTS);
-    return new XSSFClientAnchor(
-        0,
-        0,
-        Units.toEMU(right),
-        Units.toEMU(bottom - below * MAP_ROW_POINTS),
-        0,
-        first,
-        column,
-        first + below);
   }
 }

@@ -1,5 +1,6 @@
 package org.barsheet.workbook;
 
+import java.util.List;
 import org.apache.poi.ss.usermodel.ShapeTypes;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.util.Units;
@@ -17,16 +18,13 @@ import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
 import org.apache.poi.xssf.usermodel.XSSFTextBox;
 import org.apache.poi.xssf.usermodel.XSSFTextParagraph;
 import org.apache.poi.xssf.usermodel.XSSFTextRun;
-import org.barsheet.artwork.ArtworkMap;
 import org.barsheet.artwork.MapMark;
 import org.barsheet.workbook.pen.SafeText;
 import org.barsheet.workbook.pen.Styles;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTLineProperties;
 import org.openxmlformats.schemas.drawingml.x2006.main.STLineEndType;
 
-/**
- * Draws the map of the artwork on a worksheet, as shapes that stay one group and keep its scale.
- */
+/** Draws marks on a worksheet, as shapes that stay one group and keep their scale. */
 final class MapShapes {
 
   private static final double POINTS_PER_MILLIMETER = 72 / 25.4;
@@ -42,12 +40,22 @@ final class MapShapes {
     this.group = group;
   }
 
-  /** Draws a map into an anchor that has its size. */
-  static void draw(XSSFDrawing drawing, XSSFClientAnchor anchor, ArtworkMap map) {
+  /**
+   * Draws marks into an anchor.
+   *
+   * @param width of all they stand on, in millimeters, which the anchor has too
+   * @param height likewise
+   */
+  static void draw(
+      XSSFDrawing drawing,
+      XSSFClientAnchor anchor,
+      double width,
+      double height,
+      List<MapMark> marks) {
     XSSFShapeGroup group = drawing.createGroup(anchor);
-    group.setCoordinates(0, 0, units(map.width()), units(map.height()));
+    group.setCoordinates(0, 0, units(width), units(height));
     MapShapes shapes = new MapShapes(group);
-    map.marks().forEach(shapes::mark);
+    marks.forEach(shapes::mark);
   }
 
   /** Millimeters on paper as the file format counts lengths. */

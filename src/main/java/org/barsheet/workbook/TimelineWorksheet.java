@@ -2,7 +2,12 @@ package org.barsheet.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.barsheet.cues.Cue;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Film;
+import org.barsheet.score.Bar;
 import org.barsheet.timing.Shot;
 import org.barsheet.workbook.exposure.ExposureSheets;
 import org.barsheet.workbook.pen.Address;
@@ -11,7 +16,6 @@ import org.barsheet.workbook.pen.Column;
 import org.barsheet.workbook.pen.Drawings;
 import org.barsheet.workbook.pen.Edges;
 import org.barsheet.workbook.pen.Ink;
-import org.barsheet.workbook.pen.LengthBar;
 import org.barsheet.workbook.pen.Line;
 import org.barsheet.workbook.pen.Look;
 import org.barsheet.workbook.pen.SheetFrame;
@@ -20,7 +24,10 @@ import org.barsheet.workbook.pen.SheetPlaces;
 import org.barsheet.workbook.pen.SheetWords;
 import org.barsheet.workbook.pen.Signs;
 
-/** Where each panel is and why, one line a panel. */
+/**
+ * The director's wall sheet: the whole film to scale, then each panel with its drawing, when it
+ * begins and lands, what happens and who is seen. Why it is where it is comes after.
+ */
 final class TimelineWorksheet {
 
   private static final String NAME = SheetPlaces.TIMELINE;
@@ -28,43 +35,34 @@ final class TimelineWorksheet {
   private static final int PANEL = 0;
   private static final int DRAWING = 1;
   private static final int ACTION = 2;
-  private static final int PLACE = 3;
+  private static final int MOVES = 3;
   private static final int STARTS = 4;
-  private static final int BARS = 5;
-  private static final int SECONDS = 6;
-  private static final int FRAMES = 7;
-  private static final int TO_SCALE = 8;
-  private static final int ASKED = 9;
-  private static final int REASON = 10;
-  private static final int OPEN = 11;
-  private static final int NOTES = 12;
-  private static final int ROW_NAME = 13;
+  private static final int LANDS = 5;
+  private static final int LENGTH = 6;
+  private static final int NOTES = 7;
+  private static final int ROW_NAME = 8;
 
+  /** The drawings are 45 mm wide, the notes 40 mm. */
   private static final List<Column> COLUMNS =
       List.of(
           Column.words("panel", 31),
-          Column.words("drawing", 72),
-          Column.words("action", 80, 2),
-          Column.words("place", 52, 1),
-          Column.words("starts", 56),
-          Column.numbers("bars", 36),
-          Column.numbers("seconds", 40),
-          Column.numbers("frames", 36),
-          Column.words("to scale", 48),
-          Column.words("asked, got", 60, 2),
-          Column.words("why here,\nand the alternative", 87, 3),
-          Column.words("what moves,\nopen at the cut", 88, 2),
-          Column.toFillIn("notes", 28, 0),
+          Column.words("drawing", 132),
+          Column.words("action", 88, 1),
+          Column.words("what moves, who is seen", 114, 2),
+          Column.words("starts", 76),
+          Column.words("lands", 96, 1),
+          Column.words("length", 64),
+          Column.toFillIn("notes", 114, 0),
           Column.rowName());
 
-  private static final double HEADING_POINTS = 26;
+  private static final double HEADING_POINTS = 16;
   private static final double LEAST_ROW_POINTS = 34;
-  private static final double DRAWN_ROW_POINTS = 47;
+  private static final double DRAWN_ROW_POINTS = 78;
+  private static final double WHY_ROW_POINTS = 14;
+  private static final double KEPT_TOGETHER_POINTS = 100;
+  private static final double POINTS_PER_MILLIMETER = 72 / 25.4;
 
   private static final Look WORDS = Look.BODY.wrapped().edged(Edges.NONE.bottom(Line.HAIR));
-
-  /** Words beside words, kept apart by a line. */
-  private static final Look DIVIDED = WORDS.edged(WORDS.edges().left(Line.HAIR));
 
   private final Book book;
   private final ExposureSheets exposures;
@@ -72,7 +70,7 @@ final class TimelineWorksheet {
   private final SheetFrame frame;
   private final SheetPen pen;
   private final Drawings drawings;
-  private final LengthBar lengthBar;
+  private int row = SheetFrame.FIRST_ROW;
 
   private TimelineWorksheet(Book book, ExposureSheets exposures) {
     this.book = book;
@@ -81,9 +79,6 @@ final class TimelineWorksheet {
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact(book));
     this.pen = frame.pen();
     this.drawings = new Drawings(book, frame);
-    long longest =
-        book.index().shots().stream().mapToLong(shot -> shot.frames().length()).max().orElse(1);
-    this.lengthBar = new LengthBar(longest, frame.columns().points(TO_SCALE));
   }
 
   private static String fact(Book book) {
@@ -101,68 +96,133 @@ final class TimelineWorksheet {
 
   private void write() {
     frame.heading(HEADING_POINTS);
-    for (Shot shot : book.index().shots()) {
-      line(shot);
-    }
-    int last = SheetFrame.FIRST_ROW + book.index().shots().size() - 1;
-    totals(last + 1);
-    book.name("Timeline_panels", new Address(NAME, SheetFrame.FIRST_ROW, PANEL), last, ROW_NAME);
-    book.name("Timeline_notes", new Address(NAME, SheetFrame.FIRST_ROW, NOTES), last, NOTES);
+    strip();
+    int first = row;
+    book.index().shots().forEach(this::panel);
+    book.name("Timeline_panels", new Address(NAME, first, PANEL), row - 1, ROW_NAME);
+    book.name("Timeline_notes", new Address(NAME, first, NOTES), row - 1, NOTES);
+    why();
     frame.finish(
-        "lengths run to the next cut; seconds and frames are the film's; openings that don't move stay as"
-            + " they are at the cut");
+        Signs.ACCENT
+            + " a reveal lands; boxed letters are rehearsal marks, numbers below the panels returns; lengths run to"
+            + " the next cut");
   }
 
-  private void line(Shot shot) {
+  private void strip() {
+    double width = frame.columns().points(PANEL, ROW_NAME) / POINTS_PER_MILLIMETER - 1;
+    FilmStrip strip = new FilmStrip(book.film(), width);
+    double points = strip.height() * POINTS_PER_MILLIMETER;
+    for (int line = 0; line < strip.count(); line++) {
+      pen.row(row, points).blanks(PANEL, ROW_NAME, WORDS);
+      MapShapes.draw(
+          book.drawing(NAME),
+          pen.area(row, points, width * POINTS_PER_MILLIMETER, points - 1),
+          width,
+          strip.height(),
+          strip.marks(line));
+      row++;
+    }
+  }
+
+  private void panel(Shot shot) {
     Ground ground = Ground.of(shot.index());
-    pen.row(
-        SheetFrame.FIRST_ROW + shot.index(),
-        drawings.has(shot) ? DRAWN_ROW_POINTS : LEAST_ROW_POINTS);
-    pen.label(PANEL, shot.panel().name(), ground.look(WORDS.size(13).inBold().in(Ink.QUAY).left()));
+    pen.row(row++, drawings.has(shot) ? DRAWN_ROW_POINTS : LEAST_ROW_POINTS);
+    pen.label(PANEL, shot.panel().name(), ground.look(WORDS.size(16).inBold().in(Ink.QUAY).left()));
     pen.link(PANEL, exposures.addressOf(shot.frames().start()));
     pen.blank(DRAWING, ground.look(WORDS));
-    pen.text(ACTION, shot.panel().action(), ground.look(WORDS.inBold()));
-    pen.text(PLACE, place(shot), ground.look(WORDS));
-    pen.text(STARTS, timecode(shot), ground.look(WORDS.inBold().centered()));
-    length(shot, ground);
-    pen.text(
-        ASKED, "asked: " + orNothing(shot.asked()) + "\ngot: " + shot.got(), ground.look(DIVIDED));
-    pen.text(REASON, reason(shot), ground.look(DIVIDED));
-    pen.text(OPEN, openings(shot), ground.look(DIVIDED));
+    pen.text(ACTION, shot.panel().action(), ground.look(WORDS.size(11).inBold()));
+    pen.text(MOVES, moves(shot), ground.look(WORDS));
+    pen.text(STARTS, timecode(shot) + "\n" + startsAt(shot), ground.look(WORDS.inBold()));
+    pen.text(LANDS, landings(shot), ground.look(WORDS));
+    pen.text(LENGTH, length(shot), ground.look(WORDS));
     pen.toFillIn(NOTES, Look.TO_FILL_IN);
     pen.rowName(ROW_NAME, "panel " + shot.panel().name());
     drawings.place(shot, pen.rowIndex(), DRAWING, pen.rowPoints());
-  }
-
-  private void length(Shot shot, Ground ground) {
-    long frames = shot.frames().length();
-    double seconds = SheetWords.seconds(film, frames).doubleValue();
-    pen.number(BARS, shot.bars().doubleValue(), ground.look(WORDS.number(Look.HUNDREDTHS)));
-    pen.number(SECONDS, seconds, ground.look(WORDS.number(Look.HUNDREDTHS)));
-    pen.number(FRAMES, frames, ground.look(WORDS.number(Look.WHOLE)));
-    pen.text(TO_SCALE, lengthBar.of(frames), ground.look(LengthBar.LOOK));
   }
 
   private String timecode(Shot shot) {
     return film.timecode(shot.frames().start()).toString();
   }
 
-  private String openings(Shot shot) {
+  private String startsAt(Shot shot) {
+    boolean beforeMusic = shot.frames().start() < film.musicStartFrame();
+    return beforeMusic ? "before the music" : shot.startsAt().toString();
+  }
+
+  private String length(Shot shot) {
+    long frames = shot.frames().length();
+    return SheetWords.count(frames, "frame")
+        + "\n"
+        + SheetWords.duration(film, frames)
+        + "\n"
+        + shot.got();
+  }
+
+  private String moves(Shot shot) {
     List<String> lines = new ArrayList<>();
     book.index().revealsOf(shot).forEach(reveal -> lines.add(SheetWords.reveal(reveal)));
     shot.panel()
         .appears()
-        .forEach(appears -> lines.add(appears.performer() + " in " + appears.opening()));
-    lines.add(OpeningWords.atCut(book.film(), shot));
-    OpeningWords.atEnd(book.film(), shot).ifPresent(lines::add);
-    return String.join("\n", lines);
+        .forEach(one -> lines.add("seen: " + one.performer() + " in " + one.opening()));
+    return lines.isEmpty() ? "nothing moves" : String.join("\n", lines);
   }
 
-  private String place(Shot shot) {
+  /** The landings of a shot, those on one frame once. */
+  private String landings(Shot shot) {
+    Map<Long, String> lines = new TreeMap<>();
+    for (PlannedReveal reveal : book.index().revealsOf(shot)) {
+      long frame = reveal.landsFrame();
+      lines.putIfAbsent(frame, Signs.ACCENT + " " + film.timecode(frame) + "\nin " + bar(frame));
+    }
+    if (lines.isEmpty()) {
+      return "–";
+    }
+    String on = shot.cue().kind() == Cue.Kind.RETURN ? "\non " + sits(shot) : "";
+    return String.join("\n", lines.values()) + on;
+  }
+
+  private String bar(long frame) {
+    Bar bar = book.index().barAt(frame).bar();
+    return "bar " + bar.number() + (bar.time() > 1 ? " time " + bar.time() : "");
+  }
+
+  /** What a panel sits on. */
+  private String sits(Shot shot) {
     String sign = book.index().sign(shot.cue());
     String title = shot.cue().title();
-    return (sign.isEmpty() ? title : sign + "  " + title)
-        + (shot.panel().locked() ? "\nlocked" : "");
+    return sign.isEmpty() ? title : sign + "  " + title;
+  }
+
+  /** Why each panel is where it is, for those who ask. */
+  private void why() {
+    if (pen.pointsOnPage() + pen.rowPoints() > book.landscape().height() - KEPT_TOGETHER_POINTS) {
+      pen.breakPage(SheetFrame.TITLE_POINTS + HEADING_POINTS);
+    }
+    pen.row(row++, 26);
+    Look title = Look.SECTION.edged(Edges.NONE.bottom(Line.HEAVY));
+    pen.blanks(PANEL, ROW_NAME, title);
+    pen.text(PANEL, "Why each panel is where it is", title);
+    pen.row(row++, WHY_ROW_POINTS);
+    Look heading = Look.PENCIL.edged(Edges.NONE.bottom(Line.HAIR));
+    pen.text(PANEL, "panel", heading);
+    pen.text(DRAWING, "place", heading);
+    pen.joined(ACTION, MOVES, "why here, and the alternative", heading);
+    pen.joined(STARTS, LANDS, "asked, got", heading);
+    pen.joined(LENGTH, NOTES, "at the cut", heading);
+    book.index().shots().forEach(this::why);
+  }
+
+  private void why(Shot shot) {
+    Look look = WORDS.atTop();
+    pen.row(row++, WHY_ROW_POINTS);
+    pen.label(PANEL, shot.panel().name(), look.inBold().left());
+    pen.text(DRAWING, sits(shot) + (shot.panel().locked() ? ", locked" : ""), look);
+    pen.joined(ACTION, MOVES, reason(shot), look);
+    String asked = shot.asked().isEmpty() ? "anywhere" : shot.asked();
+    pen.joined(STARTS, LANDS, "asked: " + asked + "\ngot: " + shot.got(), look);
+    List<String> open = new ArrayList<>(List.of(OpeningWords.atCut(book.film(), shot)));
+    OpeningWords.atEnd(book.film(), shot).ifPresent(open::add);
+    pen.joined(LENGTH, NOTES, String.join("\n", open), look);
   }
 
   private static String reason(Shot shot) {
@@ -174,22 +234,6 @@ final class TimelineWorksheet {
                     + (alternative.isFreeChoice() ? Signs.QUESTION + " free choice: " : "")
                     + alternative.sentence())
         .orElse(shot.reason());
-  }
-
-  private static String orNothing(String asked) {
-    return asked.isEmpty() ? "anywhere" : asked;
-  }
-
-  private void totals(int row) {
-    long frames = book.film().timing().lengthFrames();
-    Look look = Look.BODY.inBold().edged(Edges.NONE.top(Line.HEAVY));
-    pen.row(row, 20);
-    pen.blanks(0, ROW_NAME, look);
-    pen.text(ACTION, "whole film, " + SheetWords.duration(film, frames), look);
-    pen.text(STARTS, film.timecode(frames).toString(), look.centered());
-    pen.number(
-        SECONDS, SheetWords.seconds(film, frames).doubleValue(), look.number(Look.HUNDREDTHS));
-    pen.number(FRAMES, frames, look.number(Look.WHOLE));
   }
 
   /** What the cells of one line have in common: every second line on a band. */

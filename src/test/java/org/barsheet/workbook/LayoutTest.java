@@ -13,7 +13,6 @@ import java.util.List;
 import org.barsheet.plan.Film;
 import org.barsheet.workbook.pen.Column;
 import org.barsheet.workbook.pen.Columns;
-import org.barsheet.workbook.pen.LengthBar;
 import org.barsheet.workbook.pen.Look;
 import org.barsheet.workbook.pen.PageSize;
 import org.barsheet.workbook.pen.Signs;
@@ -41,8 +40,7 @@ class LayoutTest {
 
   @Test
   void every_sign_exists_in_liberation_sans() throws IOException, FontFormatException {
-    String signs =
-        Signs.ACCENT + Signs.HOLD + Signs.QUESTION + Signs.DONE + Signs.BLOCK + Signs.HALF_BLOCK;
+    String signs = Signs.ACCENT + Signs.HOLD + Signs.QUESTION + Signs.DONE;
     assertThat(liberation("Regular").canDisplayUpTo(signs + "×!··√")).isEqualTo(-1);
   }
 
@@ -75,14 +73,6 @@ class LayoutTest {
             page.width());
     assertThat(columns.points(0, 2)).isCloseTo(page.width(), offset(1e-9));
     assertThat(columns.points(1) - 100).isCloseTo(3 * (columns.points(0) - 100), offset(1e-9));
-  }
-
-  @Test
-  void lengths_are_drawn_to_scale() {
-    LengthBar bar = new LengthBar(400, 60);
-    int longest = bar.of(400).length();
-    assertThat(bar.of(200).length()).isCloseTo(longest / 2, offset(1));
-    assertThat(bar.of(1)).isEqualTo(Signs.HALF_BLOCK);
   }
 
   @Test

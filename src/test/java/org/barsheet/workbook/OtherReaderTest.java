@@ -87,11 +87,13 @@ class OtherReaderTest {
 
   @Test
   void it_reads_every_panel_with_its_length() throws IOException {
-    List<CSVRecord> rows = sheet("Timeline");
+    List<CSVRecord> rows =
+        sheet("Timeline").stream().filter(row -> row.get(6).contains("frame")).toList();
+    assertThat(rows).hasSameSizeAs(FILM.timing().shots());
     for (Shot shot : FILM.timing().shots()) {
       CSVRecord row = rows.get(shot.index());
       assertThat(row.get(0).strip()).isEqualTo(shot.panel().name());
-      assertThat(row.get(7).strip()).isEqualTo(Long.toString(shot.frames().length()));
+      assertThat(row.get(6)).startsWith(shot.frames().length() + " frame");
     }
   }
 

@@ -10,11 +10,14 @@ import java.util.List;
 import java.util.Random;
 import javax.imageio.ImageIO;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 import org.barsheet.workbook.pen.Drawing;
-import org.barsheet.workbook.pen.SheetFrame;
+import org.barsheet.workbook.pen.Signs;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,25 +26,50 @@ class TimelineSheetTest {
   @TempDir private Path folder;
 
   @Test
-  void a_panel_says_where_it_is_how_long_and_why() throws IOException {
+  void a_panel_says_when_it_begins_and_lands_and_how_long_it_is() throws IOException {
+    FilmSheet film = SampleFilm.harbour().make();
+    Film settings = film.plan().film();
+    try (WrittenBook book = WrittenBook.of(film)) {
+      for (Shot shot : film.timing().shots()) {
+        Row row = book.panel(shot);
+        long start = shot.frames().start();
+        assertThat(WrittenBook.text(row, book.column("Timeline", "starts")))
+            .startsWith(settings.timecode(start).toString());
+        assertThat(WrittenBook.text(row, book.column("Timeline", "length")))
+            .startsWith(shot.frames().length() + " frame")
+            .endsWith(shot.got());
+        String lands = WrittenBook.text(row, book.column("Timeline", "lands"));
+        List<PlannedReveal> reveals = film.revealsOf(shot);
+        assertThat(lands.isEmpty() || lands.equals("–")).isEqualTo(reveals.isEmpty());
+        reveals.forEach(
+            reveal ->
+                assertThat(lands)
+                    .contains(Signs.ACCENT + " " + settings.timecode(reveal.landsFrame())));
+      }
+    }
+  }
+
+  @Test
+  void below_the_panels_each_says_what_was_asked_and_why_it_is_where_it_is() throws IOException {
     FilmSheet film = SampleFilm.harbour().make();
     try (WrittenBook book = WrittenBook.of(film)) {
-      XSSFSheet sheet = book.sheet("Timeline");
+      int row = titleOfWhy(book.sheet("Timeline")) + 2;
       for (Shot shot : film.timing().shots()) {
-        Row row = sheet.getRow(SheetFrame.FIRST_ROW + shot.index());
-        assertThat(WrittenBook.text(row, book.column("Timeline", "starts")))
-            .isEqualTo(film.plan().film().timecode(shot.frames().start()).toString());
-        assertThat((long) WrittenBook.number(row, book.column("Timeline", "frames")))
-            .isEqualTo(shot.frames().length());
-        assertThat(WrittenBook.text(row, book.column("Timeline", "asked, got")))
-            .contains(shot.asked(), shot.got());
-        assertSaysWhy(
-            shot, WrittenBook.text(row, book.column("Timeline", "why here, and the alternative")));
+        Row why = book.sheet("Timeline").getRow(row++);
+        assertThat(WrittenBook.label(why, 0)).isEqualTo(shot.panel().name());
+        assertSaysWhy(shot, WrittenBook.text(why, 2));
+        assertThat(WrittenBook.text(why, 4)).contains(shot.asked(), shot.got());
       }
-      Row totals = sheet.getRow(SheetFrame.FIRST_ROW + film.timing().shots().size());
-      assertThat((long) WrittenBook.number(totals, book.column("Timeline", "frames")))
-          .isEqualTo(film.timing().lengthFrames());
     }
+  }
+
+  private static int titleOfWhy(XSSFSheet sheet) {
+    for (Row row : sheet) {
+      if (WrittenBook.text(row, 0).equals("Why each panel is where it is")) {
+        return row.getRowNum();
+      }
+    }
+    throw new AssertionError("nothing says why");
   }
 
   private static void assertSaysWhy(Shot shot, String why) {
@@ -60,6 +88,7 @@ class TimelineSheetTest {
     try (WrittenBook book = WrittenBook.of(film)) {
       assertThat(book.book().getAllPictures()).hasSize(1);
       assertThat(book.sheet("Timeline").getDrawingPatriarch().getShapes())
+          .filteredOn(XSSFPicture.class::isInstance)
           .hasSize(film.timing().shots().size());
     }
   }

@@ -98,9 +98,8 @@ class WorkbookWriterTest {
 
   @Test
   void a_panel_of_the_timeline_leads_to_its_first_frame() {
-    XSSFSheet timeline = BOOK.sheet("Timeline");
     for (Shot shot : FILM.timing().shots()) {
-      Row row = timeline.getRow(SheetFrame.FIRST_ROW + shot.index());
+      Row row = BOOK.panel(shot);
       String location = ((XSSFHyperlink) row.getCell(0).getHyperlink()).getLocation();
       AreaReference area = new AreaReference(location, SpreadsheetVersion.EXCEL2007);
       Row target = BOOK.sheet("Exposure").getRow(area.getFirstCell().getRow());
@@ -225,7 +224,7 @@ class WorkbookWriterTest {
                 "\tstart")
             .make();
     try (WrittenBook written = WrittenBook.of(nasty)) {
-      Row first = written.sheet("Timeline").getRow(SheetFrame.FIRST_ROW);
+      Row first = written.panel(nasty.timing().shots().get(0));
       assertThat(first.getCell(0).getStringCellValue()).isEqualTo("=1+1");
       assertThat(first.getCell(0).getCellStyle().getQuotePrefixed()).isTrue();
       assertThat(WrittenBook.text(first, 2)).isEqualTo("=HYPERLINK(\"x\")_x0041_ &<b>  ok");

@@ -5,12 +5,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.timing.Shot;
 import org.barsheet.workbook.exposure.ExposureColumns;
 import org.barsheet.workbook.pen.SheetFrame;
 
@@ -67,6 +70,17 @@ public final class WrittenBook implements AutoCloseable {
     throw new AssertionError("no heading " + heading + " on " + sheet);
   }
 
+  /** The row of a panel on the sheet Timeline. */
+  Row panel(Shot shot) {
+    int column = column("Timeline", "row name");
+    for (Row row : sheet("Timeline")) {
+      if (text(row, column).equals("panel " + shot.panel().name())) {
+        return row;
+      }
+    }
+    throw new AssertionError("no row of panel " + shot.panel().name());
+  }
+
   /** Rows of the exposure sheets that stand for a frame, in order. */
   List<Row> frameRows() {
     List<Row> rows = new ArrayList<>();
@@ -87,6 +101,11 @@ public final class WrittenBook implements AutoCloseable {
   static String text(Row row, int column) {
     Cell cell = row.getCell(column);
     return cell == null || cell.getCellType() != CellType.STRING ? "" : cell.getStringCellValue();
+  }
+
+  /** A name that may stand there as a number. */
+  static String label(Row row, int column) {
+    return new DataFormatter(Locale.ROOT).formatCellValue(row.getCell(column)).strip();
   }
 
   static double number(Row row, int column) {

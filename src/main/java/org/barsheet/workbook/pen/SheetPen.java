@@ -5,9 +5,11 @@ import java.util.Map;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.Hyperlink;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.util.Units;
 import org.apache.poi.xssf.streaming.SXSSFCell;
 import org.apache.poi.xssf.streaming.SXSSFRow;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.barsheet.workbook.typed.CarryingOver;
 
 /** Writes one sheet row by row, downwards. */
@@ -229,5 +231,31 @@ public final class SheetPen {
     link.setAddress(to.toString());
     row.getCell(column).setHyperlink(link);
     return this;
+  }
+
+  /**
+   * An area for drawings, from the left edge of the sheet.
+   *
+   * @param firstRow its first row
+   * @param eachRowPoints height of each of its rows
+   * @param width in points, at most that of the columns together
+   * @param height in points
+   */
+  public XSSFClientAnchor area(int firstRow, double eachRowPoints, double width, double height) {
+    double right = width;
+    int column = 0;
+    while (right > columns.points(column)) {
+      right -= columns.points(column++);
+    }
+    int below = (int) (height / eachRowPoints);
+    return new XSSFClientAnchor(
+        0,
+        0,
+        Units.toEMU(right),
+        Units.toEMU(height - below * eachRowPoints),
+        0,
+        firstRow,
+        column,
+        firstRow + below);
   }
 }

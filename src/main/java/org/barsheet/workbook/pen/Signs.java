@@ -13,8 +13,6 @@ public final class Signs {
   public static final String HOLD = "│";
   public static final String QUESTION = "?";
   public static final String DONE = "√";
-  public static final String BLOCK = "█";
-  public static final String HALF_BLOCK = "▌";
 
   private Signs() {}
 
