@@ -37,7 +37,7 @@ class ArchitectureTest {
           List.of("film"),
           List.of("frames"),
           List.of("sound"),
-          List.of("workbook", "handoff", "review"),
+          List.of("workbook", "handoff", "review", "movie"),
           List.of("production"),
           List.of("cli"));
 

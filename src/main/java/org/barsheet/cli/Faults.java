@@ -3,6 +3,7 @@ package org.barsheet.cli;
 import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import org.barsheet.input.InputException;
 import org.barsheet.input.NamesHere;
@@ -21,6 +22,10 @@ final class Faults {
   int told(Throwable thrown) {
     if (thrown instanceof InputException input) {
       input.problems().forEach(err::println);
+      return ExitStatus.BAD_INPUT;
+    }
+    if (thrown instanceof CancellationException) {
+      err.println("Stopped. Your files are unchanged.");
       return ExitStatus.BAD_INPUT;
     }
     Optional<Problem> name =

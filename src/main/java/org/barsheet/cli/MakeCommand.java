@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import org.barsheet.production.Extras;
 import org.barsheet.production.KeptWorkbook;
 import org.barsheet.production.Made;
+import org.barsheet.production.MovieAsk;
 import org.barsheet.production.Placed;
 import org.barsheet.production.Production;
 import org.barsheet.production.Progress;
@@ -41,6 +42,8 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml --sound          with the sound files",
       "  barsheet make plan.yaml --sound-bank orchestra.sf2    with your own instruments",
       "  barsheet make plan.yaml --issue \"second draft\"    before you send it out",
+      "  barsheet make plan.yaml --movie          with the film as a movie",
+      "  barsheet make plan.yaml --movie --from \"panel 2\" --to \"panel 4\"",
       "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
       "  barsheet make plan.yaml --placeholders   with a drawing for every photograph still to take",
     })
@@ -87,6 +90,8 @@ final class MakeCommand implements Callable<Integer> {
       })
   private boolean placeholders;
 
+  @Mixin private MovieOptions movie = new MovieOptions();
+
   @Option(
       names = "--anyway",
       description = "Replace the workbook even if a spreadsheet program has it open.")
@@ -115,7 +120,7 @@ final class MakeCommand implements Callable<Integer> {
     if (placeholders) {
       err.println(placed(made.placed()));
     }
-    made.soundNotes().forEach(err::println);
+    made.notes().forEach(err::println);
     List<Finding> findings = made.film().findings();
     err.println(
         FindingsText.totals(findings)
@@ -132,7 +137,12 @@ final class MakeCommand implements Callable<Integer> {
   }
 
   private Extras extras() {
-    return new Extras(sound || soundBank.isPresent(), soundBank, placeholders, issue.strip());
+    return new Extras(
+        sound || soundBank.isPresent(),
+        soundBank,
+        placeholders,
+        issue.strip(),
+        movie.ask(spec.commandLine()));
   }
 
   private Made make() {
@@ -167,11 +177,22 @@ final class MakeCommand implements Callable<Integer> {
     if (!anyway) {
       Production.requireClosedWorkbook(plan, folder);
     }
+    Extras extras = extras();
     if (!Terminal.isWatched()) {
-      return Production.make(plan, folder, extras(), Progress.SILENT);
+      return make(folder, extras, Progress.SILENT);
     }
     try (ProgressLine progress = new ProgressLine(spec.commandLine().getErr())) {
-      return Production.make(plan, folder, extras(), progress);
+      return make(folder, extras, progress);
+    }
+  }
+
+  /** A movie takes long enough to be stopped: nothing of it is left then. */
+  private Made make(Path folder, Extras extras, Progress progress) {
+    if (extras.movie().equals(MovieAsk.NONE)) {
+      return Production.make(plan, folder, extras, progress);
+    }
+    try (StoppedProgress stopped = StoppedProgress.listening(progress)) {
+      return Production.make(plan, folder, extras, stopped);
     }
   }
 }

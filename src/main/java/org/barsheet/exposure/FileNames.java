@@ -47,6 +47,21 @@ public final class FileNames {
     return name + "-guide.wav";
   }
 
+  /** The movie of the film. */
+  public static String movie(String name) {
+    return name + ".mp4";
+  }
+
+  /** The movie with head, pop and click. */
+  public static String movieWithClick(String name) {
+    return name + ".mov";
+  }
+
+  /** What there is to say of the movie. */
+  public static String aboutMovie(String name) {
+    return name + "-movie.txt";
+  }
+
   /** The file a photograph is kept in: {@code small-lamp 014.png}. */
   public static String ofPhotograph(Photograph photograph) {
     return new Photograph(safe(photograph.movement()), photograph.number()).name() + ".png";

@@ -16,6 +16,11 @@ final class PhotographPaths {
     return FOLDER + FileNames.ofPhotograph(photograph);
   }
 
+  /** {@code photographs/small-lamp 014}: a file has an extension of its own. */
+  static String bare(String name) {
+    return FOLDER + FileNames.safe(name);
+  }
+
   /** The plate of a shot: {@code photographs/panel 7 plate.png}. */
   static String ofPlate(Shot shot) {
     return FOLDER + FileNames.safe(plate(shot)) + ".png";

@@ -59,6 +59,11 @@ public final class Placeholders {
     return List.copyOf(files);
   }
 
+  /** Where a photograph is kept, seen from the folder of the sheets, without its extension. */
+  public static String pathOf(String photograph) {
+    return PhotographPaths.bare(photograph);
+  }
+
   private interface Drawing {
     void on(Canvas canvas);
   }

@@ -81,6 +81,22 @@ final class Clips {
     return files;
   }
 
+  /** The files of the clips that have come and have moving images, by performer. */
+  static Map<String, Path> moving(Plan plan, List<ReceivedClip> clips) {
+    Map<String, Path> moving = new HashMap<>();
+    for (ReceivedClip clip : clips) {
+      if (clip.video().isPresent()) {
+        Performer performer = clip.performer();
+        plan.clips()
+            .of(performer.name())
+            .map(SentClip::file)
+            .or(() -> places(plan, performer).filter(Files::isRegularFile).findFirst())
+            .ifPresent(file -> moving.put(performer.name(), file));
+      }
+    }
+    return moving;
+  }
+
   /** The plan with the rates and sizes that the clips themselves have. */
   static Plan known(Plan plan, List<ReceivedClip> clips) {
     Map<String, Performer> received = new HashMap<>();

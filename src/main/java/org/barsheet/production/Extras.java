@@ -10,9 +10,11 @@ import java.util.Optional;
  * @param soundBank the file of instruments to play the guide with, where it is not to be our own
  * @param placeholders a drawing in the place of every photograph still to take
  * @param issue the name it is sent out under, or ""
+ * @param movie the film as a movie
  */
-public record Extras(boolean sound, Optional<Path> soundBank, boolean placeholders, String issue) {
+public record Extras(
+    boolean sound, Optional<Path> soundBank, boolean placeholders, String issue, MovieAsk movie) {
 
   /** Nothing besides the sheets. */
-  public static final Extras NONE = new Extras(false, Optional.empty(), false, "");
+  public static final Extras NONE = new Extras(false, Optional.empty(), false, "", MovieAsk.NONE);
 }

@@ -37,23 +37,29 @@ final class Making {
   }
 
   /** Writes and publishes everything. */
-  Made make(Sounds sounds, Extras extras) {
+  Made make(Sounds sounds, Movies movies, Extras extras) {
     Path book = out.folder().resolve(name + ".xlsx");
     try (MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, book)) {
       List<HandoffFile> sheets = sheets(sounds, workbook);
       List<HandoffFile> placeholders = extras.placeholders() ? Placeholders.files(film) : List.of();
       ReadFiles.of(film.plan(), extras)
-          .refuseToReplace(out.folder(), Stream.of(sheets, placeholders).flatMap(List::stream));
+          .refuseToReplace(
+              out.folder(),
+              Stream.concat(
+                  Stream.of(sheets, placeholders).flatMap(List::stream).map(HandoffFile::path),
+                  movies.paths().stream()));
       sheets.forEach(this::write);
       Placed placed = Placed.NONE;
       if (extras.placeholders()) {
         progress.step("drawing placeholders");
         placed = Placed.into(out, placeholders);
       }
+      List<String> notes = new ArrayList<>(sounds.notes());
+      notes.addAll(movies.write(sounds.bank()));
       Optional<KeptWorkbook> kept = keep(book, workbook.carried());
       List<Path> published = new ArrayList<>(out.publish());
       kept.ifPresent(earlier -> published.remove(earlier.file()));
-      return new Made(published, kept, placed.published(published), sounds.notes(), film);
+      return new Made(published, kept, placed.published(published), notes, film);
     }
   }
 

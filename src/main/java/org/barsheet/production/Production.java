@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.MotifSearch;
@@ -21,6 +22,7 @@ import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
 import org.barsheet.motif.Occurrence;
+import org.barsheet.movie.Ffmpeg;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.begin.FirstPlan;
@@ -330,6 +332,7 @@ public final class Production {
               "rename the plan to at most 200 letters"));
     }
     Optional<SoundBank> bank = extras.soundBank().map(SoundBank::read);
+    Optional<Ffmpeg> ffmpeg = extras.movie().findFfmpeg();
     Plan plan = read(planFile, progress);
     CompletableFuture<Void> loading = MeanwhileWorkbook.loadLibrary();
     // What is read of earlier sheets stays as it is until the new ones are there.
@@ -337,9 +340,23 @@ public final class Production {
       FilmSheet film = film(plan, folder, extras.issue(), progress);
       Sounds sounds =
           extras.sound() ? Sounds.of(film, name(planFile), bank, progress) : Sounds.NONE;
-      return new Making(film, name(planFile), out, progress).make(sounds, extras);
+      Movies movies = new Movies(film, name(planFile), out, extras.movie(), ffmpeg, progress);
+      Making making = new Making(film, name(planFile), out, progress);
+      return extras.movie().frames().isPresent()
+          ? withFrames(extras, movies, disk, () -> making.make(sounds, movies, extras))
+          : making.make(sounds, movies, extras);
     } finally {
       loading.join();
+    }
+  }
+
+  /** The frames are published after everything else, in a folder of their own. */
+  private static Made withFrames(Extras extras, Movies movies, Disk disk, Supplier<Made> make) {
+    try (OutputFolder frames = OutputFolder.open(extras.movie().frames().orElseThrow(), disk)) {
+      movies.writeFrames(frames);
+      Made made = make.get();
+      frames.publish();
+      return made;
     }
   }
 }

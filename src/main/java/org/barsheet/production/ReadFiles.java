@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.barsheet.handoff.HandoffFile;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.plan.Plan;
@@ -38,14 +37,12 @@ record ReadFiles(Set<Path> files) {
   /**
    * Makes sure that none of them would be replaced.
    *
-   * @param written what is to be written into a folder
+   * @param written paths of what is to be written into a folder
    * @throws InputException naming all that would be
    */
-  void refuseToReplace(Path folder, Stream<HandoffFile> written) {
+  void refuseToReplace(Path folder, Stream<String> written) {
     Map<String, List<Path>> targets =
-        written
-            .map(file -> folder.resolve(file.path()))
-            .collect(Collectors.groupingBy(ReadFiles::bareName));
+        written.map(folder::resolve).collect(Collectors.groupingBy(ReadFiles::bareName));
     List<Problem> problems =
         files.stream()
             .filter(file -> isOneOf(targets, file))

@@ -24,15 +24,17 @@ public final class SoundFiles {
   /** Writes the click track: count-in and every felt beat, downbeats accented, one channel. */
   public static void writeClick(FilmSheet sheet, OutputStream out) throws IOException {
     SoundLayout layout = SoundLayout.of(sheet.timing());
+    file(sheet, layout, 1, "click track").write(clickTrack(sheet, layout), out);
+  }
+
+  /** The pop and every click. */
+  static SampleSource clickTrack(FilmSheet sheet, SoundLayout layout) {
     Pop pop = new Pop(layout, sheet.plan().film());
     ClickTrack clicks = new ClickTrack(layout, layout.clicks());
-    file(sheet, layout, 1, "click track")
-        .write(
-            (left, right, from, length) -> {
-              clicks.addTo(left, right, from, length);
-              pop.addTo(left, right, from, length);
-            },
-            out);
+    return (left, right, from, length) -> {
+      clicks.addTo(left, right, from, length);
+      pop.addTo(left, right, from, length);
+    };
   }
 
   /** Writes the guide: count-in, then the score played by a small orchestra, two channels. */
@@ -52,17 +54,19 @@ public final class SoundFiles {
   private static void writeGuide(
       FilmSheet sheet, SoundLayout layout, SampleSource orchestra, OutputStream out)
       throws IOException {
+    file(sheet, layout, 2, "guide").write(guide(sheet, layout, orchestra), out);
+  }
+
+  /** The pop, the count-in and the orchestra. */
+  static SampleSource guide(FilmSheet sheet, SoundLayout layout, SampleSource orchestra) {
     Pop pop = new Pop(layout, sheet.plan().film());
     List<Click> countIn = layout.clicks().stream().filter(Click::countIn).toList();
     ClickTrack clicks = new ClickTrack(layout, countIn);
-    file(sheet, layout, 2, "guide")
-        .write(
-            (left, right, from, length) -> {
-              orchestra.addTo(left, right, from, length);
-              clicks.addTo(left, right, from, length);
-              pop.addTo(left, right, from, length);
-            },
-            out);
+    return (left, right, from, length) -> {
+      orchestra.addTo(left, right, from, length);
+      clicks.addTo(left, right, from, length);
+      pop.addTo(left, right, from, length);
+    };
   }
 
   private static WaveFile file(FilmSheet sheet, SoundLayout layout, int channels, String what) {

@@ -124,7 +124,7 @@ public record SoundLayout(int headSeconds, long lengthSamples, List<Click> click
   }
 
   /** Samples in a time, rounded once; a tie goes to the later. */
-  static long samples(Seconds time) {
+  public static long samples(Seconds time) {
     BigFraction doubled = time.value().multiply(2L * SAMPLE_RATE).add(1);
     BigInteger bottom = doubled.getDenominator().shiftLeft(1);
     BigInteger[] parts = doubled.getNumerator().divideAndRemainder(bottom);

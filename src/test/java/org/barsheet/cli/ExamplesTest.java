@@ -26,9 +26,12 @@ class ExamplesTest {
 
   @TempDir private static Path made = Path.of("");
 
-  /** Those that run until they are stopped, that a shell completes, or that need a large bank. */
+  /**
+   * Those that run until they are stopped, that a shell completes, that need a large bank, or that
+   * draw a whole film.
+   */
   private static boolean isAlone(String example) {
-    return !example.matches(".*(--watch|--sound-bank|completion).*");
+    return !example.matches(".*(--watch|--sound-bank|completion|--movie$|--guide-videos).*");
   }
 
   static Stream<String> examples() {

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -174,6 +175,50 @@ public final class OutputFolder implements AutoCloseable {
     } catch (IOException | UncheckedIOException refused) {
       throw new InputException(Refused.file(folder().resolve(name), refused));
     }
+  }
+
+  /** Writes a file that stands ready by itself, as another program makes it. */
+  @FunctionalInterface
+  public interface Making {
+
+    /**
+     * Makes all of the file.
+     *
+     * @param file is there and empty
+     * @throws IOException if it cannot be made
+     */
+    void make(Path file) throws IOException;
+  }
+
+  /**
+   * Has one file made, to be published.
+   *
+   * @param name its path within the folder
+   */
+  public void make(String name, Making making) {
+    write(name, out -> {});
+    Path fresh = aside.fresh(name);
+    try {
+      making.make(fresh);
+      try (FileChannel file = FileChannel.open(fresh, StandardOpenOption.WRITE)) {
+        disk.settle(file);
+      }
+    } catch (IOException | UncheckedIOException refused) {
+      throw new InputException(Refused.file(folder().resolve(name), refused));
+    }
+  }
+
+  /**
+   * Writes a file that is only needed meanwhile, beside those that wait: it goes when the folder is
+   * let go.
+   *
+   * @param name a name that no file of the folder has
+   * @return where it is
+   */
+  public Path meanwhile(String name, HandoffFile.Content content) {
+    write(name, content);
+    waiting.remove(name);
+    return aside.fresh(name);
   }
 
   /** Folders within the hidden one; outer ones first. */

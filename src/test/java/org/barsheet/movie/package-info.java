@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.movie;
+
+import org.jspecify.annotations.NullMarked;
