@@ -42,7 +42,7 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml --sound          with the sound files",
       "  barsheet make plan.yaml --sound-bank orchestra.sf2    with your own instruments",
       "  barsheet make plan.yaml --issue \"second draft\"    before you send it out",
-      "  barsheet make plan.yaml --movie          with the film as a movie",
+      "  barsheet make plan.yaml --movie          with a movie of the film so far",
       "  barsheet make plan.yaml --movie --from \"panel 2\" --to \"panel 4\"",
       "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
       "  barsheet make plan.yaml --placeholders   with a drawing for every photograph still to take",

@@ -18,7 +18,7 @@ final class MovieOptions {
   @Option(
       names = "--movie",
       description = {
-        "Make the film as it stands as a movie (MP4; needs ffmpeg): drawings, planned movements,",
+        "Make a movie of the film so far (MP4; needs ffmpeg): drawings, planned movements,",
         "and photographs and clips that are there; the recording or the guide as its sound."
       })
   private boolean movie;

@@ -67,7 +67,7 @@ final class MovieWords {
       FlashVerdict worst) {
     Film settings = film.plan().film();
     StringBuilder text = new StringBuilder();
-    text.append(film.plan().title()).append(": the film as it stands\n\n");
+    text.append(film.plan().title()).append(": the film so far\n\n");
     text.append(file).append(", ").append(size).append(", ");
     text.append(settings.rate().exactName()).append(" fps\n");
     text.append("Film frames ").append(frames.start()).append(" to ");

@@ -89,7 +89,7 @@ class MovieCommandTest {
     assertThat(probed("plan.mp4", "stream=codec_name").lines()).contains("h264", "aac");
     assertThat(sheets.resolve("plan-movie.txt"))
         .content()
-        .contains("Quay: the film as it stands", "Sound: the guide", "photosensitive epilepsy");
+        .contains("Quay: the film so far", "Sound: the guide", "photosensitive epilepsy");
     assertThat(err.toString()).contains("have the finished film analyzed");
     assertThat(sheets.resolve(".barsheet")).doesNotExist();
   }
