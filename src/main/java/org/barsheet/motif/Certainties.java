@@ -68,6 +68,11 @@ final class Certainties {
     return head ? Math.min(HEAD, limit(CERTAIN, pattern)) : limit(LIKELY, pattern);
   }
 
+  /** The most damage of so many notes in the motif's own form, in thousandths of the motif. */
+  static int mostUnchanged(int notes) {
+    return LIKELY[Math.min(notes, LIKELY.length - 1)];
+  }
+
   private static int limit(int[] byNotes, Pattern pattern) {
     int notes = Math.max(0, pattern.size() - pattern.transform().changes());
     return byNotes[Math.min(notes, byNotes.length - 1)];

@@ -8,9 +8,9 @@ final class MotifFilter {
   private MotifFilter() {}
 
   /** The chains that are near enough to count. */
-  static List<Chain> wanted(NoteField field, Motif motif, List<Chain> chains) {
+  static List<Chain> wanted(NoteField field, Motif motif, Judgment judgment, List<Chain> chains) {
     return chains.stream()
-        .filter(chain -> Certainties.of(chain).isPresent())
+        .filter(chain -> judgment.of(chain).isPresent())
         .filter(chain -> isNearEnough(field, motif.match(), chain))
         .toList();
   }

@@ -64,11 +64,12 @@ public record NearMiss(
       Score score,
       NoteField field,
       Motif motif,
+      Judgment judgment,
       Chain chain,
       String spoiled,
       LongUnaryOperator played) {
-    boolean wanted = !MotifFilter.wanted(field, motif, List.of(chain)).isEmpty();
-    Optional<Certainty> certainty = wanted ? Certainties.of(chain) : Optional.empty();
+    boolean wanted = !MotifFilter.wanted(field, motif, judgment, List.of(chain)).isEmpty();
+    Optional<Certainty> certainty = wanted ? judgment.of(chain) : Optional.empty();
     return new NearMiss(
         motif.name(),
         motif.match(),
@@ -76,7 +77,7 @@ public record NearMiss(
         Certainties.score(chain),
         1 - Certainties.most(chain.pattern()) / 1000.0,
         certainty,
-        new OccurrenceWriter(score, field, motif, played).outline(chain),
+        new OccurrenceWriter(score, field, motif, judgment, played).outline(chain),
         spoiled);
   }
 

@@ -15,11 +15,13 @@ public final class OccurrenceFinder implements MotifFinder {
   private final Score score;
   private final WrittenMusic written;
   private final NoteField field;
+  private final Judgment judgment;
 
   private OccurrenceFinder(Score score, WrittenMusic written) {
     this.score = score;
     this.written = written;
     this.field = NoteField.of(score, written);
+    this.judgment = new LineJudgment(field, score.ticksPerQuarter());
   }
 
   /** A finder that reads the score once for any number of motifs. */
@@ -34,7 +36,7 @@ public final class OccurrenceFinder implements MotifFinder {
 
   @Override
   public List<Occurrence> find(Motif motif) {
-    return new OccurrenceWriter(score, field, motif, written::played).write(hits(motif));
+    return new OccurrenceWriter(score, field, motif, judgment, written::played).write(hits(motif));
   }
 
   private List<Hit> hits(Motif motif) {
@@ -66,7 +68,7 @@ public final class OccurrenceFinder implements MotifFinder {
   private List<Chain> chains(Motif motif, List<Pattern> patterns, MatchRules rules) {
     List<Chain> chains =
         patterns.parallelStream().flatMap(pattern -> chains(pattern, rules).stream()).toList();
-    return MotifFilter.wanted(field, motif, chains);
+    return MotifFilter.wanted(field, motif, judgment, chains);
   }
 
   @Override
@@ -86,7 +88,9 @@ public final class OccurrenceFinder implements MotifFinder {
                                 written.written(toTick))
                                 .stream())
                     .min(NearMiss.NEAREST))
-        .map(chain -> NearMiss.of(score, field, motif, chain, spoiled(chain), written::played));
+        .map(
+            chain ->
+                NearMiss.of(score, field, motif, judgment, chain, spoiled(chain), written::played));
   }
 
   private Optional<Chain> nearest(
@@ -123,7 +127,7 @@ public final class OccurrenceFinder implements MotifFinder {
   }
 
   private List<Chain> chains(Pattern pattern, MatchRules rules) {
-    Beginning whole = new Beginning(pattern, Certainties.budget(pattern));
+    Beginning whole = new Beginning(pattern, LineJudgment.budget(pattern));
     return new ChainMatcher(field, List.of(whole), rules, tolerance(pattern)).chains().get(0);
   }
 

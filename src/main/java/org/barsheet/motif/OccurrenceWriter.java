@@ -12,9 +12,12 @@ final class OccurrenceWriter {
   private final Score score;
   private final NoteField field;
   private final Motif motif;
+  private final Judgment judgment;
   private final SoundingReader reader;
 
-  OccurrenceWriter(Score score, NoteField field, Motif motif, LongUnaryOperator played) {
+  OccurrenceWriter(
+      Score score, NoteField field, Motif motif, Judgment judgment, LongUnaryOperator played) {
+    this.judgment = judgment;
     this.score = score;
     this.field = field;
     this.motif = motif;
@@ -26,7 +29,7 @@ final class OccurrenceWriter {
     List<Occurrence> occurrences = new ArrayList<>();
     int number = 0;
     for (Hit hit : hits) {
-      Optional<Certainty> certainty = Certainties.of(hit.lead());
+      Optional<Certainty> certainty = judgment.of(hit.lead());
       if (certainty.isPresent()) {
         boolean counts = certainty.get() != Certainty.POSSIBLE;
         number += counts ? 1 : 0;

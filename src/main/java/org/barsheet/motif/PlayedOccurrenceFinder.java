@@ -50,11 +50,11 @@ public final class PlayedOccurrenceFinder implements MotifFinder {
     List<Hit> hits =
         new HitMerger(field, this::beginTogether)
             .merge(wanted(motif, tempo, whole), wanted(motif, tempo, chains(motif, heads)));
-    return new OccurrenceWriter(score, field, motif, tick -> tick).write(hits);
+    return new OccurrenceWriter(score, field, motif, Certainties::of, tick -> tick).write(hits);
   }
 
   private List<Chain> wanted(Motif motif, PlayedTempo tempo, List<PlayedChain> chains) {
-    return MotifFilter.wanted(field, motif, tempo.sort(chains));
+    return MotifFilter.wanted(field, motif, Certainties::of, tempo.sort(chains));
   }
 
   private boolean beginTogether(Chain chain, Chain other) {
@@ -97,7 +97,16 @@ public final class PlayedOccurrenceFinder implements MotifFinder {
     int to = field.firstNoteAt(field.onsetFrom(toTick));
     List<Pattern> patterns = patterns(motif);
     return NearMiss.nearest(share -> nearest(patterns, rules, share, from, to))
-        .map(near -> NearMiss.of(score, field, motif, near.chain(), spoiled(near), tick -> tick));
+        .map(
+            near ->
+                NearMiss.of(
+                    score,
+                    field,
+                    motif,
+                    Certainties::of,
+                    near.chain(),
+                    spoiled(near),
+                    tick -> tick));
   }
 
   private Optional<PlayedChain> nearest(

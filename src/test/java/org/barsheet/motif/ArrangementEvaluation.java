@@ -15,6 +15,21 @@ import org.junit.jupiter.api.Test;
 @Tag("evaluate")
 class ArrangementEvaluation {
 
+  /** As many pieces of each timing, from a seed on: {@code -Dfigures.seed}, {@code .pieces}. */
+  @Test
+  void returns_in_composed_arrangements_are_counted() {
+    long seed = Long.getLong("figures.seed", 1);
+    int pieces = Integer.getInteger("figures.pieces", 20);
+    ArrangementFigures figures = new ArrangementFigures();
+    for (long one = seed; one < seed + pieces; one++) {
+      for (String timing : List.of("straight", "human", "swing")) {
+        figures.add(ComposedArrangement.of(one, timing));
+      }
+    }
+    System.out.println(figures);
+    assertThat(figures.share("straight written all").value()).isGreaterThan(0.9);
+  }
+
   @Test
   void returns_in_a_folder_of_arrangements_are_counted() {
     Path folder = Path.of(System.getProperty("evaluation.folder", "")).resolve("exports");

@@ -91,6 +91,21 @@ final class ArrangementFigures {
       boolean isForm = one.variation().forms().stream().anyMatch(ASKED::contains);
       if (one.certainty() == Certainty.LIKELY && isForm && !isUnsure(piece, name, one)) {
         share("precision asked forms, likely").add(isPlanted(piece, name, one));
+        if (isTalking) {
+          System.out.println(
+              "asked "
+                  + isPlanted(piece, name, one)
+                  + " "
+                  + piece.name()
+                  + " "
+                  + name
+                  + " "
+                  + line.size()
+                  + " "
+                  + one.score()
+                  + " "
+                  + one.variation().description());
+        }
       }
     }
     heard(piece, finder, name, kind);
