@@ -9,8 +9,8 @@ import java.util.Optional;
  * <p>How the limits were chosen. On 36 composed arrangements (seeds 1 to 12, straight, swung and by
  * hand) limits on expected chance finds from 0.5 to 4 gave no false find and the same returns; 8
  * gave the first false ones. On 24 others (seeds 101 to 108) the limits used gave no false find
- * either. In a changed form, and of six notes or fewer, a likely return must be a line without a
- * break: nearly all false finds were put together from several parts.
+ * either. In a changed form a likely return must be a line without a break: most false finds there
+ * were put together from several parts.
  */
 final class LineJudgment implements Judgment {
 
@@ -19,9 +19,6 @@ final class LineJudgment implements Judgment {
 
   /** From so many notes on a line with a note missing may be likely. */
   private static final int LONG_ENOUGH = 7;
-
-  /** Likely returns of so few notes are lines without a break. */
-  private static final int SHORT = 6;
 
   private static final double MOST_CHANCE_FINDS = 2;
   private static final double MOST_FOR_LIKELY = 0.1;
@@ -66,7 +63,7 @@ final class LineJudgment implements Judgment {
 
   private static boolean needsLine(Chain chain, Optional<Certainty> byDamage) {
     boolean isLikely = byDamage.equals(Optional.of(Certainty.LIKELY));
-    return isLikely && (isChanged(chain.pattern()) || chain.pattern().size() <= SHORT);
+    return isLikely && isChanged(chain.pattern());
   }
 
   private Optional<Certainty> asLine(Chain chain) {
