@@ -21,7 +21,7 @@ class ArchitectureTest {
   /** From the ground up; rooms on one floor know nothing of each other. */
   private static final List<List<String>> FLOORS =
       List.of(
-          List.of("input", "text"),
+          List.of("input", "text", "pixels"),
           List.of("clock"),
           List.of("score", "clips"),
           List.of("pulse", "notation"),
@@ -33,7 +33,7 @@ class ArchitectureTest {
           List.of("artwork"),
           List.of("exposure"),
           List.of("received", "shooting", "calls", "changes"),
-          List.of("findings", "adoption"),
+          List.of("findings", "adoption", "photographs"),
           List.of("film"),
           List.of("frames"),
           List.of("sound"),

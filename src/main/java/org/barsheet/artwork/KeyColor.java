@@ -49,7 +49,8 @@ public record KeyColor(String word, String hex, double distance, String nearest)
     return hexOf(backing).flatMap(hex -> against(backing, hex, others));
   }
 
-  private static Optional<String> hexOf(String backing) {
+  /** The color of a backing, RRGGBB; empty where the word is none of them. */
+  public static Optional<String> hexOf(String backing) {
     if (backing.matches("#[0-9A-Fa-f]{6}")) {
       return Optional.of(backing.substring(1));
     }

@@ -39,7 +39,7 @@ import picocli.CommandLine.TypeConversionException;
     },
     footer = {
       "",
-      "Exit status: 0 done, 1 findings (check, adopt), 2 wrong usage, 3 bad input, 70 an internal error.",
+      "Exit status: 0 done, 1 findings (check, adopt, photographs), 2 wrong usage, 3 bad input, 70 an internal error.",
     },
     subcommands = {
       MakeCommand.class,
@@ -52,6 +52,7 @@ import picocli.CommandLine.TypeConversionException;
       CompareCommand.class,
       AdoptCommand.class,
       BeginCommand.class,
+      PhotographsCommand.class,
       PackCommand.class,
       CompletionCommand.class,
       HelpCommand.class,

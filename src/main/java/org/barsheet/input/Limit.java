@@ -18,6 +18,11 @@ public enum Limit {
 
   DRAWING("a drawing", 64, "name a PNG or JPEG drawing", "save it smaller, as PNG or JPEG"),
 
+  /** The finest JPEG of a camera of 100 million pixels has half of this. */
+  PHOTOGRAPH("a photograph", 128, "name a JPEG or PNG photograph", "save it smaller, as JPEG"),
+
+  REPORT("a report on photographs", 16, "name the report", "run barsheet photographs again"),
+
   NOTES(
       "a file of notes", 4, "name the file of notes", "save the notes again from the review page"),
 
@@ -32,6 +37,9 @@ public enum Limit {
 
   /** Pixels of a drawing: an A3 sheet scanned at 600 dots an inch has 70 million. */
   public static final long DRAWING_PIXELS = 100_000_000;
+
+  /** Pixels of a photograph: the largest sensors have 100 million or a little more. */
+  public static final long PHOTOGRAPH_PIXELS = 110_000_000;
 
   private static final int MEGABYTE = 1_000_000;
 

@@ -57,6 +57,19 @@ public final class Measures {
     return upTo(text, 100, List.of("%"), "a share", "write a share up to 100 %: 80 %");
   }
 
+  /** {@code 0.25 px}: more than 0 of a unit, or of its plural. */
+  public static double amount(String text, String unit, String example) {
+    TextCursor cursor = new TextCursor(text);
+    String remedy = "write " + example;
+    double amount = takePositive(cursor, "a number", remedy);
+    cursor.blanks();
+    if (!cursor.take(unit + "s") && !cursor.take(unit)) {
+      throw cursor.faultHere(unit + " is expected here", remedy);
+    }
+    cursor.expectEnd(remedy);
+    return amount;
+  }
+
   private static double upTo(
       String text, double most, List<String> units, String what, String remedy) {
     TextCursor cursor = new TextCursor(text);

@@ -137,6 +137,17 @@ public final class Production {
     return Packing.pack(plan, film(plan, folder, Progress.SILENT), folder, zip);
   }
 
+  /**
+   * Takes in photographs as they come out of a camera: checks them, and copies them beside the plan
+   * under their permanent names.
+   *
+   * @param folder with the sheets made last, as in {@link #film}
+   */
+  public static PhotographsTaken photographs(
+      Path planFile, Path folder, PhotographRequest request, Progress progress) {
+    return Photographing.take(film(planFile, folder, progress), planFile, request, progress);
+  }
+
   /** A file as seen from the working folder, or as it is where it lies on another drive. */
   private static Path fromHere(Path file) {
     Path parent = file.getParent();

@@ -22,7 +22,7 @@ class ExamplesTest {
 
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
   private static final Pattern FILE =
-      Pattern.compile("\\S+\\.(mid|yaml|xlsx|zip|json)|sheets|plan-sheets");
+      Pattern.compile("\\S+\\.(mid|yaml|xlsx|zip|json)|sheets|plan-sheets|card|retakes");
 
   @TempDir private static Path made = Path.of("");
 
@@ -53,6 +53,9 @@ class ExamplesTest {
   @MethodSource("examples")
   void runs_as_it_is_written(String example, @TempDir Path folder) throws IOException {
     prepare(folder);
+    if (example.startsWith("barsheet photographs ")) {
+      PhotographsCommandTest.prepare(folder);
+    }
     if (example.startsWith("barsheet begin ")) {
       Files.delete(folder.resolve("plan.yaml"));
     }

@@ -19,7 +19,7 @@ class UsageTest {
     assertThat(err.toString())
         .startsWith(
             "barsheet: name a command: make, check, about, show, find, beats, where, compare, adopt,"
-                + " begin, pack or completion\n");
+                + " begin, photographs, pack or completion\n");
   }
 
   @ParameterizedTest

@@ -19,6 +19,7 @@ import org.barsheet.plan.Plan;
 import org.barsheet.plan.PlanText;
 import org.barsheet.plan.SentClips;
 import org.barsheet.plan.Shoot;
+import org.barsheet.plan.Tolerances;
 import org.barsheet.plan.Workshop;
 import org.barsheet.plan.source.Entry;
 import org.barsheet.plan.source.NamesOnDisk;
@@ -105,13 +106,14 @@ public final class PlanReader {
     Optional<Camera> camera = ShootSection.camera(root);
     Optional<Shoot> shoot = ShootSection.shoot(root);
     Hand hand = HandSection.read(root.section("hand", PlanKeys.HAND));
+    Tolerances tolerances = TolerancesSection.read(root.section("tolerances", PlanKeys.TOLERANCES));
     return new Plan(
         new PlanText(reading.file(), reading.table(), reading.given(), reading.notes()),
         title,
         film,
         music,
         motifs,
-        new Workshop(artwork, openings, camera, hand, shoot),
+        new Workshop(artwork, openings, camera, hand, shoot, tolerances),
         performers,
         clips,
         panels);

@@ -17,6 +17,7 @@ public final class PlanKeys {
           key("camera", "The camera that photographs it.", ""),
           key("shoot", "How fast you work.", ""),
           key("hand", "What the animator's hand can set.", ""),
+          key("tolerances", "From how much on a photograph is told to be wrong.", ""),
           key("openings", "The places in the artwork that open.", ""),
           key("performers", "Who is filmed at home, by alias.", ""),
           key("panels", "The storyboard in story order, or the name of a table.", ""));
@@ -117,6 +118,18 @@ public final class PlanKeys {
           key("step", "The smallest step it can set.", "0.5 mm"),
           key("light", "The smallest change of light it can set.", "1 %"),
           key("largest-step", "The most an edge may travel between two photographs.", "6 mm"));
+
+  public static final List<PlanKey> TOLERANCES =
+      List.of(
+          key("camera", "How far still things may be elsewhere in the film's frame.", "0.25 px"),
+          key("light", "How much brighter or darker they may be.", "0.03 stops"),
+          key("color", "How much red or blue may change against green.", "0.03 stops"),
+          key("step", "How far off the plan a free edge may be, of its hole.", "1.5 %"),
+          key("shadow", "How much darker or brighter a part of it may be.", "0.08 stops"),
+          key("focus", "How much of the first photograph's detail must be left.", "70 %"),
+          key("clipped", "How much of what is still may be clipped.", "1 %"),
+          key("backing", "How much darker or brighter a part of the backing may be.", "1 stop"),
+          key("spill", "How much of the backing's color the paper beside it may take.", "15 %"));
 
   public static final List<PlanKey> OPENING =
       List.of(

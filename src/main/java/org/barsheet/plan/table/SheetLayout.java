@@ -69,7 +69,8 @@ public record SheetLayout(
           table("Clips", Kind.NAMED, List.of("clips"), "performer", own(PlanKeys.CLIP, "")),
           settings("Camera", "camera", PlanKeys.CAMERA, Set.of()),
           settings("Shoot", "shoot", PlanKeys.SHOOT, Set.of()),
-          settings("Hand", "hand", PlanKeys.HAND, Set.of()));
+          settings("Hand", "hand", PlanKeys.HAND, Set.of()),
+          settings("Tolerances", "tolerances", PlanKeys.TOLERANCES, Set.of()));
 
   public SheetLayout {
     root = List.copyOf(root);

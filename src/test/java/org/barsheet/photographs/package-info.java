@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.photographs;
+
+import org.jspecify.annotations.NullMarked;
