@@ -36,7 +36,7 @@ class ArchitectureTest {
           List.of("findings", "adoption", "photographs"),
           List.of("film"),
           List.of("frames"),
-          List.of("sound"),
+          List.of("sound", "paper"),
           List.of("workbook", "handoff", "review", "movie"),
           List.of("production"),
           List.of("cli"));

@@ -46,6 +46,7 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml --movie --from \"panel 2\" --to \"panel 4\"",
       "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
       "  barsheet make plan.yaml --placeholders   with a drawing for every photograph still to take",
+      "  barsheet make plan.yaml --paper          with cutting sheets to print and cut",
     })
 final class MakeCommand implements Callable<Integer> {
 
@@ -91,6 +92,13 @@ final class MakeCommand implements Callable<Integer> {
   private boolean placeholders;
 
   @Mixin private MovieOptions movie = new MovieOptions();
+
+  @Option(
+      names = "--paper",
+      description =
+          "Draw what is cut and printed at true size, into the folder paper: cutting sheets, the"
+              + " artwork in tiles, slates (PDF and SVG).")
+  private boolean paper;
 
   @Option(
       names = "--anyway",
@@ -141,6 +149,7 @@ final class MakeCommand implements Callable<Integer> {
         sound || soundBank.isPresent(),
         soundBank,
         placeholders,
+        paper,
         issue.strip(),
         movie.ask(spec.commandLine()));
   }

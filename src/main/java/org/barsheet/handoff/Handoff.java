@@ -55,6 +55,16 @@ public final class Handoff {
         file(FileNames.guide(name), out -> SoundFiles.writeGuide(guide, out)));
   }
 
+  /**
+   * What is printed on paper at true size, and cut: every page as a drawing, all of them as PDF.
+   *
+   * @param sheet what they are printed from
+   * @param name the plan's file name without extension, first part of the name of the whole
+   */
+  public static List<HandoffFile> paper(FilmSheet sheet, String name) {
+    return PaperFiles.files(sheet, name);
+  }
+
   private static HandoffFile file(String path, HandoffFile.Content content) {
     return new HandoffFile(path, content);
   }

@@ -40,7 +40,7 @@ final class Making {
   Made make(Sounds sounds, Movies movies, Extras extras) {
     Path book = out.folder().resolve(name + ".xlsx");
     try (MeanwhileWorkbook workbook = MeanwhileWorkbook.of(film, book)) {
-      List<HandoffFile> sheets = sheets(sounds, workbook);
+      List<HandoffFile> sheets = sheets(sounds, extras, workbook);
       List<HandoffFile> placeholders = extras.placeholders() ? Placeholders.files(film) : List.of();
       ReadFiles.of(film.plan(), extras)
           .refuseToReplace(
@@ -64,12 +64,13 @@ final class Making {
   }
 
   /** The workbook last: it takes as long as all the others. */
-  private List<HandoffFile> sheets(Sounds sounds, MeanwhileWorkbook workbook) {
+  private List<HandoffFile> sheets(Sounds sounds, Extras extras, MeanwhileWorkbook workbook) {
     List<HandoffFile> files = new ArrayList<>();
     files.add(
         new HandoffFile(
             name + ".html", stream -> ReviewPage.write(film, name, out.folder(), stream)));
     files.addAll(Handoff.documents(film, name));
+    files.addAll(extras.paper() ? Handoff.paper(film, name) : List.of());
     files.addAll(sounds.files());
     files.add(new HandoffFile(name + ".xlsx", workbook::writeTo));
     return files;
