@@ -68,9 +68,15 @@ final class Certainties {
     return head ? Math.min(HEAD, limit(CERTAIN, pattern)) : limit(LIKELY, pattern);
   }
 
-  /** The most damage of so many notes in the motif's own form, in thousandths of the motif. */
-  static int mostUnchanged(int notes) {
-    return LIKELY[Math.min(notes, LIKELY.length - 1)];
+  /**
+   * The most damage of a motif worth so many notes in the motif's own form, in thousandths of the
+   * motif.
+   */
+  static int mostUnchanged(double notes) {
+    int below = (int) Math.max(0, Math.min(notes, LIKELY.length - 1));
+    int above = Math.min(below + 1, LIKELY.length - 1);
+    double share = Math.min(1, notes - below);
+    return (int) (LIKELY[below] + share * (LIKELY[above] - LIKELY[below]));
   }
 
   private static int limit(int[] byNotes, Pattern pattern) {

@@ -23,17 +23,29 @@ final class LineJudgment implements Judgment {
   private static final double MOST_CHANCE_FINDS = 2;
   private static final double MOST_FOR_LIKELY = 0.1;
 
+  private final NoteField field;
   private final LineEvidence evidence;
+  private final LengthEvidence lengths;
   private final int ticksPerQuarter;
 
   LineJudgment(NoteField field, int ticksPerQuarter) {
+    this.field = field;
     this.evidence = new LineEvidence(field);
+    this.lengths = new LengthEvidence(field);
     this.ticksPerQuarter = ticksPerQuarter;
   }
 
   /** The most a chain may cost to be looked at, in thousandths of a note. */
-  static int budget(Pattern pattern) {
-    return Math.max(Certainties.budget(pattern), mostAsLine(pattern) * pattern.weight() / 1000);
+  int budget(Pattern pattern) {
+    int most = Math.max(mostAsLine(pattern), mostForLengths(pattern, lengths.notes(pattern)));
+    return Math.max(Certainties.budget(pattern), most * pattern.weight() / 1000);
+  }
+
+  /** The most damage of a motif worth some notes more for its lengths, in thousandths of it. */
+  private static int mostForLengths(Pattern pattern, double more) {
+    return pattern.variant().isPresent() || isChanged(pattern)
+        ? 0
+        : Certainties.mostUnchanged(pattern.size() + more);
   }
 
   /** The most damage of a line that one part plays, in thousandths of the motif. */
@@ -52,13 +64,21 @@ final class LineJudgment implements Judgment {
 
   @Override
   public Optional<Certainty> of(Chain chain) {
-    Optional<Certainty> byDamage = Certainties.of(chain);
+    Optional<Certainty> byDamage = byDamage(chain);
     if (byDamage.isEmpty() && Certainties.damage(chain) <= mostAsLine(chain.pattern())) {
       return asLine(chain);
     }
     return needsLine(chain, byDamage) && !evidence.isWithoutBreak(chain)
         ? Optional.empty()
         : byDamage;
+  }
+
+  private Optional<Certainty> byDamage(Chain chain) {
+    int damage = Certainties.damage(chain);
+    boolean isWorthMore =
+        damage > Certainties.most(chain.pattern())
+            && damage <= mostForLengths(chain.pattern(), lengths.notes(field, chain));
+    return isWorthMore ? Optional.of(Certainty.LIKELY) : Certainties.of(chain);
   }
 
   private static boolean needsLine(Chain chain, Optional<Certainty> byDamage) {

@@ -15,7 +15,7 @@ public final class OccurrenceFinder implements MotifFinder {
   private final Score score;
   private final WrittenMusic written;
   private final NoteField field;
-  private final Judgment judgment;
+  private final LineJudgment judgment;
 
   private OccurrenceFinder(Score score, WrittenMusic written) {
     this.score = score;
@@ -127,7 +127,7 @@ public final class OccurrenceFinder implements MotifFinder {
   }
 
   private List<Chain> chains(Pattern pattern, MatchRules rules) {
-    Beginning whole = new Beginning(pattern, LineJudgment.budget(pattern));
+    Beginning whole = new Beginning(pattern, judgment.budget(pattern));
     return new ChainMatcher(field, List.of(whole), rules, tolerance(pattern)).chains().get(0);
   }
 

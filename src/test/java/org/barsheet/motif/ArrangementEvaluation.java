@@ -31,6 +31,20 @@ class ArrangementEvaluation {
   }
 
   @Test
+  void entries_of_composed_fugues_are_counted() {
+    long seed = Long.getLong("figures.seed", 1);
+    ArrangementFigures figures = new ArrangementFigures();
+    for (long one = seed; one < seed + Integer.getInteger("figures.fugues", 12); one++) {
+      for (boolean merged : new boolean[] {false, true}) {
+        figures.add(ComposedFugue.of(one, true, merged));
+        figures.add(ComposedFugue.of(one, false, merged));
+      }
+    }
+    System.out.println(figures);
+    assertThat(figures.share("slow written all").value()).isGreaterThan(0.5);
+  }
+
+  @Test
   void returns_in_a_folder_of_arrangements_are_counted() {
     Path folder = Path.of(System.getProperty("evaluation.folder", "")).resolve("exports");
     List<Arrangement> pieces = new ArrangementFolder(folder).arrangements();

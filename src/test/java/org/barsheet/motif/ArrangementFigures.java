@@ -209,7 +209,7 @@ final class ArrangementFigures {
         score.parts().stream()
             .filter(one -> one.name().equals(first.part()))
             .findFirst()
-            .orElseThrow();
+            .orElse(score.parts().get(0));
     long from = Math.round(first.quarter() * score.ticksPerQuarter());
     long to = Math.round(first.endQuarter() * score.ticksPerQuarter());
     List<MotifNote> line;
