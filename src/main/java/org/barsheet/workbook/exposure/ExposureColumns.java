@@ -25,6 +25,9 @@ public final class ExposureColumns {
   /** Columns wider than the page by more than this are printed across the longer side. */
   private static final double MOST_SHRINKING = 1.06;
 
+  /** 25 mm, to write in by hand. */
+  private static final double NOTES_POINTS = 71;
+
   private static final double LEAST_PHOTOGRAPH_POINTS = 52;
   private static final double MOST_PHOTOGRAPH_POINTS = 110;
 
@@ -76,26 +79,32 @@ public final class ExposureColumns {
     return notes() + 1;
   }
 
-  int rowName() {
+  /** What the camera sees, beyond what is printed: where it moves the shot's heading says so. */
+  int camera() {
     return panel() + 1;
+  }
+
+  int rowName() {
+    return camera() + 1;
   }
 
   List<Column> list() {
     List<Column> columns = new ArrayList<>();
-    columns.add(Column.numbers("shot\nframe", 28));
-    columns.add(Column.numbers("film\nframe", 30));
-    columns.add(Column.words("timecode", 49));
-    columns.add(Column.words("bar,\nbeat", 33));
-    columns.add(Column.words("", 17));
-    columns.add(Column.words("sounds", 54, 2));
-    columns.add(Column.words("action", 74, 6));
+    columns.add(Column.numbers("shot\nframe", 26));
+    columns.add(Column.numbers("film\nframe", 27));
+    columns.add(Column.words("timecode", 47));
+    columns.add(Column.words("bar,\nbeat", 30));
+    columns.add(Column.words("", 15));
+    columns.add(Column.words("sounds", 40, 2));
+    columns.add(Column.words("action", 46, 6));
     for (int layer = 1; layer <= layers; layer++) {
       columns.add(Column.words("layer " + layer, photographPoints));
-      columns.add(Column.numbers("%", 26));
+      columns.add(Column.numbers("%", 24));
     }
     columns.add(Column.toFillIn("taken", Signs.DONE, 13, 0));
-    columns.add(Column.toFillIn("notes", 30, 2));
+    columns.add(Column.toFillIn("notes", NOTES_POINTS, 2));
     columns.add(Column.onScreen("panel", 40));
+    columns.add(Column.onScreen("camera sees", 120));
     columns.add(Column.rowName());
     return columns;
   }

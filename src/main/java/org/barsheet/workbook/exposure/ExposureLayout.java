@@ -2,6 +2,7 @@ package org.barsheet.workbook.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.film.FilmSheet;
 import org.barsheet.film.SheetNote;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
@@ -29,12 +30,14 @@ public final class ExposureLayout {
   private final Film film;
   private final FilmIndex index;
   private final FrameNotes notes;
+  private final ShotDetails details;
   private final ExposureColumns columns;
   private final Columns widths;
 
   ExposureLayout(
-      Film film, FilmIndex index, FrameNotes notes, ExposureColumns columns, Columns widths) {
-    this.film = film;
+      FilmSheet sheet, FilmIndex index, FrameNotes notes, ExposureColumns columns, Columns widths) {
+    this.film = sheet.plan().film();
+    this.details = new ShotDetails(sheet);
     this.index = index;
     this.notes = notes;
     this.columns = columns;
@@ -43,7 +46,8 @@ public final class ExposureLayout {
 
   /** The two rows of heading over a page of a shot that begins with a film frame. */
   List<ExposureRow> headingOf(Shot shot, long frame) {
-    ShotHeading heading = new ShotHeading(film, columns, shot, LayerTrack.of(index, shot), frame);
+    ShotHeading heading =
+        new ShotHeading(details, columns, shot, LayerTrack.of(index, shot), frame);
     return List.of(
         new ExposureRow(Kind.SHOT, shot.index(), frame, 0, heading.nameHeight(widths)),
         new ExposureRow(Kind.SHOT_DETAILS, shot.index(), frame, 0, heading.detailsHeight(widths)));

@@ -77,7 +77,7 @@ public final class ExposureSheets {
     Film settings = film.plan().film();
     Columns widths = new Columns(columns.list(), page.width());
     FrameNotes notes = new FrameNotes(film);
-    ExposureLayout layout = new ExposureLayout(settings, index, notes, columns, widths);
+    ExposureLayout layout = new ExposureLayout(film, index, notes, columns, widths);
     double room = page.height() - ExposureLayout.HEADING_POINTS;
     return ExposurePages.of(settings, index, layout, notes, room);
   }

@@ -21,6 +21,7 @@ public final class ExposureWorksheet {
   private final SheetFrame frame;
   private final SheetPen pen;
   private final FrameRow frameRow;
+  private final ShotDetails details;
   private final ExposureSheets.Part part;
 
   private ExposureWorksheet(
@@ -31,7 +32,8 @@ public final class ExposureWorksheet {
     this.columns = exposures.columns();
     this.frame = book.frame(part.name(), exposures.page(), columns.list(), fact(book));
     this.pen = frame.pen();
-    this.frameRow = new FrameRow(film, columns, notes, pen);
+    this.details = new ShotDetails(book.film());
+    this.frameRow = new FrameRow(film, columns, notes, details, pen);
   }
 
   private static String fact(Book book) {
@@ -67,28 +69,37 @@ public final class ExposureWorksheet {
 
   private int writePage(List<ExposureRow> page, int firstRow) {
     int row = firstRow;
+    int notesFrom = firstRow;
+    Kind above = Kind.SHOT;
     List<LayerTrack> tracks = List.of();
     for (ExposureRow one : page) {
       Shot shot = book.index().shot(one.shot());
       if (one.kind() == Kind.SHOT) {
         tracks = LayerTrack.of(book.index(), shot);
       }
+      boolean own = one.kind() != above || frameRow.begins(shot, one.frame(), tracks);
+      if (one.kind() != Kind.FRAME || own) {
+        pen.joinDown(columns.notes(), notesFrom, row - 1);
+        notesFrom = row;
+      }
       pen.row(row, one.kind() == Kind.FOLDED ? ExposureLayout.FRAME_POINTS : one.height());
-      writeRow(one, shot, tracks);
+      writeRow(one, shot, tracks, own);
+      above = one.kind();
       row++;
     }
+    pen.joinDown(columns.notes(), notesFrom, row - 1);
     return row;
   }
 
-  private void writeRow(ExposureRow row, Shot shot, List<LayerTrack> tracks) {
+  private void writeRow(ExposureRow row, Shot shot, List<LayerTrack> tracks, boolean ownNotes) {
     switch (row.kind()) {
-      case SHOT -> new ShotHeading(film, columns, shot, tracks, row.frame()).writeName(pen);
+      case SHOT -> new ShotHeading(details, columns, shot, tracks, row.frame()).writeName(pen);
       case SHOT_DETAILS ->
-          new ShotHeading(film, columns, shot, tracks, row.frame()).writeDetails(pen);
+          new ShotHeading(details, columns, shot, tracks, row.frame()).writeDetails(pen);
       case SUMMARY -> summary(shot, row, tracks);
-      case FRAME -> frameRow.write(shot, row.frame(), tracks);
+      case FRAME -> frameRow.write(shot, row.frame(), tracks, ownNotes);
       case FOLDED -> {
-        frameRow.write(shot, row.frame(), tracks);
+        frameRow.write(shot, row.frame(), tracks, false);
         frame.sheet().setRowOutlineLevel(pen.rowIndex(), 1);
         pen.row().setZeroHeight(true);
       }

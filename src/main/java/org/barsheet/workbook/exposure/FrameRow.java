@@ -17,18 +17,25 @@ final class FrameRow {
 
   private final Film film;
   private final FrameNotes notes;
+  private final ShotDetails details;
   private final ExposureColumns columns;
   private final SheetPen pen;
 
-  FrameRow(Film film, ExposureColumns columns, FrameNotes notes, SheetPen pen) {
+  FrameRow(
+      Film film, ExposureColumns columns, FrameNotes notes, ShotDetails details, SheetPen pen) {
     this.film = film;
+    this.details = details;
     this.notes = notes;
     this.columns = columns;
     this.pen = pen;
   }
 
-  /** Writes a film frame of a shot into the present row. */
-  void write(Shot shot, long frame, List<LayerTrack> tracks) {
+  /**
+   * Writes a film frame of a shot into the present row.
+   *
+   * @param ownNotes whether notes can be written beside it; else they are those of the row above
+   */
+  void write(Shot shot, long frame, List<LayerTrack> tracks, boolean ownNotes) {
     Timecode timecode = film.timecode(frame);
     long inShot = frame - shot.frames().start() + 1;
     Ground ground = Ground.of(timecode, notes.lands(frame), inShot == 1);
@@ -44,10 +51,27 @@ final class FrameRow {
     for (int layer = 0; layer < tracks.size(); layer++) {
       photograph(columns.photograph(layer), tracks.get(layer), frame, ground);
     }
-    pen.toFillIn(columns.tick(), ExposureLooks.toFillIn(ground));
-    pen.toFillIn(columns.notes(), ExposureLooks.toFillIn(ground));
+    Look theirs = ExposureLooks.toFillIn(ground);
+    if (begins(shot, frame, tracks)) {
+      pen.toFillIn(columns.tick(), theirs);
+    } else {
+      pen.blank(columns.tick(), letters);
+    }
+    if (ownNotes) {
+      pen.toFillIn(columns.notes(), theirs);
+    } else {
+      pen.blank(columns.notes(), theirs);
+    }
     pen.label(columns.panel(), shot.panel().name(), Look.PENCIL.size(8));
+    pen.text(columns.camera(), details.camera(shot, frame), Look.PENCIL.size(8));
     pen.rowName(columns.rowName(), rowName(shot, inShot));
+  }
+
+  /** Whether something is put under the camera on a frame: it has a tick of its own. */
+  boolean begins(Shot shot, long frame, List<LayerTrack> tracks) {
+    return frame == shot.frames().start()
+        || tracks.stream()
+            .anyMatch(track -> !track.isEmpty() && track.at(frame).frames().start() == frame);
   }
 
   /** The permanent name of a frame: it moves with its shot. */

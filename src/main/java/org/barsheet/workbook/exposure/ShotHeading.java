@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.PlannedReveal;
-import org.barsheet.plan.Film;
 import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 import org.barsheet.workbook.pen.Columns;
@@ -28,7 +27,7 @@ final class ShotHeading {
   private static final Look OPENINGS = ExposureLooks.SHOT.size(9).wrapped();
   private static final Look DETAILS = ExposureLooks.DETAILS.wrapped();
 
-  private final Film film;
+  private final ShotDetails details;
   private final ExposureColumns columns;
   private final Shot shot;
   private final List<LayerTrack> tracks;
@@ -40,8 +39,12 @@ final class ShotHeading {
    * @param firstFrame the first film frame below it
    */
   ShotHeading(
-      Film film, ExposureColumns columns, Shot shot, List<LayerTrack> tracks, long firstFrame) {
-    this.film = film;
+      ShotDetails details,
+      ExposureColumns columns,
+      Shot shot,
+      List<LayerTrack> tracks,
+      long firstFrame) {
+    this.details = details;
     this.columns = columns;
     this.shot = shot;
     this.tracks = tracks;
@@ -66,7 +69,7 @@ final class ShotHeading {
   /** Height of the second line in points. */
   double detailsHeight(Columns widths) {
     double room = widths.points(0, columns.photograph(0));
-    double height = lineHeight(details(), DETAILS, room, DETAILS_POINTS);
+    double height = lineHeight(details.of(shot, goesOn()), DETAILS, room, DETAILS_POINTS);
     for (int layer = 0; layer < tracks.size(); layer++) {
       double layerRoom = widths.points(columns.photograph(layer), columns.photograph(layer) + 2);
       height = Math.max(height, lineHeight(movement(layer), DETAILS, layerRoom, DETAILS_POINTS));
@@ -101,7 +104,7 @@ final class ShotHeading {
   /** Writes the second line into the pen's row. */
   void writeDetails(SheetPen pen) {
     pen.blanks(0, columns.panel(), ExposureLooks.DETAILS);
-    pen.joined(0, columns.photograph(0) - 1, details(), DETAILS);
+    pen.joined(0, columns.photograph(0) - 1, details.of(shot, goesOn()), DETAILS);
     for (int layer = 0; layer < tracks.size(); layer++) {
       pen.joined(
           columns.photograph(layer), columns.photograph(layer) + 1, movement(layer), DETAILS);
@@ -118,23 +121,18 @@ final class ShotHeading {
     return goesOn() ? action + (action.isEmpty() ? "continued" : ", continued") : action;
   }
 
-  private String details() {
-    long frames = shot.frames().length();
-    boolean beforeMusic = shot.frames().start() < film.musicStartFrame();
-    return (beforeMusic ? "from before the music" : "from " + shot.startsAt())
-        + "   "
-        + SheetWords.count(frames, "frame")
-        + ", "
-        + SheetWords.duration(film, frames)
-        + "   last film frame "
-        + (shot.frames().endExclusive() - 1);
-  }
-
   private String openings(int layer) {
     return tracks.get(layer).reveals().stream()
-        .map(reveal -> reveal.opening().name())
+        .map(ShotHeading::opening)
         .distinct()
         .collect(Collectors.joining(", "));
+  }
+
+  /** An opening, and whose photographs it shows where they bear another's name. */
+  private static String opening(PlannedReveal reveal) {
+    String name = reveal.opening().name();
+    String movement = reveal.movement();
+    return name.equals(movement) ? name : name + " (photographs of " + movement + ")";
   }
 
   private String movement(int layer) {

@@ -224,6 +224,16 @@ public final class SheetPen {
     return this;
   }
 
+  /**
+   * Joins the cells of a column from one row down to another; what stands in the first is shown.
+   */
+  public SheetPen joinDown(int column, int firstRow, int lastRow) {
+    if (lastRow > firstRow) {
+      sheet.addMergedRegionUnsafe(new CellRangeAddress(firstRow, lastRow, column, column));
+    }
+    return this;
+  }
+
   /** Makes a written cell of this row lead to another place of the workbook. */
   public SheetPen link(int column, Address to) {
     Hyperlink link =
