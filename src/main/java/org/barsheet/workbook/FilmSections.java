@@ -43,6 +43,11 @@ final class FilmSections {
     this.row = firstRow;
   }
 
+  /** The row below all that has been written. */
+  int row() {
+    return row;
+  }
+
   /** Writes the title of a section; returns the row below it. */
   static int heading(SheetPen pen, int row, String title) {
     pen.row(row, 26);

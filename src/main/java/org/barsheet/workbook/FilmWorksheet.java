@@ -84,20 +84,29 @@ final class FilmWorksheet {
 
   private void write() {
     frame.heading(16);
-    FoldedFindings.of(book.film().findings()).forEach(this::finding);
-    if (book.film().findings().isEmpty()) {
+    List<Finding> findings = FoldedFindings.of(book.film().findings());
+    findings.stream().filter(FilmWorksheet::isUrgent).forEach(this::finding);
+    if (findings.stream().noneMatch(FilmWorksheet::isUrgent)) {
       pen.row(row++, 14).text(SIGN, Signs.DONE, WORDS.inBold());
-      pen.text(SEVERITY, "no findings", Look.BODY);
+      pen.text(SEVERITY, "no errors, no warnings", Look.BODY);
     }
     book.name("Findings", new Address(NAME, SheetFrame.HEADING_ROW, SIGN), row - 1, REMEDY);
     returns();
-    FilmSections sections = new FilmSections(book, exposures, pen, row);
-    sections.openings();
-    sections.tempo();
-    sections.cautions();
-    sections.settings();
-    sections.inputs();
+    FilmSections first = new FilmSections(book, exposures, pen, row);
+    first.openings();
+    first.tempo();
+    row = first.row();
+    remarks(findings.stream().filter(finding -> !isUrgent(finding)).toList());
+    FilmSections last = new FilmSections(book, exposures, pen, row);
+    last.cautions();
+    last.settings();
+    last.inputs();
     frame.finish("this workbook is a plan, not a permit: local codes come first");
+  }
+
+  /** Whether somebody has to act before the film is made; a remark can wait. */
+  private static boolean isUrgent(Finding finding) {
+    return finding.severity() != Severity.REMARK;
   }
 
   private void finding(Finding finding) {
@@ -112,6 +121,15 @@ final class FilmWorksheet {
     place(finding);
     pen.text(SENTENCE, finding.sentence(), WORDS);
     pen.text(REMEDY, finding.remedy(), DIVIDED);
+  }
+
+  private void remarks(List<Finding> remarks) {
+    if (!remarks.isEmpty()) {
+      row = FilmSections.heading(pen, row, "Remarks");
+      int first = row;
+      remarks.forEach(this::finding);
+      book.name("Remarks", new Address(NAME, first, SIGN), row - 1, REMEDY);
+    }
   }
 
   private void place(Finding finding) {

@@ -33,7 +33,7 @@ final class OpeningWords {
       lines.add(panels + ": " + words(states.get(from)));
       from = end;
     }
-    return String.join("\n", lines);
+    return String.join("; ", lines);
   }
 
   /** What stands open on a shot's first frame, and how far. */

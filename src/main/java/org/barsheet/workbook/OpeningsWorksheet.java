@@ -38,7 +38,7 @@ final class OpeningsWorksheet {
           Column.words("model", 62, 1),
           Column.words("how it moves", 86, 2),
           Column.words("movement", 62, 1),
-          Column.numbers("photographs", 50),
+          Column.numbers("photographs", 60),
           Column.words("moves\nin panel", 54, 1),
           Column.words("how far open, panel by panel", 120, 3),
           Column.words("seen in it", 60, 2),

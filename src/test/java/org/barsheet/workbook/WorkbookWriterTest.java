@@ -184,15 +184,23 @@ class WorkbookWriterTest {
   }
 
   @Test
-  void findings_stand_first_with_their_sign_and_who_acts() {
+  void errors_and_warnings_stand_first_remarks_in_a_section_below() {
     XSSFSheet sheet = BOOK.sheet("Film");
-    for (int index = 0; index < FILM.findings().size(); index++) {
-      Finding finding = FILM.findings().get(index);
-      Row row = sheet.getRow(SheetFrame.FIRST_ROW + index);
+    int urgent = SheetFrame.FIRST_ROW;
+    int remarks =
+        new AreaReference(name("Remarks"), SpreadsheetVersion.EXCEL2007).getFirstCell().getRow();
+    assertThat(WrittenBook.text(sheet.getRow(remarks - 1), 0)).isEqualTo("Remarks");
+    for (Finding finding : FILM.findings()) {
+      boolean waits = finding.severity() == Finding.Severity.REMARK;
+      Row row = sheet.getRow(waits ? remarks++ : urgent++);
       assertThat(WrittenBook.text(row, 0)).isEqualTo(Signs.of(finding.severity()));
       assertThat(WrittenBook.text(row, 2)).isEqualToIgnoringCase(finding.concerns().name());
       assertThat(WrittenBook.text(row, 5)).isEqualTo(finding.sentence());
     }
+  }
+
+  private static String name(String range) {
+    return BOOK.book().getName(range).getRefersToFormula();
   }
 
   @Test

@@ -90,16 +90,16 @@ public final class ExposureColumns {
 
   List<Column> list() {
     List<Column> columns = new ArrayList<>();
-    columns.add(Column.numbers("shot\nframe", 26));
-    columns.add(Column.numbers("film\nframe", 27));
+    columns.add(Column.numbers("shot\nframe", 28));
+    columns.add(Column.numbers("film\nframe", 28));
     columns.add(Column.words("timecode", 47));
     columns.add(Column.words("bar,\nbeat", 30));
     columns.add(Column.words("", 15));
     columns.add(Column.words("sounds", 40, 2));
-    columns.add(Column.words("action", 46, 6));
+    columns.add(Column.words("action", 47, 6));
     for (int layer = 1; layer <= layers; layer++) {
       columns.add(Column.words("layer " + layer, photographPoints));
-      columns.add(Column.numbers("%", 24));
+      columns.add(Column.numbers("%", 20));
     }
     columns.add(Column.toFillIn("taken", Signs.DONE, 13, 0));
     columns.add(Column.toFillIn("notes", NOTES_POINTS, 2));

@@ -60,7 +60,6 @@ public final class SheetFrame {
   private void setupPrint() {
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitWidth((short) 1);
-    sheet.getPrintSetup().setFitHeight((short) 0);
     sheet.getPrintSetup().setLandscape(page.landscape());
     sheet.getPrintSetup().setPaperSize(page.code());
     sheet.setMargin(PageMargin.LEFT, inches(PageSize.MARGIN_MILLIMETERS));
@@ -126,6 +125,7 @@ public final class SheetFrame {
    */
   public void finish(String note) {
     pen.finish();
+    sheet.getPrintSetup().setFitHeight(pen.pagesIfShrunk());
     sheet.setRepeatingRows(new CellRangeAddress(0, HEADING_ROW, -1, -1));
     sheet.createFreezePane(0, FIRST_ROW);
     int number = sheet.getWorkbook().getSheetIndex(sheet);

@@ -15,6 +15,9 @@ import org.barsheet.workbook.typed.CarryingOver;
 /** Writes one sheet row by row, downwards. */
 public final class SheetPen {
 
+  /** How much smaller a sheet may be printed to save its last page. */
+  private static final double MOST_SHRINKING = 0.09;
+
   private final SXSSFSheet sheet;
   private final Styles styles;
   private final CarryingOver carrying;
@@ -25,6 +28,8 @@ public final class SheetPen {
   private SXSSFRow row;
   private double rowPoints;
   private double pagePoints;
+  private int pages = 1;
+  private boolean breaksByHand;
   private boolean awaitsName;
   private boolean named;
 
@@ -71,6 +76,16 @@ public final class SheetPen {
     checkNamed();
   }
 
+  /**
+   * How many pages the sheet is to fit on where its last one holds so little that a print a little
+   * smaller saves it; 0 for as many as it takes. Letters of 9 points stay above 8.
+   */
+  short pagesIfShrunk() {
+    double rest = pagePoints + rowPoints - titlePoints;
+    boolean saves = pages > 1 && rest <= MOST_SHRINKING * (pageRoom - titlePoints) * (pages - 1);
+    return (short) (saves && !breaksByHand ? pages - 1 : 0);
+  }
+
   private void checkNamed() {
     if (awaitsName && !named) {
       throw new IllegalStateException(
@@ -85,6 +100,7 @@ public final class SheetPen {
     checkNamed();
     boolean fits = pagePoints + rowPoints <= pageRoom;
     pagePoints = (fits ? pagePoints : titlePoints) + rowPoints;
+    pages += fits ? 0 : 1;
   }
 
   private void setHeight(double points) {
@@ -101,6 +117,7 @@ public final class SheetPen {
   public void breakPage(double headingPoints) {
     sheet.setRowBreak(rowIndex());
     pagePoints = headingPoints - rowPoints;
+    breaksByHand = true;
   }
 
   /** Height in points that the present row has grown to. */
