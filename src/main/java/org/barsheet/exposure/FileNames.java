@@ -4,6 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.barsheet.plan.Performer;
 import org.barsheet.text.Sha256;
 
@@ -19,6 +21,9 @@ public final class FileNames {
   private static final int DIGEST_DIGITS = 8;
   private static final String FORBIDDEN = "\\/:*?\"<>|%#";
   private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul");
+
+  /** A movement's name and a photograph's number. */
+  private static final Pattern NUMBERED = Pattern.compile("(?s)(.*)( \\d{3,})");
 
   private FileNames() {}
 
@@ -62,9 +67,14 @@ public final class FileNames {
     return name + "-movie.txt";
   }
 
-  /** The file a photograph is kept in: {@code small-lamp 014.png}. */
-  public static String ofPhotograph(Photograph photograph) {
-    return new Photograph(safe(photograph.movement()), photograph.number()).name() + ".png";
+  /**
+   * The file a photograph is kept in, without its extension: {@code small-lamp 014}.
+   *
+   * @param name its permanent name
+   */
+  public static String ofPhotograph(String name) {
+    Matcher numbered = NUMBERED.matcher(name);
+    return numbered.matches() ? safe(numbered.group(1)) + numbered.group(2) : safe(name);
   }
 
   /** The file a performer is asked to deliver, or "" where the plan names none. */

@@ -3,10 +3,12 @@ package org.barsheet.film;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.barsheet.artwork.Framing;
 import org.barsheet.artwork.PhotographCrop;
 import org.barsheet.artwork.Rects;
+import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
@@ -50,9 +52,9 @@ public final class Photographs {
   }
 
   /**
-   * The photograph that a shot's plate is cut out of, by its permanent name: one of the whole
-   * artwork at rest or, where the artwork itself moves in the shot, the photograph it begins with;
-   * empty where the plate is photographed by itself.
+   * The photograph that a shot's plate is cut out of, by its permanent name, which the plate has
+   * everywhere: one of the whole artwork at rest or, where the artwork itself moves in the shot,
+   * the photograph it begins with.
    */
   public String ofPlate(Shot shot) {
     return atRest(shot)
@@ -106,6 +108,35 @@ public final class Photographs {
 
   private Optional<Rect> field(Shot shot, long frame) {
     return Framing.of(sheet.timing(), shot).map(framing -> framing.fieldAt(frame));
+  }
+
+  /** The opening a movement is first shown for: its photographs are taken about that. */
+  public Opening firstOpening(Movement movement) {
+    return Objects.requireNonNull(firstOpenings.get(movement.name()), "a movement of another film");
+  }
+
+  /**
+   * What a movement's photographs show, in squares of the artwork; where no panel says what the
+   * camera sees, its opening with room about it.
+   */
+  public Rect view(Movement movement) {
+    Rect view = views.get(movement.name());
+    if (view != null) {
+      return view;
+    }
+    Rect opening = firstOpening(movement).rect();
+    Rect roomy =
+        new Rect(
+            opening.left() - opening.width(),
+            opening.top() - opening.height(),
+            3 * opening.width(),
+            3 * opening.height());
+    return Rects.shaped(roomy, wholeArtwork.height() / wholeArtwork.width());
+  }
+
+  /** What a photograph of the whole artwork shows, in squares: all of it, in the frame's shape. */
+  public Rect wholeArtwork() {
+    return wholeArtwork;
   }
 
   /** The view lies about the opening the movement is first shown for. */

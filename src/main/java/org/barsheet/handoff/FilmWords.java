@@ -11,6 +11,9 @@ final class FilmWords {
   private static final int DECIMALS = 6;
   private static final int PIXEL_DECIMALS = 2;
 
+  /** Between layers from back to front: what follows lies over what comes before. */
+  static final String OVER = " < ";
+
   private FilmWords() {}
 
   /** {@code 29.97 fps, drop-frame}. */

@@ -10,13 +10,14 @@ import org.barsheet.exposure.Exposure;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.Photographs;
+import org.barsheet.frames.FilmFrames;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Shot;
 
 /**
- * Every film frame as a row: the shot's plate, the photograph it is cut from, and the photograph
- * shown on each layer over it. A layer is empty where the shot has nothing on it: the plate is
- * held. Of every photograph the row says which part fills the frame.
+ * Every film frame as a row: the order of its layers from back to front, the photograph its plate
+ * is cut from, and the photograph shown on each layer over it. A layer is empty where the shot has
+ * nothing on it: the plate is held. Of every photograph the row says which part fills the frame.
  */
 final class FramesCsv {
 
@@ -26,19 +27,19 @@ final class FramesCsv {
     Film film = sheet.plan().film();
     int layers = layers(sheet);
     Photographs photographs = new Photographs(sheet);
+    FilmFrames frames = FilmFrames.of(sheet, drawing -> false);
     try (CsvFile table = new CsvFile(out, film.rate(), columns(layers))) {
       for (Shot shot : sheet.timing().shots()) {
         List<Layer> shown = layers(sheet, photographs, shot, layers);
-        String plate = PhotographPaths.plate(shot);
-        String photograph = photographs.ofPlate(shot);
+        String plate = photographs.ofPlate(shot);
         for (long frame = shot.frames().start(); frame < shot.frames().endExclusive(); frame++) {
           List<Object> row = new ArrayList<>();
           row.add(frame);
           row.add(film.timecode(frame).toString());
           row.add(shot.panel().name());
           row.add(frame - shot.frames().start() + 1);
+          row.add(String.join(FilmWords.OVER, frames.at(frame).order()));
           row.add(plate);
-          row.add(photograph);
           addPart(row, photographs.plateCrop(shot, frame));
           for (Layer layer : shown) {
             layer.addTo(row, frame);
@@ -104,7 +105,7 @@ final class FramesCsv {
   private static List<String> columns(int layers) {
     List<String> columns =
         new ArrayList<>(
-            List.of("frame", "timecode", "panel", "frame_in_shot", "plate", "plate_cut_from"));
+            List.of("frame", "timecode", "panel", "frame_in_shot", "back_to_front", "plate"));
     addPart(columns, "plate");
     for (int layer = 1; layer <= layers; layer++) {
       columns.add("layer_" + layer);

@@ -13,11 +13,13 @@ import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.Insert;
 import org.barsheet.exposure.Uncovering;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.frames.FilmFrames;
 import org.barsheet.plan.Film;
 
 /**
  * Every appearance frame by frame: where its opening lies in the frame, in pixels from the top left
- * corner, how much of it is uncovered, and which frame of the clip belongs there.
+ * corner, over and under which layers it lies, how much of it is uncovered, and which frame of the
+ * clip belongs there.
  */
 final class InsertsCsv {
 
@@ -28,6 +30,7 @@ final class InsertsCsv {
           "panel",
           "performer",
           "opening",
+          "back_to_front",
           "x",
           "y",
           "width",
@@ -42,9 +45,11 @@ final class InsertsCsv {
 
   private final FilmSheet sheet;
   private final Film film;
+  private final FilmFrames frames;
 
   private InsertsCsv(FilmSheet sheet) {
     this.sheet = sheet;
+    this.frames = FilmFrames.of(sheet, drawing -> false);
     this.film = sheet.plan().film();
   }
 
@@ -70,6 +75,7 @@ final class InsertsCsv {
         sheet.timing().shots().get(appearance.shot()).panel().name(),
         appearance.performer().name(),
         appearance.opening().name(),
+        String.join(FilmWords.OVER, frames.at(insert.frame()).order()),
         FilmWords.pixels(rect.left()),
         FilmWords.pixels(rect.top()),
         FilmWords.pixels(rect.width()),

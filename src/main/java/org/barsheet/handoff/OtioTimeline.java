@@ -144,13 +144,15 @@ final class OtioTimeline {
       String name = "panel " + shot.panel().name();
       JsonObject clip =
           Otio.clip(
-              name, frames(0, shot.frames().length()), Otio.file(PhotographPaths.ofPlate(shot)));
+              name,
+              frames(0, shot.frames().length()),
+              Otio.file(PhotographPaths.of(photographs.ofPlate(shot))));
       JsonObject data = new JsonObject();
       data.addProperty("panel", shot.panel().name());
       data.addProperty("action", shot.panel().action());
       data.addProperty("cue", shot.cue().id());
       data.addProperty("reason", shot.reason());
-      data.addProperty("plateCutFrom", photographs.ofPlate(shot));
+      data.addProperty("plate", photographs.ofPlate(shot));
       addParts(data, shot.frames(), frame -> photographs.plateCrop(shot, frame));
       clip.add("metadata", ours(data));
       row.add(shot.frames(), clip);
@@ -176,7 +178,7 @@ final class OtioTimeline {
         Otio.clip(
             exposure.photograph().name(),
             frames(0, exposure.frames().length()),
-            Otio.file(PhotographPaths.of(exposure.photograph())));
+            Otio.file(PhotographPaths.of(exposure.photograph().name())));
     JsonObject data = new JsonObject();
     data.addProperty("photograph", exposure.photograph().number());
     data.addProperty("progress", FilmWords.decimal(exposure.progress()));

@@ -1,92 +1,86 @@
 package org.barsheet.handoff;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.film.Photographs;
 import org.barsheet.handoff.drawing.Canvas;
 import org.barsheet.handoff.drawing.OpeningDrawing;
 import org.barsheet.handoff.drawing.PaperColor;
 import org.barsheet.handoff.drawing.PixelRect;
 import org.barsheet.plan.Opening;
+import org.barsheet.plan.Rect;
+import org.barsheet.shooting.Setup;
 
 /**
- * The photographs of a movement: its name, the number, how far it has gone, and its opening at that
- * step. They stand in the movement's own part of the frame and are clear around it.
+ * The photographs of a movement as the camera on the stand sees them: the opening at its step where
+ * it lies in the whole field, its name above and how far it has gone below. They are clear around
+ * that, so that several layers can be seen together; only the first photograph of the artwork
+ * itself, which is a plate as well, shows all of its field.
  */
 final class PlaceholderDrawing {
 
+  private final FilmSheet sheet;
   private final Movement movement;
   private final Opening opening;
-  private final PhotographParts parts;
+  private final Rect field;
 
-  PlaceholderDrawing(FilmSheet sheet, Movement movement, PhotographParts parts) {
+  PlaceholderDrawing(FilmSheet sheet, Photographs photographs, Movement movement) {
+    this.sheet = sheet;
     this.movement = movement;
-    this.opening = sheet.plan().workshop().opening(movement.openings().get(0)).orElseThrow();
-    this.parts = parts;
+    this.opening = photographs.firstOpening(movement);
+    this.field = photographs.view(movement);
   }
 
   void draw(Canvas canvas, MovedPhotograph photograph) {
-    int line = Math.max(1, canvas.whole().height() / 270);
-    PixelRect part = parts.of(movement, canvas.whole()).part(0.04, 0.3, 0.96, 0.94);
-    if (parts.isOnTwoLayers(movement)) {
-      amongItsFellows(canvas, part, line, photograph);
-    } else {
-      alone(canvas, part, line, photograph);
+    if (photograph.photograph().number() == 0 && isOfArtwork()) {
+      new PlateDrawing(sheet)
+          .draw(
+              canvas,
+              field,
+              standing(),
+              photograph.photograph().name(),
+              "the artwork before it moves");
     }
-  }
-
-  private void alone(Canvas canvas, PixelRect card, int line, MovedPhotograph photograph) {
-    paper(canvas, card, line);
-    PixelRect words = card.part(0.05, 0.06, 0.55, 0.94);
-    int number = photograph.photograph().number();
-    canvas.text(movement.name(), words.part(0, 0, 1, 0.14), PaperColor.INK);
-    canvas.text(photograph.photograph().digits(), words.part(0, 0.2, 1, 0.68), PaperColor.INK);
-    canvas.text(number + " of " + last(), words.part(0, 0.74, 1, 0.84), PaperColor.PENCIL);
-    canvas.text(measure(photograph), words.part(0, 0.88, 1, 1), PaperColor.INK);
-    opening(canvas, room(card), line, photograph);
-  }
-
-  /**
-   * The name above, and below it the photograph in its own cell: two photographs can be seen at
-   * once.
-   */
-  private void amongItsFellows(
-      Canvas canvas, PixelRect part, int line, MovedPhotograph photograph) {
-    PixelRect name = part.part(0, 0, 1, 0.1);
-    paper(canvas, name, line);
-    canvas.text(
-        movement.name() + ", 0 to " + last(), name.part(0.03, 0.2, 0.97, 0.8), PaperColor.INK);
-    int columns = (int) Math.ceil(Math.sqrt(last() + 1));
-    int rows = (last() + columns) / columns;
-    PixelRect cell =
-        PhotographParts.cell(
-            part.part(0, 0.12, 1, 1), photograph.photograph().number(), columns, rows);
-    paper(canvas, cell, line);
-    canvas.text(photograph.photograph().digits(), cell.part(0.12, 0.08, 0.88, 0.4), PaperColor.INK);
-    opening(canvas, cell.part(0.35, 0.5, 0.65, 0.9), line, photograph);
-  }
-
-  private static void paper(Canvas canvas, PixelRect box, int line) {
-    canvas.fill(box, PaperColor.PAPER);
-    canvas.outline(box, 2 * line, PaperColor.INK);
-  }
-
-  private int last() {
-    return movement.photographs().size() - 1;
-  }
-
-  private void opening(Canvas canvas, PixelRect room, int line, MovedPhotograph photograph) {
-    PixelRect hole = room.fitted(opening.rect().width(), opening.rect().height());
+    int line = PlateDrawing.line(canvas);
+    PixelRect hole = PlateDrawing.in(canvas.whole(), opening.rect(), field);
     new OpeningDrawing(canvas, hole, line)
         .draw(opening.motion(), share(photograph), photograph.measures().amount());
+    int high = Math.max(hole.height() / 6, canvas.whole().height() / 36);
+    int above = Math.max(0, hole.y() - high);
+    tag(canvas, new PixelRect(hole.x(), above, hole.width(), high), photograph.photograph().name());
+    int below = Math.min(canvas.whole().height() - high, hole.y() + hole.height());
+    tag(canvas, new PixelRect(hole.x(), below, hole.width(), high), measure(photograph));
   }
 
-  /** A piece that leaves its hole has room beside it on the card. */
-  private PixelRect room(PixelRect card) {
-    boolean leaves =
-        opening.motion() instanceof Opening.Slides
-            || (opening.motion() instanceof Opening.Hinged hinged && hinged.degrees() > 90);
-    return leaves ? card.part(0.7, 0.36, 0.82, 0.64) : card.part(0.62, 0.2, 0.92, 0.8);
+  private boolean isOfArtwork() {
+    return sheet
+        .plan()
+        .workshop()
+        .artwork()
+        .model(movement.model())
+        .map(model -> model.enlarged() == 1)
+        .orElse(true);
+  }
+
+  private Map<String, Double> standing() {
+    Map<String, Double> open = new HashMap<>();
+    Optional<Setup.Run> run =
+        sheet.shooting().setups().stream()
+            .flatMap(setup -> setup.runs().stream())
+            .filter(each -> each.movement().name().equals(movement.name()))
+            .findFirst();
+    run.ifPresent(taken -> taken.standing().forEach(one -> open.put(one.opening(), one.open())));
+    return open;
+  }
+
+  private static void tag(Canvas canvas, PixelRect box, String words) {
+    canvas.fill(box, PaperColor.PAPER);
+    canvas.outline(box, Math.max(1, PlateDrawing.line(canvas) / 2), PaperColor.INK);
+    canvas.text(words, box.part(0.04, 0.16, 0.96, 0.84), PaperColor.INK);
   }
 
   /** Share of the way gone; of its own size for a piece that slides. */

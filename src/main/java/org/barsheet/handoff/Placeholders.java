@@ -8,14 +8,16 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.Photographs;
 import org.barsheet.handoff.drawing.Canvas;
 import org.barsheet.plan.Film;
-import org.barsheet.timing.Shot;
+import org.barsheet.shooting.ArtworkPlate;
 
 /**
  * A drawing in the place of every photograph still to take, under the photograph's final name, so
@@ -33,30 +35,31 @@ public final class Placeholders {
 
   private Placeholders() {}
 
-  /** A plate a shot, and every photograph of every movement, in {@code photographs/}. */
+  /** Every photograph of the artwork at rest and of every movement, in {@code photographs/}. */
   public static List<HandoffFile> files(FilmSheet sheet) {
     Film film = sheet.plan().film();
     List<HandoffFile> files = new ArrayList<>();
     Photographs photographs = new Photographs(sheet);
-    for (Shot shot : sheet.timing().shots()) {
-      files.add(
-          file(
-              PhotographPaths.ofPlate(shot),
-              film,
-              canvas -> PlateDrawing.draw(canvas, sheet, photographs, shot)));
+    for (ArtworkPlate plate : sheet.shooting().atRest()) {
+      files.add(file(plate.name(), film, canvas -> draw(canvas, sheet, photographs, plate)));
     }
-    PhotographParts parts = new PhotographParts(sheet);
     for (Movement movement : sheet.movements()) {
-      PlaceholderDrawing drawing = new PlaceholderDrawing(sheet, movement, parts);
+      PlaceholderDrawing drawing = new PlaceholderDrawing(sheet, photographs, movement);
       for (MovedPhotograph photograph : movement.photographs()) {
         files.add(
-            file(
-                PhotographPaths.of(photograph.photograph()),
-                film,
-                canvas -> drawing.draw(canvas, photograph)));
+            file(photograph.photograph().name(), film, canvas -> drawing.draw(canvas, photograph)));
       }
     }
     return List.copyOf(files);
+  }
+
+  private static void draw(
+      Canvas canvas, FilmSheet sheet, Photographs photographs, ArtworkPlate plate) {
+    Map<String, Double> open = new HashMap<>();
+    plate.open().forEach(one -> open.put(one.opening(), one.open()));
+    String panels = plate.panels().size() == 1 ? "panel " : "panels ";
+    String caption = "the whole artwork; " + panels + String.join(", ", plate.panels());
+    new PlateDrawing(sheet).draw(canvas, photographs.wholeArtwork(), open, plate.name(), caption);
   }
 
   /** Where a photograph is kept, seen from the folder of the sheets, without its extension. */
@@ -68,9 +71,9 @@ public final class Placeholders {
     void on(Canvas canvas);
   }
 
-  private static HandoffFile file(String path, Film film, Drawing drawing) {
+  private static HandoffFile file(String photograph, Film film, Drawing drawing) {
     return new HandoffFile(
-        path,
+        PhotographPaths.of(photograph),
         out -> {
           Canvas canvas = new Canvas(film.width(), film.height());
           drawing.on(canvas);

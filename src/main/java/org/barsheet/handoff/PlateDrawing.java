@@ -1,75 +1,56 @@
 package org.barsheet.handoff;
 
-import java.util.Optional;
-import org.barsheet.artwork.FrameRect;
-import org.barsheet.artwork.Framing;
-import org.barsheet.exposure.OpeningState;
+import java.util.Map;
 import org.barsheet.film.FilmSheet;
-import org.barsheet.film.Photographs;
 import org.barsheet.handoff.drawing.Canvas;
 import org.barsheet.handoff.drawing.PaperColor;
 import org.barsheet.handoff.drawing.PixelRect;
 import org.barsheet.plan.Opening;
-import org.barsheet.timing.Shot;
+import org.barsheet.plan.Rect;
 
-/**
- * The plate of a shot: what the camera sees of the artwork on the shot's first frame, and which
- * openings stand open.
- */
+/** A photograph of the artwork at rest: all of its field, and which openings stand open in it. */
 final class PlateDrawing {
 
-  private PlateDrawing() {}
+  private final FilmSheet sheet;
 
-  static void draw(Canvas canvas, FilmSheet sheet, Photographs photographs, Shot shot) {
+  PlateDrawing(FilmSheet sheet) {
+    this.sheet = sheet;
+  }
+
+  /**
+   * Draws it.
+   *
+   * @param field what the photograph shows, in squares of the artwork
+   * @param open how far openings stand open, 0 to 1, by name; others are closed
+   */
+  void draw(Canvas canvas, Rect field, Map<String, Double> open, String name, String caption) {
     PixelRect whole = canvas.whole();
-    int line = Math.max(1, whole.height() / 270);
+    int line = line(canvas);
     canvas.fill(whole, PaperColor.BAND);
-    Optional<Framing> framing = Framing.of(sheet.timing(), shot);
-    framing.ifPresent(seen -> openings(canvas, sheet, shot, seen, line));
-    PixelRect heading = whole.part(0, 0, 1, 0.16);
-    canvas.fill(heading, PaperColor.PAPER);
-    canvas.text(PhotographPaths.plate(shot), heading.part(0.02, 0.12, 0.98, 0.56), PaperColor.INK);
-    canvas.text(
-        caption(photographs, shot, framing),
-        heading.part(0.02, 0.66, 0.98, 0.9),
-        PaperColor.PENCIL);
-    canvas.outline(whole, line, PaperColor.PENCIL);
-  }
-
-  private static String caption(Photographs photographs, Shot shot, Optional<Framing> framing) {
-    String camera =
-        framing.isEmpty()
-            ? "field not given"
-            : framing.get().field().isMoving() ? "the camera moves" : "the camera doesn't move";
-    String action = shot.panel().action();
-    String photograph = photographs.ofPlate(shot);
-    return (action.isEmpty() ? "" : action + "; ")
-        + camera
-        + (photograph.isEmpty() ? "" : "; cut from: " + photograph);
-  }
-
-  private static void openings(
-      Canvas canvas, FilmSheet sheet, Shot shot, Framing framing, int line) {
     for (Opening opening : sheet.plan().workshop().openings()) {
-      PixelRect box = box(framing.inFrame(opening.rect(), shot.frames().start()));
-      canvas.fill(box, openAtFirst(sheet, shot, opening) > 0 ? PaperColor.LAMP : PaperColor.PAPER);
+      PixelRect box = in(whole, opening.rect(), field);
+      boolean isOpen = open.getOrDefault(opening.name(), 0.0) > 0;
+      canvas.fill(box, isOpen ? PaperColor.LAMP : PaperColor.PAPER);
       canvas.outline(box, line, PaperColor.INK);
       canvas.text(opening.name(), box.part(0.05, 0.02, 0.95, 0.3), PaperColor.INK);
     }
+    PixelRect heading = whole.part(0, 0, 1, 0.1);
+    canvas.fill(heading, PaperColor.PAPER);
+    canvas.text(name, heading.part(0.02, 0.12, 0.98, 0.54), PaperColor.INK);
+    canvas.text(caption, heading.part(0.02, 0.64, 0.98, 0.9), PaperColor.PENCIL);
+    canvas.outline(whole, line, PaperColor.PENCIL);
   }
 
-  private static double openAtFirst(FilmSheet sheet, Shot shot, Opening opening) {
-    return sheet.statesOf(shot).stream()
-        .filter(state -> state.opening().equals(opening.name()))
-        .mapToDouble(OpeningState::atFirstFrame)
-        .findFirst()
-        .orElse(0);
+  static int line(Canvas canvas) {
+    return Math.max(1, canvas.whole().height() / 270);
   }
 
-  private static PixelRect box(FrameRect rect) {
-    int left = (int) Math.round(rect.left());
-    int top = (int) Math.round(rect.top());
-    return new PixelRect(
-        left, top, (int) Math.round(rect.right()) - left, (int) Math.round(rect.bottom()) - top);
+  /** Where a part of the artwork lies on a photograph of a field. */
+  static PixelRect in(PixelRect photograph, Rect part, Rect field) {
+    return photograph.part(
+        (part.left() - field.left()) / field.width(),
+        (part.top() - field.top()) / field.height(),
+        (part.left() + part.width() - field.left()) / field.width(),
+        (part.top() + part.height() - field.top()) / field.height());
   }
 }

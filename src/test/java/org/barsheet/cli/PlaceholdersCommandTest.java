@@ -104,10 +104,10 @@ class PlaceholdersCommandTest {
     assertThat(make()).isEqualTo(ExitStatus.DONE);
     assertThat(photographs().keySet())
         .containsAll(namesInTheTable())
-        .contains("panel 2 plate.png", "lamp 000.png", "lamp 006.png")
-        .hasSize(2 + 7);
+        .contains("artwork as in panel 1.png", "lamp 000.png", "lamp 006.png")
+        .hasSize(1 + 7);
     assertThat(err.toString())
-        .contains("9 placeholders drawn in the folder photographs; 0 photographs there already");
+        .contains("8 placeholders drawn in the folder photographs; 0 photographs there already");
     assertThat(out.toString()).doesNotContain("lamp 000.png");
   }
 
@@ -124,7 +124,7 @@ class PlaceholdersCommandTest {
     assertThat(taken).hasBinaryContent(photograph);
     assertThat(edited).hasBinaryContent(new byte[] {1, 2, 3});
     assertThat(err.toString())
-        .contains("7 placeholders drawn in the folder photographs; 2 photographs there already");
+        .contains("6 placeholders drawn in the folder photographs; 2 photographs there already");
   }
 
   @Test
@@ -151,10 +151,10 @@ class PlaceholdersCommandTest {
   }
 
   @Test
-  void a_film_without_reveals_gets_a_plate_for_each_panel() throws IOException {
+  void a_film_without_reveals_gets_a_plate_for_each_state_of_the_artwork() throws IOException {
     plan = planWith("[]");
     assertThat(make()).isEqualTo(ExitStatus.DONE);
-    assertThat(photographs().keySet()).containsExactly("panel 1 plate.png", "panel 2 plate.png");
+    assertThat(photographs().keySet()).containsExactly("artwork as in panel 1.png");
   }
 
   @Test

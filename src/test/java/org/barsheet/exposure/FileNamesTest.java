@@ -65,10 +65,10 @@ class FileNamesTest {
 
   @Test
   void a_photograph_s_file_has_its_permanent_name() {
-    assertThat(FileNames.ofPhotograph(new Photograph("small-lamp", 14)))
-        .isEqualTo("small-lamp 014.png");
-    assertThat(FileNames.ofPhotograph(new Photograph("../x", 1)))
+    assertThat(FileNames.ofPhotograph(new Photograph("small-lamp", 14).name()))
+        .isEqualTo("small-lamp 014");
+    assertThat(FileNames.ofPhotograph(new Photograph("../x", 1).name()))
         .doesNotContain("/")
-        .endsWith(" 001.png");
+        .endsWith(" 001");
   }
 }

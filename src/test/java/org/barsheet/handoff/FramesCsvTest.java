@@ -79,8 +79,7 @@ class FramesCsvTest {
   void a_plate_says_which_photograph_of_the_whole_artwork_it_is_cut_from() {
     FilmSheet sheet = DemoFilm.sheet();
     CSVRecord first = rows(sheet).get(0);
-    assertThat(first.get("plate")).isEqualTo("panel 1 plate");
-    assertThat(first.get("plate_cut_from")).isEqualTo(sheet.shooting().atRest().get(0).name());
+    assertThat(first.get("plate")).isEqualTo(sheet.shooting().atRest().get(0).name());
   }
 
   /**
@@ -171,9 +170,23 @@ class FramesCsvTest {
     sheet.movements().stream()
         .flatMap(movement -> movement.photographs().stream())
         .forEach(moved -> taken.add(moved.photograph().name()));
-    assertThat(rows(sheet)).allMatch(row -> taken.contains(row.get("plate_cut_from")));
+    assertThat(rows(sheet)).allMatch(row -> taken.contains(row.get("plate")));
     CSVRecord thirteenth = rows(sheet).get(2133);
-    assertThat(thirteenth.get("plate_cut_from")).isEqualTo("office-shutter 000");
+    assertThat(thirteenth.get("plate")).isEqualTo("office-shutter 000");
+  }
+
+  /** In panel 4 a clip lies behind the baker's lamp; in panel 10 two shutters move. */
+  @Test
+  void a_row_names_its_layers_from_back_to_front() {
+    List<CSVRecord> rows = rows(DemoFilm.sheet());
+    assertThat(rows.get(0).get("back_to_front")).isEqualTo("plate");
+    assertThat(rows.get(760).get("back_to_front"))
+        .isEqualTo("plate < celesta in bakers-lamp < layer_1");
+    Set<String> tenth = new HashSet<>();
+    rows.stream()
+        .filter(row -> row.get("panel").equals("10"))
+        .forEach(row -> tenth.add(row.get("back_to_front")));
+    assertThat(tenth).containsExactly("plate < layer_1 < layer_2");
   }
 
   private static Shot shotAt(FilmSheet sheet, long frame) {

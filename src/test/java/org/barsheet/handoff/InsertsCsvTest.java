@@ -44,6 +44,7 @@ class InsertsCsvTest {
     assertThat(first.get("panel")).isEqualTo("2");
     assertThat(first.get("performer")).isEqualTo("cello");
     assertThat(first.get("opening")).isEqualTo("lamp-1");
+    assertThat(first.get("back_to_front")).isEqualTo("plate < cello in lamp-1 < layer_1 < layer_2");
     assertThat(first.get("clip_rate")).isEqualTo("30000/1001");
     assertThat(first.get("clip_frame")).isEqualTo("439");
     assertThat(first.get("handle_from_clip_frame")).isEqualTo("379");

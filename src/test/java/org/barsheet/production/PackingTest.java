@@ -60,13 +60,13 @@ class PackingTest {
         List.of("timing.json.bak", "quay-kept-2.xlsx", "quay-notes.csv", "quay-guide.wav")) {
       Files.writeString(sheets.resolve(name), "");
     }
-    Files.writeString(sheets.resolve("photographs/panel 1 plate.png"), "taken");
+    Files.writeString(sheets.resolve("photographs/artwork as in panel 1.png"), "taken");
     Files.writeString(sheets.resolve("photographs/party.png"), "not of this film");
     assertThat(Production.pack(plan, sheets, zip).files())
         .containsExactly(
             "case.mid",
             "drawings/1.png",
-            "quay-sheets/photographs/panel 1 plate.png",
+            "quay-sheets/photographs/artwork as in panel 1.png",
             "quay-sheets/quay-guide.wav",
             "quay-sheets/quay-kept-2.xlsx",
             "quay-sheets/quay-notes.csv",
