@@ -52,7 +52,7 @@ final class FramePainter {
   /** Clips move on every frame. */
   private static boolean looksLike(@Nullable FilmFrame before, FilmFrame now) {
     return before != null
-        && before.shot() == now.shot()
+        && before.shot().index() == now.shot().index()
         && before.field().equals(now.field())
         && before.plate().equals(now.plate())
         && before.openings().equals(now.openings());

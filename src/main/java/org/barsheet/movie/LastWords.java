@@ -3,6 +3,7 @@ package org.barsheet.movie;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /** Hears a program's complaints while it runs, and keeps the last of them. */
 final class LastWords {
@@ -37,7 +38,7 @@ final class LastWords {
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
     }
-    String[] lines = heard.toString().strip().split("\\R");
-    return lines[lines.length - 1].strip();
+    List<String> lines = heard.toString().strip().lines().toList();
+    return lines.isEmpty() ? "" : lines.get(lines.size() - 1).strip();
   }
 }

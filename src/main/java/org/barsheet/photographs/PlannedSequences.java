@@ -18,7 +18,6 @@ import org.barsheet.plan.Plan;
 import org.barsheet.shooting.CameraView;
 import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.ShootingPlan;
-import org.barsheet.timing.Shot;
 
 /** Finds what a person means by the name of photographs. */
 public final class PlannedSequences {
@@ -28,7 +27,7 @@ public final class PlannedSequences {
   private final Map<String, List<String>> movementsOf = new LinkedHashMap<>();
 
   /** Everything that is to be photographed. */
-  public PlannedSequences(Plan plan, ShootingPlan shooting, List<Shot> shots) {
+  public PlannedSequences(Plan plan, ShootingPlan shooting) {
     this.plan = plan;
     for (Setup setup : shooting.setups()) {
       for (Setup.Run run : setup.runs()) {
@@ -38,10 +37,6 @@ public final class PlannedSequences {
     shooting
         .atRest()
         .forEach(plate -> byName.put(plate.name(), PlannedSequence.ofPlate(plate.name())));
-    for (Shot shot : shots) {
-      String name = "panel " + shot.panel().name() + " plate";
-      byName.putIfAbsent(name, PlannedSequence.ofPlate(name));
-    }
   }
 
   private void add(Setup setup, Setup.Run run) {

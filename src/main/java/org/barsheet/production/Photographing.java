@@ -83,7 +83,7 @@ final class Photographing {
 
   private PlannedSequence planned() {
     PlannedSequence whole =
-        new PlannedSequences(film.plan(), film.shooting(), film.timing().shots())
+        new PlannedSequences(film.plan(), film.shooting())
             .called(request.of());
     OptionalInt from = request.from();
     if (from.isEmpty()) {

@@ -121,7 +121,7 @@ class MovieTest {
       long at = layout.sampleAt(click.at()) - from;
       if (at < samples.length) {
         double frame = frames.start() + at / 48_000.0 * rate.framesPerSecond().doubleValue();
-        assertThat(frame).isCloseTo(rate.nearestFrame(click.at()), within(0.501));
+        assertThat(frame).isCloseTo((double) rate.nearestFrame(click.at()), within(0.501));
         assertThat(Math.abs(samples[(int) at])).isGreaterThan((short) 10_000);
         clicks++;
       }

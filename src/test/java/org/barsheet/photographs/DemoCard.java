@@ -23,7 +23,7 @@ public final class DemoCard {
       throws IOException {
     FilmSheet film = Production.film(plan, step -> {});
     PlannedSequence planned =
-        new PlannedSequences(film.plan(), film.shooting(), film.timing().shots()).called(name);
+        new PlannedSequences(film.plan(), film.shooting()).called(name);
     CopyStand stand =
         CopyStand.of(planned.moving().orElseThrow(), width, Math.round(width * 9 / 16f), 7);
     Files.createDirectories(folder);
