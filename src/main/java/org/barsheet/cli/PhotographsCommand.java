@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  barsheet photographs plan.yaml card --of bakers-lamp",
       "  barsheet photographs plan.yaml card --of bakers-lamp --accept     the pairing it proposes is right",
+      "  barsheet photographs plan.yaml card --of bakers-lamp --even       with evened copies",
       "  barsheet photographs plan.yaml retakes --of bakers-lamp --from 2  taken again from photograph 2",
       "",
       "Ends with status 1 if it copied nothing because the pairing isn't plain.",
@@ -68,6 +69,13 @@ final class PhotographsCommand implements Callable<Integer> {
   private boolean accept;
 
   @Option(
+      names = "--even",
+      description =
+          "Also write copies with shift and light corrected, into photographs/evened; the photographs"
+              + " themselves stay as they are.")
+  private boolean even;
+
+  @Option(
       names = "--out",
       paramLabel = "DIR",
       description =
@@ -83,7 +91,7 @@ final class PhotographsCommand implements Callable<Integer> {
       throw new ParameterException(spec.commandLine(), "--from takes a number from 0 on");
     }
     OptionalInt first = from.map(OptionalInt::of).orElse(OptionalInt.empty());
-    PhotographsTaken taken = taken(new PhotographRequest(folder, of, first, accept, false));
+    PhotographsTaken taken = taken(new PhotographRequest(folder, of, first, accept, even));
     PrintWriter results = spec.commandLine().getOut();
     if (form.as == As.TEXT) {
       PhotographsText.print(taken, results);
@@ -110,6 +118,7 @@ final class PhotographsCommand implements Callable<Integer> {
       err.println("Nothing copied. If the pairing is right, add --accept.");
       return ExitStatus.FINDINGS;
     }
+    taken.evened().forEach(err::println);
     taken.kept().forEach(file -> err.println("The photograph before is kept as " + file));
     err.println(Figures.count(taken.copied().size(), "photograph") + " copied into " + taken.to());
     return ExitStatus.DONE;

@@ -38,7 +38,7 @@ final class PhotographsText {
     }
     List<String> again = sequence.again();
     out.println(
-        again.isEmpty() ? "Nothing has to be taken again." : "Take again: " + Prose.listed(again));
+        again.isEmpty() ? "Nothing must be taken again." : "Take again: " + Prose.listed(again));
   }
 
   private static String order(PhotographsTaken taken) {

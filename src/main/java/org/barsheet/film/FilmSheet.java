@@ -12,6 +12,7 @@ import org.barsheet.exposure.OfShot;
 import org.barsheet.exposure.OpeningState;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.exposure.Uncovering;
+import org.barsheet.photographs.TakenPhotographs;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
 import org.barsheet.received.ClipVerdict;
@@ -38,6 +39,7 @@ import org.barsheet.timing.TimingSheet;
  * @param findings all findings about the film, worst first
  * @param changes what moved since an earlier run, where it is compared with one
  * @param issued what was sent out under names
+ * @param taken the photographs that are there
  */
 public record FilmSheet(
     List<InputFile> inputs,
@@ -51,7 +53,8 @@ public record FilmSheet(
     List<SheetNote> notes,
     List<Finding> findings,
     Optional<Changes> changes,
-    Issued issued) {
+    Issued issued,
+    TakenPhotographs taken) {
 
   public FilmSheet {
     inputs = List.copyOf(inputs);
@@ -64,7 +67,7 @@ public record FilmSheet(
     findings = List.copyOf(findings);
   }
 
-  /** A film of which nothing was sent out under a name. */
+  /** A film of which nothing was sent out under a name and nothing was photographed. */
   public FilmSheet(
       List<InputFile> inputs,
       TimingSheet timing,
@@ -89,7 +92,8 @@ public record FilmSheet(
         notes,
         findings,
         changes,
-        Issued.NOTHING);
+        Issued.NOTHING,
+        TakenPhotographs.NONE);
   }
 
   /** The movement of a permanent name. */
@@ -173,7 +177,8 @@ public record FilmSheet(
         notes,
         Findings.of(since.otherMusic().findings(), findings),
         Optional.of(since),
-        issued);
+        issued,
+        taken);
   }
 
   /**
@@ -195,7 +200,8 @@ public record FilmSheet(
         notes,
         findings,
         changes,
-        Issued.of(name, earlier, laidDown()));
+        Issued.of(name, earlier, laidDown()),
+        taken);
   }
 
   /** The same sheet with other findings. */
@@ -212,6 +218,25 @@ public record FilmSheet(
         notes,
         others,
         changes,
-        issued);
+        issued,
+        taken);
+  }
+
+  /** The same film with the photographs that are there, and what is wrong with them. */
+  public FilmSheet with(TakenPhotographs photographs) {
+    return new FilmSheet(
+        inputs,
+        timing,
+        reveals,
+        movements,
+        shooting,
+        states,
+        appearances,
+        clips,
+        notes,
+        Findings.of(PhotographFindings.of(photographs), findings),
+        changes,
+        issued,
+        photographs);
   }
 }

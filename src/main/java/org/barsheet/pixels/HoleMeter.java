@@ -34,7 +34,11 @@ public final class HoleMeter {
   private final Tint paper;
   private final Tint key;
 
-  /** Brightness of paper to that of backing: in a pixel of both, the brighter one colors more. */
+  /**
+   * By how much paper colors a pixel more than backing does, where it is both: as much as it is
+   * brighter where the light mixes in the lens, not at all where a JPEG mixes the colors of pixels;
+   * the geometric mean is between.
+   */
   private double brighter = 1;
 
   private final Box hole;
@@ -81,7 +85,8 @@ public final class HoleMeter {
     this.paper = middle(closed, planned, gray, said, false).orElse(gray);
     this.key = middle(open, planned, paper, said, true).orElse(said);
     this.brighter =
-        brightness(closed, planned, false) / Math.max(1e-6, brightness(open, planned, true));
+        Math.sqrt(
+            brightness(closed, planned, false) / Math.max(1e-6, brightness(open, planned, true)));
     this.hole = found(planned);
   }
 

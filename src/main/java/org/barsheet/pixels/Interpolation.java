@@ -35,6 +35,32 @@ final class Interpolation {
     return result;
   }
 
+  /** The color between pixels, red, green and blue in eight bits each. */
+  static int color(ColorImage image, double x, double y) {
+    int fromX = (int) Math.floor(x);
+    int fromY = (int) Math.floor(y);
+    double[] across = weights(x - fromX);
+    double[] down = weights(y - fromY);
+    double red = 0;
+    double green = 0;
+    double blue = 0;
+    for (int j = 0; j < 4; j++) {
+      int row = clamp(fromY + j - 1, image.height());
+      for (int i = 0; i < 4; i++) {
+        int column = clamp(fromX + i - 1, image.width());
+        double weight = across[i] * down[j];
+        red += weight * image.red(column, row);
+        green += weight * image.green(column, row);
+        blue += weight * image.blue(column, row);
+      }
+    }
+    return level(red) << 16 | level(green) << 8 | level(blue);
+  }
+
+  private static int level(double value) {
+    return (int) Math.max(0, Math.min(255, Math.round(value)));
+  }
+
   private static int clamp(int index, int size) {
     return Math.max(0, Math.min(size - 1, index));
   }

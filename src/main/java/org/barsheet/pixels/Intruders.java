@@ -20,6 +20,10 @@ public final class Intruders {
   private static final int MOST_FOR_MEDIAN = 11;
   private static final double LEAST_CONTRAST = 10;
   private static final double NOISE = 5;
+
+  /** A sharper photograph goes past the range of its neighbors by this share of it. */
+  private static final double SHARPER = 0.3;
+
   private static final int LEAST_PIXELS = 14;
   private static final int LEAST_LENGTH = 6;
 
@@ -157,7 +161,8 @@ public final class Intruders {
       for (int x = margin; x < plane.width() - margin; x++) {
         float value = plane.at(x, y);
         float off = outside(value, low.at(x, y), high.at(x, y));
-        if (Math.abs(off) > limit && !lies(moving, x, y)) {
+        double slack = SHARPER * (high.at(x, y) - low.at(x, y));
+        if (Math.abs(off) > limit + slack && !lies(moving, x, y)) {
           values[y * plane.width() + x] =
               lies(near, x, y) && isShadow(value, x, y, limit) ? 0 : off;
         }

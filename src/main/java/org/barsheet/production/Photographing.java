@@ -13,6 +13,7 @@ import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.photographs.CheckedPhotograph;
 import org.barsheet.photographs.CheckedSequence;
+import org.barsheet.photographs.EvenedPhotograph;
 import org.barsheet.photographs.PhotographReader;
 import org.barsheet.photographs.PlannedPhotograph;
 import org.barsheet.photographs.PlannedSequence;
@@ -128,6 +129,7 @@ final class Photographing {
     List<Path> kept = new ArrayList<>();
     List<Path> inTheWay = new ArrayList<>();
     List<Path> copied = new ArrayList<>();
+    List<String> done = new ArrayList<>();
     try (OutputFolder out = OutputFolder.open(to)) {
       List<Long> bytes = new ArrayList<>();
       for (CheckedPhotograph one : checked.photographs()) {
@@ -141,6 +143,12 @@ final class Photographing {
             SequenceReport.smallName(one.planned().name()), to -> to.write(one.small().jpeg()));
       }
       SequenceReport report = report(SequenceReport.of(checked, bytes));
+      if (request.even()) {
+        for (EvenedPhotograph one : evened(checked)) {
+          out.write(one.fileName(), one::writeTo);
+          done.add(one.done());
+        }
+      }
       out.write(SequenceReport.fileName(checked.name()), to -> to.write(report.json()));
       out.publish();
       removeOtherEndings(inTheWay, copied);
@@ -151,7 +159,16 @@ final class Photographing {
               "a photograph went away while it was copied",
               "try again"));
     }
-    return new PhotographsTaken(checked, found, to, copied, kept, List.of());
+    return new PhotographsTaken(checked, found, to, copied, kept, done);
+  }
+
+  private static List<EvenedPhotograph> evened(CheckedSequence checked) {
+    return checked.photographs().stream()
+        .map(
+            one ->
+                new EvenedPhotograph(
+                    one, one.taken().facts().width(), one.taken().facts().height()))
+        .toList();
   }
 
   private SequenceReport report(SequenceReport now) {

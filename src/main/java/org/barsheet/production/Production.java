@@ -15,6 +15,7 @@ import org.barsheet.cues.Cue;
 import org.barsheet.cues.MotifSearch;
 import org.barsheet.cues.Places;
 import org.barsheet.exposure.FileNames;
+import org.barsheet.exposure.Movement;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.LaidDown;
@@ -23,6 +24,7 @@ import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.movie.Ffmpeg;
+import org.barsheet.photographs.TakenPhotographs;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.begin.FirstPlan;
@@ -261,7 +263,12 @@ public final class Production {
     TimingSheet timing = placed(plan, music, returns, earlier);
     progress.step("laying out reveals frame by frame");
     FilmSheet film = FilmPlanner.complete(timing, InputFiles.of(plan), clips);
-    FilmSheet noted = ViewerNotes.addedTo(film, asked.text().file(), folder);
+    FilmSheet photographed =
+        film.with(
+            TakenPhotographs.in(
+                Photographing.folder(asked.text().file()),
+                film.movements().stream().map(Movement::name).toList()));
+    FilmSheet noted = ViewerNotes.addedTo(photographed, asked.text().file(), folder);
     earlier.requireHeld(noted, returns);
     FilmSheet compared = earlier.film().map(noted::since).orElse(noted);
     return compared.issued(issue, earlier.film());

@@ -4,12 +4,14 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.barsheet.photographs.DemoCard;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -116,7 +118,7 @@ class PhotographsCommandTest {
     }
     assertThat(said.toString())
         .contains("! small-lamp 004 to 006 lie 1.5 px right off the first photograph")
-        .contains("Nothing has to be taken again.");
+        .contains("Nothing must be taken again.");
     assertThat(told.toString()).contains("7 photographs copied into");
     assertThat(photograph("small-lamp.json")).content().contains("\"IMG_4035.JPG\"");
   }
@@ -150,6 +152,41 @@ class PhotographsCommandTest {
         .content()
         .contains("small-lamp 000")
         .doesNotContain("\"camera\"");
+  }
+
+  @Test
+  void evened_copies_lie_where_the_first_photograph_has_them() throws IOException {
+    assertThat(photographs("card", "--even")).isEqualTo(ExitStatus.DONE);
+    assertThat(told.toString()).contains("small-lamp 005: moved back from 1.5 px right");
+    assertThat(photograph("small-lamp 005.JPG"))
+        .hasSameBinaryContentAs(folder.resolve("card/IMG_4036.JPG"));
+    Path evened = photograph("evened");
+    int status =
+        run(
+            "photographs",
+            folder.resolve("plan.yaml").toString(),
+            evened.toString(),
+            "--of",
+            "bakers-lamp",
+            "--accept");
+    assertThat(status).as(told.toString()).isEqualTo(ExitStatus.DONE);
+    assertThat(said.toString()).doesNotContain("! ");
+  }
+
+  @Test
+  void the_workbook_gets_a_contact_sheet_and_check_tells_the_fault() throws IOException {
+    photographs("card");
+    String plan = folder.resolve("plan.yaml").toString();
+    run("check", plan, "--all");
+    assertThat(said.toString()).contains("small-lamp 004 to 006 lie 1.5 px right");
+    assertThat(run("make", plan)).as(told.toString()).isEqualTo(ExitStatus.DONE);
+    Path book = folder.resolve("plan-sheets/plan.xlsx");
+    try (InputStream in = Files.newInputStream(book);
+        XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+      assertThat(workbook.getSheet("Photographs").getDrawingPatriarch().getShapes()).hasSize(7);
+      assertThat(workbook.getAllPictures())
+          .allSatisfy(one -> assertThat(one.getMimeType()).isEqualTo("image/jpeg"));
+    }
   }
 
   @Test

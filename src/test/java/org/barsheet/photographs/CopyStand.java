@@ -181,6 +181,37 @@ public final class CopyStand {
     return developed(light);
   }
 
+  /** Size of the hole in pixels, in the direction in which it is uncovered. */
+  double travel() {
+    return isAcross() ? hole[2] - hole[0] : hole[3] - hole[1];
+  }
+
+  boolean isAcross() {
+    String way = flap.hinge() + flap.slides();
+    return way.equals("left") || way.equals("right");
+  }
+
+  /** Share of the hole through which the backing is seen, counted by rays. */
+  double uncovered(Shot shot) {
+    double[] color = new double[3];
+    int seen = 0;
+    int all = 0;
+    for (double y = hole[1] + 0.125; y < hole[3]; y += 0.25) {
+      for (double x = hole[0] + 0.125; x < hole[2]; x += 0.25) {
+        double way = shot.amount / millimetersPerPixel;
+        double dx = flap.slides().equals("left") ? -way : flap.slides().equals("right") ? way : 0;
+        double dy = flap.slides().equals("top") ? -way : flap.slides().equals("bottom") ? way : 0;
+        boolean covered =
+            flap.hinge().isEmpty()
+                ? isInHole(x - dx, y - dy)
+                : turned(shot, x - width / 2.0, y - height / 2.0, 0, color);
+        seen += covered ? 0 : 1;
+        all++;
+      }
+    }
+    return (double) seen / all;
+  }
+
   private BufferedImage developed(float[] light) {
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
     for (int y = 0; y < height; y++) {
@@ -325,8 +356,8 @@ public final class CopyStand {
       double uneven = 1 - 0.12 * (y - hole[1]) / (hole[3] - hole[1]);
       double patch =
           shot.dark > 0
-                  && Math.hypot(x - (hole[0] + 3 * hole[2]) / 4, y - (hole[1] + hole[3]) / 2)
-                      < 0.25 * (hole[2] - hole[0])
+                  && Math.hypot(x - dark(0), y - dark(1))
+                      < 0.25 * Math.min(hole[2] - hole[0], hole[3] - hole[1])
               ? 1 - shot.dark
               : 1;
       for (int band = 0; band < 3; band++) {
@@ -341,6 +372,15 @@ public final class CopyStand {
       lit *= 1 - shot.spill;
     }
     table.add(x, y, lit, color);
+  }
+
+  /** The middle of a dark patch of the backing, where the hole is uncovered first. */
+  private double dark(int axis) {
+    String last = flap.hinge() + flap.slides();
+    String early = axis == 0 ? "left" : "top";
+    String late = axis == 0 ? "right" : "bottom";
+    double share = last.equals(early) ? 0.72 : last.equals(late) ? 0.28 : 0.5;
+    return hole[axis] + share * (hole[axis + 2] - hole[axis]);
   }
 
   private boolean isBesideHole(double x, double y) {

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.barsheet.exposure.Movement;
 import org.barsheet.photographs.CopyStand.Shot;
@@ -49,17 +51,19 @@ final class RenderedSequence {
   }
 
   final Fault fault;
+  final long seed;
   final int at;
   final PlannedSequence planned;
   final List<Shot> shots = new ArrayList<>();
   final double size;
 
-  private final CopyStand stand;
+  final CopyStand stand;
   private final SplittableRandom random;
   private final List<Taken> taken = new ArrayList<>();
 
   RenderedSequence(Fault fault, long seed, boolean otherStyle, int photographs) {
     this.fault = fault;
+    this.seed = seed;
     this.random = new SplittableRandom(seed);
     Artwork.Model model = new Artwork.Model("lamp", 3, "green", "dusk");
     Artwork artwork = new Artwork(25.4, 24, 13.5, List.of(), 0, List.of(model));
@@ -138,8 +142,27 @@ final class RenderedSequence {
               shot.down = 0.06 * (random.nextDouble() - 0.5);
               shots.add(shot);
             });
-    this.at = 3 + random.nextInt(photographs - 5);
+    this.at = telling(3 + random.nextInt(photographs - 5), hole);
     this.size = spoil(movement, hole);
+  }
+
+  /** Where two steps cannot be told apart, none can be missed: the next that can. */
+  private int telling(int from, double[] hole) {
+    boolean across = stand.isAcross();
+    double travel = across ? hole[2] - hole[0] : hole[3] - hole[1];
+    double least = Math.max(0.015, 1.5 / travel);
+    int at = from;
+    while (at > 1 && !tells(at, least)) {
+      at--;
+    }
+    return at;
+  }
+
+  private boolean tells(int at, double least) {
+    double before = stand.uncovered(shots.get(at - 1));
+    double here = stand.uncovered(shots.get(at));
+    double after = stand.uncovered(shots.get(at + 1));
+    return here - before > 1.5 * least && after - here > 1.5 * least;
   }
 
   private double spoil(Movement movement, double[] hole) {
@@ -211,9 +234,9 @@ final class RenderedSequence {
     double step = shots.get(at).amount - before;
     double amount =
         switch (fault) {
-          case TOO_FAR -> before + 2 * step + movement.measure().whole() * 0.02;
-          case TOO_LITTLE -> before + step * 0.3 - movement.measure().whole() * 0.02;
-          case BACKWARDS -> before - step - movement.measure().whole() * 0.02;
+          case TOO_FAR -> before + 2 * step;
+          case TOO_LITTLE -> before + step * 0.2;
+          case BACKWARDS -> before - step;
           default -> before;
         };
     shots.get(at).amount = Math.max(0, amount);
@@ -236,6 +259,53 @@ final class RenderedSequence {
       }
     }
     return new Thing(kind, bestX, bestY, size, random.nextDouble() * Math.PI);
+  }
+
+  /** Kinds of which one has to be told. */
+  Set<FaultKind> wanted() {
+    return switch (fault) {
+      case NONE, ONE_TOO_MANY, ONE_MISSING, EXCHANGED -> Set.of();
+      case BUMP, TURN -> Set.of(FaultKind.CAMERA);
+      case DRIFT, FLICKER -> Set.of(FaultKind.LIGHT);
+      case REDDER -> Set.of(FaultKind.COLOR);
+      case TOO_FAR, TOO_LITTLE, BACKWARDS, REPEATED -> Set.of(FaultKind.STEP);
+      case HAND, THREAD -> Set.of(FaultKind.OBJECT);
+      case SHADOW -> Set.of(FaultKind.SHADOW, FaultKind.OBJECT);
+      case SPILL, DARK_BACKING -> Set.of(FaultKind.BACKING);
+      case UNFOCUSED -> Set.of(FaultKind.FOCUS);
+    };
+  }
+
+  /** Kinds that may be told with good reason. */
+  Set<FaultKind> explained() {
+    return switch (fault) {
+      case HAND, SHADOW -> EnumSet.of(FaultKind.OBJECT, FaultKind.SHADOW, FaultKind.LIGHT);
+      case REDDER -> EnumSet.of(FaultKind.COLOR, FaultKind.LIGHT);
+      case SPILL -> EnumSet.of(FaultKind.BACKING, FaultKind.OBJECT, FaultKind.SHADOW);
+      case UNFOCUSED -> EnumSet.of(FaultKind.FOCUS, FaultKind.OBJECT, FaultKind.STEP);
+      default -> wanted();
+    };
+  }
+
+  boolean isOfPairing() {
+    return fault == Fault.ONE_TOO_MANY || fault == Fault.ONE_MISSING || fault == Fault.EXCHANGED;
+  }
+
+  /** Whether something is wrong with the photograph taken at a place. */
+  boolean isSpoiled(int place) {
+    return switch (fault) {
+      case NONE -> false;
+      case BUMP, TURN -> place >= at;
+      case DRIFT, SPILL, DARK_BACKING -> true;
+      default -> place == at;
+    };
+  }
+
+  /** Whether a photograph shows what a planned one is to show, as far as an eye can tell. */
+  boolean isAlike(int place, PlannedPhotograph planned) {
+    double shown = stand.uncovered(shots.get(place));
+    double asked = stand.uncovered(new Shot(planned.amount()));
+    return Math.abs(shown - asked) < Math.max(0.015, 1.5 / stand.travel());
   }
 
   /** Takes them into a folder. */
