@@ -51,8 +51,18 @@ public final class MusicFinder {
           case PLAYED -> true;
           case AUTO -> saysNothing();
         };
-    Optional<Pulse> pulse = played ? PulseFinder.find(score, request) : Optional.empty();
+    Optional<Pulse> pulse = played ? PulseFinder.find(score, request) : heardOtherwise();
     return pulse.map(this::followPlayed).orElseGet(() -> followWritten(played));
+  }
+
+  /** Other bars than the written ones where those are not to be believed. */
+  private Optional<Pulse> heardOtherwise() {
+    if (request.tempo() == TempoRequest.Mode.WRITTEN || !request.pins().isEmpty()) {
+      return Optional.empty();
+    }
+    WrittenCheck.Outcome outcome = WrittenCheck.of(score, request);
+    outcome.doubts().forEach(doubts::add);
+    return outcome.other();
   }
 
   /** Whether the written tempo tells nothing of the music, or counts no beats at all. */

@@ -27,6 +27,9 @@ record Playing(List<Stroke> strokes) {
 
   private static final double SHORTEST_COUNTED = 0.01;
 
+  /** A part that was silent for longer than this begins again. */
+  private static final double REST_SECONDS = 0.4;
+
   /**
    * Notes struck together.
    *
@@ -36,6 +39,7 @@ record Playing(List<Stroke> strokes) {
    * @param longestSeconds length of its longest note
    * @param velocity of its loudest note
    * @param lowest lowest pitch, or {@link #NO_PITCH}
+   * @param entries how many parts begin again after a rest
    * @param pedal how clearly the pedal is renewed for it, from 0 to 1
    * @param chroma weight of each of the 12 pitch classes
    */
@@ -47,6 +51,7 @@ record Playing(List<Stroke> strokes) {
       double longestSeconds,
       int velocity,
       int lowest,
+      int entries,
       double pedal,
       double[] chroma) {}
 
@@ -58,13 +63,15 @@ record Playing(List<Stroke> strokes) {
   static Playing of(Score score) {
     PedalRenewal pedal = PedalRenewal.of(score);
     Clock clock = new Clock(score.tempo());
+    double[] silentFrom = new double[score.parts().size()];
+    Arrays.fill(silentFrom, Double.NEGATIVE_INFINITY);
     List<Stroke> strokes = new ArrayList<>();
     List<Note> together = new ArrayList<>();
     double first = 0;
     for (Note note : score.notes()) {
       double onset = clock.seconds(note.onTick());
       if (!together.isEmpty() && onset - first > TOGETHER_SECONDS) {
-        strokes.add(stroke(score, clock, pedal, together));
+        strokes.add(stroke(score, clock, pedal, silentFrom, together));
         together.clear();
       }
       if (together.isEmpty()) {
@@ -72,7 +79,7 @@ record Playing(List<Stroke> strokes) {
       }
       together.add(note);
     }
-    strokes.add(stroke(score, clock, pedal, together));
+    strokes.add(stroke(score, clock, pedal, silentFrom, together));
     return new Playing(strokes);
   }
 
@@ -98,10 +105,16 @@ record Playing(List<Stroke> strokes) {
     }
   }
 
-  private static Stroke stroke(Score score, Clock clock, PedalRenewal pedal, List<Note> together) {
+  private static Stroke stroke(
+      Score score,
+      Clock clock,
+      PedalRenewal pedal,
+      double[] silentFrom,
+      List<Note> together) {
     double sum = 0;
     double longest = 0;
     int velocity = 0;
+    int entries = 0;
     int lowest = NO_PITCH;
     double[] chroma = new double[12];
     for (Note note : together) {
@@ -110,6 +123,10 @@ record Playing(List<Stroke> strokes) {
       sum += onset;
       longest = Math.max(longest, length);
       velocity = Math.max(velocity, note.velocity());
+      if (onset - silentFrom[note.part()] > REST_SECONDS) {
+        entries++;
+      }
+      silentFrom[note.part()] = Math.max(silentFrom[note.part()], onset + length);
       Part part = score.parts().get(note.part());
       if (!part.drums()) {
         lowest = Math.min(lowest, note.pitch());
@@ -120,7 +137,8 @@ record Playing(List<Stroke> strokes) {
     long tick = together.get((together.size() - 1) / 2).onTick();
     int count = together.size();
     double renewed = pedal.at(sum / count);
-    return new Stroke(sum / count, tick, count, longest, velocity, lowest, renewed, chroma);
+    return new Stroke(
+        sum / count, tick, count, longest, velocity, lowest, entries, renewed, chroma);
   }
 
   double endSeconds() {

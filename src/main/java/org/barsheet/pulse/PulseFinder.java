@@ -69,6 +69,12 @@ final class PulseFinder {
   }
 
   private Optional<Pulse> find() {
+    return pins.isEmpty()
+        ? SteadyFinder.find(score, playing, request).or(this::findWandering)
+        : findWandering();
+  }
+
+  private Optional<Pulse> findWandering() {
     BeatDivision division = division();
     BeatLengths lengths = lengths();
     FoundBeats alone = search(fit(lengths, division), 1);

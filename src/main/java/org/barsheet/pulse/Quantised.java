@@ -127,6 +127,7 @@ public final class Quantised {
         List.of(),
         tempo,
         0,
+        0,
         new BarGrid(List.of(bar)),
         end,
         List.of());

@@ -1,171 +1,139 @@
 package org.barsheet.pulse;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
-import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.Playing.Stroke;
-import org.barsheet.score.Meter;
-import org.barsheet.score.Score;
-import org.barsheet.score.TempoMap.Stretch;
 
 /**
- * A steady pulse that all the music keeps to while its written beat goes by unheard: played or
- * quantised to a click of its own, in a file left at the tempo that files have when none is set. A
- * click whose divisions are divisions of the written beat too (90 to the minute and its thirds in
- * 120) can go unnoticed.
+ * A steady pulse that all the music keeps to, as music written or played to a click does: a click
+ * time and a phase that hold from the first stroke to the last.
  *
- * <p>How strongly a pulse is heard is the length of the mean of all strokes on its circle, weighted
- * with their strengths: 0 (spread evenly) to 1 (all on one place).
- *
- * @param beatsPerMinute of the pulse; the beat may be a few times faster or slower
- * @param strength of the pulse
- * @param writtenStrength of the written beat or its usual divisions, whichever is heard best
+ * @param seconds from one pulse to the next
+ * @param phase when one of the pulses sounds, in seconds
+ * @param strength 0 (the strokes lie anywhere) to 1 (all on pulses)
+ * @param spread how far from the pulse strokes are that are meant on it, in seconds
  */
-record SteadyPulse(double beatsPerMinute, double strength, double writtenStrength) {
+record SteadyPulse(double seconds, double phase, double strength, double spread) {
 
-  /** Quarter notes last this long where a file sets no tempo (Standard MIDI File 1.0). */
-  private static final Seconds UNSET_QUARTER = Seconds.of(1, 2);
+  /** A stroke is meant on a place it is this many spreads from, or this near in any case. */
+  private static final double MEANT_SPREADS = 3;
 
-  /** With these bounds none of 41 written scores is doubted, and 355 of 410 at other tempos are. */
+  private static final double MEANT_SECONDS = 0.005;
+
+  /** With less, no pulse is heard at all. */
   private static final double LEAST_STRENGTH = 0.3;
 
-  /** How much stronger than the written beat and its divisions. */
-  private static final double LEAST_TIMES = 2;
+  /** A normal distribution's standard deviation in medians of what is off either way. */
+  private static final double MEDIAN_SPREADS = 1.4826;
 
-  private static final double SLOWEST_HERTZ = 0.7;
-  private static final double FASTEST_HERTZ = 10;
-  private static final double STEPS_IN_PEAK = 4;
+  private static final int ROUNDS = 8;
 
-  /** Pulses this near a multiple of the written beat are its own, in widths of a peak. */
-  private static final double OWN_WIDTHS = 3;
+  /** Strokes farther than this from a pulse, in pulses, do not tell where it is. */
+  private static final double TELLING = 0.25;
 
-  /**
-   * And this share of it: where a free passage interrupts strict bars, their peak breaks in pieces.
-   * A tempo so near the written one shares no divisions with it, which the onsets' ticks show.
-   */
-  private static final double OWN_SHARE = 0.05;
+  private static final double WINDOW_SECONDS = 8;
+  private static final int FEWEST_STROKES = 8;
 
-  /** Beyond this many seconds the music is taken to go on in the same way. */
-  private static final double LONGEST_SECONDS = 300;
+  /** How far the strokes of a window may be off on average, in pulses and in seconds. */
+  private static final double MOST_OFF = 0.15;
 
-  private static final double[] SIMPLE_LEVELS = {1, 2, 4, 8};
-  private static final double[] COMPOUND_LEVELS = {1, 3, 6, 12};
+  private static final double MOST_SECONDS_OFF = 0.03;
 
-  /** Pulses that belong to the written beat: its multiples and usual divisions. */
-  private static final double[] OWN_LEVELS = {0.25, 1 / 3.0, 0.5, 1, 2, 3, 4, 6, 8, 12};
+  /** Strokes of a window that gather less than this, 0 to 1, tell nothing. */
+  private static final double GATHERED = 0.3;
 
-  /** The pulse that contradicts a tempo that was perhaps never set; nothing where none does. */
-  static Optional<SteadyPulse> against(Score score) {
-    if (!isTempoUnset(score)) {
+  private static final double LEAST_STEADY = 0.95;
+
+  /** The pulse of the playing; nothing where it has none, or one that wanders. */
+  static Optional<SteadyPulse> of(Playing playing) {
+    Spectrum spectrum = Spectrum.of(playing.strokes());
+    double hertz = spectrum.strongest();
+    SteadyPulse pulse = new SteadyPulse(1 / hertz, 0, spectrum.strength(hertz), 0);
+    if (pulse.strength < LEAST_STRENGTH) {
       return Optional.empty();
     }
-    Playing playing = Playing.of(score);
-    Meter meter = meter(score);
-    double hertz = 1 / beatSeconds(meter);
-    Spectrum spectrum = Spectrum.of(playing.strokes(), StrokeStrength.ofBeats(playing));
-    double written =
-        Arrays.stream(meter.isCompound() ? COMPOUND_LEVELS : SIMPLE_LEVELS)
-            .map(level -> level * hertz)
-            .filter(pulse -> pulse <= FASTEST_HERTZ)
-            .map(spectrum::strength)
-            .max()
-            .orElseThrow();
-    SteadyPulse best = spectrum.strongestBeside(hertz, written);
-    boolean contradicts = best.strength > LEAST_STRENGTH && best.strength > LEAST_TIMES * written;
-    return contradicts ? Optional.of(best) : Optional.empty();
+    SteadyPulse fitted = pulse.fitted(playing);
+    return fitted.isKeptBy(playing) ? Optional.of(fitted) : Optional.empty();
   }
 
-  private static boolean isTempoUnset(Score score) {
-    List<Stretch> stretches = score.tempo().stretches();
-    return stretches.stream().allMatch(one -> one.perQuarter().equals(UNSET_QUARTER));
-  }
-
-  /** Of the second bar; the first may be a pickup. */
-  private static Meter meter(Score score) {
-    return score.bars().bars().get(Math.min(1, score.bars().bars().size() - 1)).meter();
-  }
-
-  private static double beatSeconds(Meter meter) {
-    double quarters = 4.0 / meter.denominator() * (meter.isCompound() ? 3 : 1);
-    return UNSET_QUARTER.toDouble() * quarters;
-  }
-
-  /** Strokes as weights at times from the first one on. */
-  @SuppressWarnings("ArrayRecordComponent") // never compared, never handed out
-  private record Spectrum(double[] seconds, double[] weights) {
-
-    static Spectrum of(List<Stroke> strokes, double[] strengths) {
-      double start = strokes.get(0).seconds();
-      int count =
-          (int)
-              strokes.stream()
-                  .takeWhile(stroke -> stroke.seconds() - start <= LONGEST_SECONDS)
-                  .count();
-      double[] seconds = new double[count];
-      double[] weights = new double[count];
-      double sum = 0;
-      for (int i = 0; i < count; i++) {
-        seconds[i] = strokes.get(i).seconds() - start;
-        sum += strengths[i];
+  /** The same pulse where the strokes near it say it is (least squares, a few rounds). */
+  private SteadyPulse fitted(Playing playing) {
+    double length = seconds;
+    double start = meanPhase(playing);
+    for (int round = 0; round < ROUNDS; round++) {
+      double n = 0;
+      double sumK = 0;
+      double sumT = 0;
+      double sumKk = 0;
+      double sumKt = 0;
+      for (Stroke stroke : playing.strokes()) {
+        double k = Math.rint((stroke.seconds() - start) / length);
+        if (Math.abs((stroke.seconds() - start) / length - k) < TELLING) {
+          n++;
+          sumK += k;
+          sumT += stroke.seconds();
+          sumKk += k * k;
+          sumKt += k * stroke.seconds();
+        }
       }
-      for (int i = 0; i < count; i++) {
-        weights[i] = strengths[i] / sum;
+      double spread = n * sumKk - sumK * sumK;
+      if (spread > 0) {
+        length = (n * sumKt - sumK * sumT) / spread;
+        start = (sumT - length * sumK) / n;
       }
-      return new Spectrum(seconds, weights);
     }
+    return new SteadyPulse(length, start, strength, spread(playing, length, start));
+  }
 
-    double strength(double hertz) {
+  /** How far strokes are from their pulses: of the nearer half the farthest, in spreads. */
+  private static double spread(Playing playing, double length, double start) {
+    double[] off =
+        playing.strokes().stream()
+            .mapToDouble(stroke -> (stroke.seconds() - start) / length)
+            .map(at -> Math.abs(at - Math.rint(at)) * length)
+            .sorted()
+            .toArray();
+    return MEDIAN_SPREADS * off[off.length / 2];
+  }
+
+  /** How far from a place a stroke may be that is meant there, in seconds. */
+  double near() {
+    return Math.max(MEANT_SECONDS, MEANT_SPREADS * spread);
+  }
+
+  private double meanPhase(Playing playing) {
+    double x = 0;
+    double y = 0;
+    for (Stroke stroke : playing.strokes()) {
+      double angle = 2 * Math.PI * stroke.seconds() / seconds;
+      x += Math.cos(angle);
+      y += Math.sin(angle);
+    }
+    return Math.atan2(y, x) / (2 * Math.PI) * seconds;
+  }
+
+  /** Whether the strokes of nearly every few seconds lie about the pulse. */
+  private boolean isKeptBy(Playing playing) {
+    int windows = 0;
+    int steady = 0;
+    int from = 0;
+    while (from < playing.strokes().size()) {
+      double end = playing.strokes().get(from).seconds() + WINDOW_SECONDS;
       double x = 0;
       double y = 0;
-      for (int i = 0; i < seconds.length; i++) {
-        x += weights[i] * Math.cos(2 * Math.PI * hertz * seconds[i]);
-        y += weights[i] * Math.sin(2 * Math.PI * hertz * seconds[i]);
+      int to = from;
+      while (to < playing.strokes().size() && playing.strokes().get(to).seconds() < end) {
+        double angle = 2 * Math.PI * (playing.strokes().get(to).seconds() - phase) / seconds;
+        x += Math.cos(angle);
+        y += Math.sin(angle);
+        to++;
       }
-      return Math.hypot(x, y);
+      if (to - from >= FEWEST_STROKES && Math.hypot(x, y) / (to - from) >= GATHERED) {
+        windows++;
+        double off = Math.abs(Math.atan2(y, x)) / (2 * Math.PI);
+        steady += off < MOST_OFF && off * seconds < MOST_SECONDS_OFF ? 1 : 0;
+      }
+      from = to;
     }
-
-    /** Turns every stroke on by one step at a time, so that no circle is measured anew. */
-    SteadyPulse strongestBeside(double ownHertz, double ownStrength) {
-      double peak = 1 / Math.max(1, seconds[seconds.length - 1]);
-      double step = peak / STEPS_IN_PEAK;
-      double[] x = new double[seconds.length];
-      double[] y = new double[seconds.length];
-      double[] turnX = new double[seconds.length];
-      double[] turnY = new double[seconds.length];
-      for (int i = 0; i < seconds.length; i++) {
-        x[i] = weights[i] * Math.cos(2 * Math.PI * SLOWEST_HERTZ * seconds[i]);
-        y[i] = weights[i] * Math.sin(2 * Math.PI * SLOWEST_HERTZ * seconds[i]);
-        turnX[i] = Math.cos(2 * Math.PI * step * seconds[i]);
-        turnY[i] = Math.sin(2 * Math.PI * step * seconds[i]);
-      }
-      SteadyPulse best = new SteadyPulse(0, 0, ownStrength);
-      for (int k = 0; SLOWEST_HERTZ + k * step <= FASTEST_HERTZ; k++) {
-        double hertz = SLOWEST_HERTZ + k * step;
-        double sumX = 0;
-        double sumY = 0;
-        for (int i = 0; i < x.length; i++) {
-          sumX += x[i];
-          sumY += y[i];
-          double turned = x[i] * turnX[i] - y[i] * turnY[i];
-          y[i] = x[i] * turnY[i] + y[i] * turnX[i];
-          x[i] = turned;
-        }
-        double strength = Math.hypot(sumX, sumY);
-        if (strength > best.strength && !isOwn(hertz, ownHertz, OWN_WIDTHS * peak)) {
-          best = new SteadyPulse(60 * hertz, strength, ownStrength);
-        }
-      }
-      return best;
-    }
-
-    private static boolean isOwn(double hertz, double ownHertz, double width) {
-      for (double level : OWN_LEVELS) {
-        if (Math.abs(hertz - level * ownHertz) < width + OWN_SHARE * level * ownHertz) {
-          return true;
-        }
-      }
-      return false;
-    }
+    return windows > 0 && steady >= LEAST_STEADY * windows;
   }
 }

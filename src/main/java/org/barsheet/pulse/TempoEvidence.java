@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.barsheet.score.Division;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
@@ -94,23 +93,18 @@ public record TempoEvidence(
     List<WeakStretch> weak = weakStretches(onsets, division.ticks(), factor);
     Verdict verdict = verdict(whole, closeness, weakShare(weak, score.endTick()), weak);
     List<PartScore> parts = parts(score, division, factor);
-    if (verdict != Verdict.UNTRUE) {
-      Optional<SteadyPulse> other = SteadyPulse.against(score);
-      if (other.isPresent()) {
-        String steady = sentence(other.get(), onsets.length);
-        return new TempoEvidence(whole, Verdict.UNTRUE, steady, List.of(), parts);
-      }
-    }
     String sentence = sentence(verdict, onsets.length);
     return new TempoEvidence(whole, verdict, sentence, weak, parts);
   }
 
-  private static String sentence(SteadyPulse other, int onsets) {
-    return String.format(
-        Locale.ROOT,
-        "the notes follow a steady pulse of %.1f bpm, not the written beats (%d notes)",
-        other.beatsPerMinute(),
-        onsets);
+  /** The same onsets where they are found to keep to another pulse. */
+  TempoEvidence contradictedBy(double beatsPerMinute) {
+    String steady =
+        String.format(
+            Locale.ROOT,
+            "the notes follow a steady pulse of %.1f bpm, not the written beats",
+            beatsPerMinute);
+    return new TempoEvidence(score, Verdict.UNTRUE, steady, List.of(), parts);
   }
 
   private static String tooFew(int onsets) {

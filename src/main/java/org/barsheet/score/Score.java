@@ -19,6 +19,7 @@ import java.util.List;
  * @param pedalTicks where the damper pedal of any part goes down, in order
  * @param tempo exact time of every tick as written
  * @param tempoEvents how many tempo events the file holds
+ * @param meterEvents how many time signatures the file holds
  * @param bars as written
  * @param endTick where the last note ends
  * @param readingNotes what was odd in the file, in order of place
@@ -33,6 +34,7 @@ public record Score(
     List<Long> pedalTicks,
     TempoMap tempo,
     int tempoEvents,
+    int meterEvents,
     BarGrid bars,
     long endTick,
     List<ReadingNote> readingNotes) {
@@ -48,18 +50,28 @@ public record Score(
   /** The same score with some of its notes only. */
   public Score withNotes(List<Note> some) {
     long end = some.stream().mapToLong(Note::offTick).max().orElse(0);
+    return with(some, tempo, end);
+  }
+
+  /** The same score, played by another tempo map. */
+  public Score withTempo(TempoMap other) {
+    return with(notes, other, endTick);
+  }
+
+  private Score with(List<Note> otherNotes, TempoMap otherTempo, long otherEnd) {
     return new Score(
         format,
         division,
         ticksPerQuarter,
         parts,
-        some,
+        otherNotes,
         marks,
         pedalTicks,
-        tempo,
+        otherTempo,
         tempoEvents,
+        meterEvents,
         bars,
-        end,
+        otherEnd,
         readingNotes);
   }
 

@@ -53,6 +53,7 @@ public final class ScoreReader {
         events.pedalTicks(),
         WrittenTempo.map(walk.division(), ticksPerQuarter, events.tempos()),
         events.tempos().size(),
+        events.meters().size(),
         bars,
         endTick,
         readingNotes.inOrder());

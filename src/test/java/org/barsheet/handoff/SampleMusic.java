@@ -81,6 +81,7 @@ final class SampleMusic {
         List.of(),
         tempo,
         2,
+        1,
         new BarGrid(bars),
         tickOfBar(BARS + 1),
         List.of());

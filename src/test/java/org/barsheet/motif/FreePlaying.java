@@ -74,6 +74,7 @@ final class FreePlaying {
         List.of(),
         TempoMap.of(perQuarter, List.of(new TempoMap.Change(0, Seconds.of(1, 2)))),
         1,
+        0,
         score.bars(),
         0,
         List.of());

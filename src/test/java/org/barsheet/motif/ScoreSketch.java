@@ -91,6 +91,7 @@ public final class ScoreSketch {
         List.of(),
         tempo,
         1,
+        1,
         bars(end),
         end,
         List.of());

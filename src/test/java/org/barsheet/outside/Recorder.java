@@ -50,6 +50,7 @@ final class Recorder {
         List.of(),
         TempoMap.of(TICKS_PER_QUARTER, List.of(new TempoMap.Change(0, Seconds.of(1, 2)))),
         1,
+        0,
         new BarGrid(bars(end)),
         end,
         List.of());

@@ -203,6 +203,7 @@ public final class MusicBuilder {
             List.of(),
             map,
             tempo.size(),
+            1,
             grid,
             end,
             List.of());

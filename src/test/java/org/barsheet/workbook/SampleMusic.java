@@ -50,6 +50,7 @@ final class SampleMusic {
             List.of(),
             tempo,
             1,
+            1,
             grid,
             grid.last().endTick(),
             List.of());
