@@ -26,6 +26,8 @@ public record Doubt(Kind kind, Bar from, Bar to, String sentence) {
     BEAT_LEVEL,
     /** The bar might as well begin on another beat. */
     BAR_PHASE,
+    /** The bars might as well have another number of beats. */
+    BAR_SIZE,
     /** Whether the piece begins with a pickup is guessed. */
     PICKUP
   }

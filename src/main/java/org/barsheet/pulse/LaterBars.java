@@ -13,10 +13,13 @@ import org.barsheet.score.Score;
  */
 final class LaterBars {
 
-  /** Beats sound less than this share as often as beats of bars begun later. */
-  private static final double BESIDE = 0.5;
+  /** Written beats that sound no more often than this are no beats. */
+  private static final double SELDOM = 0.2;
 
-  private static final double SILENT = Math.log(1 - 0.9);
+  /** Bars on whose first beat something sounds less often than this begin elsewhere. */
+  private static final double OFTEN = 0.5;
+
+  private static final double SILENT = Math.log(0.5);
 
   private final Score score;
   private final List<Playing.Stroke> strokes;
@@ -40,43 +43,70 @@ final class LaterBars {
     this.nearTicks = nearSeconds / secondsPerTick;
   }
 
-  /** How well bars fit that begin later, and how many of their beats sound. */
-  private record Fit(long later, double total, int sounding) {}
+  /**
+   * How well bars fit that begin later.
+   *
+   * @param sounding share of their beats on which something sounds
+   * @param sharpest the same of their first beats
+   */
+  private record Fit(long later, double total, double sounding, double sharpest) {}
 
   /** The bars that fit best if they begin a number of pulses later; nothing if they need not. */
   Optional<BarGrid> find(SteadyPulse pulse) {
+    Fit written = fit(0);
+    if (written.sounding > SELDOM || written.sharpest > SELDOM) {
+      return Optional.empty();
+    }
     Bar model = score.bars().bars().get(Math.min(1, score.bars().bars().size() - 1));
     double step = pulse.seconds() / secondsPerTick;
     double phase = pulse.phase() / secondsPerTick;
     double first = phase - Math.floor(phase / step) * step;
-    Fit best = fit(0);
-    int written = best.sounding;
+    Fit best = written;
     for (double later = first; later < model.lengthTicks(); later += step) {
       Fit fit = fit(Math.round(later));
       if (fit.total > best.total) {
         best = fit;
       }
     }
-    return written < BESIDE * best.sounding ? Optional.of(begun(best.later)) : Optional.empty();
+    return best.sharpest > OFTEN ? Optional.of(begun(best.later)) : Optional.empty();
   }
 
   private Fit fit(long later) {
     double total = 0;
+    int beats = 0;
     int sounding = 0;
+    int sharp = 0;
     int stroke = 0;
     for (Bar bar : score.bars().bars()) {
       for (int beat = 0; beat < bar.beatTicks().size(); beat++) {
-        double tick = bar.beatTicks().get(beat) + later;
-        while (stroke < strokes.size() && tickOf(stroke) < tick - nearTicks) {
+        long tick = bar.beatTicks().get(beat) + later;
+        boolean last = beat + 1 == bar.beatTicks().size();
+        long next = (last ? bar.endTick() : bar.beatTicks().get(beat + 1)) + later;
+        boolean sounds = false;
+        while (stroke < strokes.size() && tickOf(stroke) < next - nearTicks) {
+          int place = place(tickOf(stroke), tick, next, beat, bar);
+          total += odds[stroke][place];
+          sounds |= place == MeterPattern.BAR || place == MeterPattern.BEAT;
           stroke++;
         }
-        boolean sounds = stroke < strokes.size() && tickOf(stroke) <= tick + nearTicks;
-        int place = beat == 0 ? MeterPattern.BAR : MeterPattern.BEAT;
-        total += sounds ? odds[stroke][place] : SILENT;
+        total += sounds ? 0 : SILENT;
+        beats++;
         sounding += sounds ? 1 : 0;
+        sharp += sounds && beat == 0 ? 1 : 0;
       }
     }
-    return new Fit(later, total, sounding);
+    double bars = score.bars().bars().size();
+    return new Fit(later, total, (double) sounding / beats, sharp / bars);
+  }
+
+  private int place(double at, long tick, long next, int beat, Bar bar) {
+    if (Math.abs(at - tick) <= nearTicks) {
+      return beat == 0 ? MeterPattern.BAR : MeterPattern.BEAT;
+    }
+    int divisions = bar.meter().isCompound() ? 3 : 2;
+    double part = (at - tick) / (next - tick) * divisions;
+    double off = Math.abs(part - Math.rint(part)) / divisions * (next - tick);
+    return off <= nearTicks ? MeterPattern.DIVISION : MeterPattern.OTHER;
   }
 
   private double tickOf(int stroke) {

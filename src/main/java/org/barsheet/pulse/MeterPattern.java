@@ -62,6 +62,13 @@ record MeterPattern(Meter meter, List<Integer> beats) {
     return meter.feltBeats() == asked.feltBeats() && meter.isCompound() == asked.isCompound();
   }
 
+  /** Whether its bars have half or twice as many of the same beats as another's. */
+  boolean isHalfOrTwice(MeterPattern other) {
+    int size = beats.size();
+    int otherSize = other.beats.size();
+    return isCompound() == other.isCompound() && (size == 2 * otherSize || otherSize == 2 * size);
+  }
+
   /** The pattern of a meter, with the meter's own name. */
   static MeterPattern like(Meter asked) {
     for (MeterPattern known : ALL) {

@@ -57,6 +57,11 @@ public record Music(
     PINNED
   }
 
+  /** The same music, told of in another sentence. */
+  Music withSentence(String other) {
+    return new Music(score, tempo, bars, pickup, source, evidence, other, doubts);
+  }
+
   /** The same music with one more doubt. */
   Music withDoubt(Doubt doubt) {
     List<Doubt> more = new ArrayList<>(doubts);

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.PinnedTempo.PinnedBar;
+import org.barsheet.pulse.PulseFinder.Kept;
 import org.barsheet.pulse.PulseFinder.Pulse;
 import org.barsheet.pulse.TempoEvidence.Verdict;
 import org.barsheet.score.Bar;
@@ -152,24 +153,69 @@ public final class MusicFinder {
     boolean pickup = numbering.decidePickup(pulse.bars());
     BarGrid bars = numbering.numberPlayed(pulse.bars(), pickup, score.tempo());
     pulse.doubts().forEach(doubts::add);
-    String sentence = playedSentence(pulse, bars);
+    TempoEvidence heard = heard(pulse);
     Music music =
-        new Music(
-            score, score.tempo(), bars, pickup, Music.Source.PLAYED, evidence, sentence, doubts);
-    return music.withDoubt(
-        new Doubt(Doubt.Kind.FOUND_BARS, bars.first(), bars.last(), confirm(music)));
+        new Music(score, score.tempo(), bars, pickup, Music.Source.PLAYED, heard, "", doubts);
+    Music told = music.withSentence(playedSentence(pulse, music));
+    return pulse.kept() != Kept.NOTHING
+        ? told
+        : told.withDoubt(
+            new Doubt(Doubt.Kind.FOUND_BARS, bars.first(), bars.last(), confirm(music)));
   }
 
-  private String playedSentence(Pulse pulse, BarGrid bars) {
+  /** What the notes say of the written beats, now that others are found. */
+  private TempoEvidence heard(Pulse pulse) {
+    return switch (pulse.kept()) {
+      case NOTHING -> evidence;
+      case PULSE -> evidence.contradictedBy(60 / pulse.beatSeconds());
+      case WRITTEN ->
+          score.meterEvents() == 0
+              ? evidence
+              : evidence.saying("the notes lie beside the written beats");
+    };
+  }
+
+  private String playedSentence(Pulse pulse, Music music) {
+    BarGrid bars = music.bars();
     return String.format(
         Locale.ROOT,
-        "bars and beats found in the playing: %d bars, mostly of %d %sbeats, %.0f bpm in the"
-            + " middle; %s",
+        "%s: %d bars, mostly of %d %sbeats%s%s; %s",
+        foundWords(pulse),
         bars.bars().size(),
         usualSize(bars),
         bars.last().meter().isCompound() ? "dotted " : "",
-        60 / pulse.beatSeconds(),
-        evidence.sentence());
+        bpm(pulse),
+        music.firstDownbeats(1).stream()
+            .map(beat -> ", bar " + beat.bar().number() + " at " + hundredths(beat.seconds()))
+            .findFirst()
+            .orElse(""),
+        music.evidence().sentence());
+  }
+
+  private String foundWords(Pulse pulse) {
+    return switch (pulse.kept()) {
+      case NOTHING -> "bars and beats found in the playing";
+      case PULSE -> "bars and beats found in the notes";
+      case WRITTEN ->
+          score.meterEvents() == 0
+              ? "tempo as written, bars found in the notes (the file has no time signature)"
+              : "tempo and bars as written, but later, where the notes are";
+    };
+  }
+
+  private static String bpm(Pulse pulse) {
+    double tenths = Math.rint(600 / pulse.beatSeconds()) / 10;
+    return switch (pulse.kept()) {
+      case NOTHING -> String.format(Locale.ROOT, ", %.0f bpm in the middle", tenths);
+      case PULSE ->
+          String.format(
+              Locale.ROOT, tenths == Math.rint(tenths) ? ", %.0f bpm" : ", %.1f bpm", tenths);
+      case WRITTEN -> "";
+    };
+  }
+
+  private static String hundredths(Seconds seconds) {
+    return seconds.toDecimal(2).toPlainString() + " s";
   }
 
   /** Felt beats of most bars. */
@@ -185,7 +231,7 @@ public final class MusicFinder {
   private static String confirm(Music music) {
     String times =
         music.firstDownbeats(3).stream()
-            .map(beat -> beat.seconds().toDecimal(2).toPlainString() + " s")
+            .map(beat -> hundredths(beat.seconds()))
             .collect(Collectors.joining(", "));
     return "bars are taken from the playing, not from the file: check that bars begin at " + times;
   }

@@ -39,9 +39,7 @@ final class PlaceOdds {
 
   private PlaceOdds() {}
 
-  /**
-   * For each stroke the logarithm of the odds of each place, by {@link MeterPattern}'s numbers.
-   */
+  /** For each stroke the logarithm of the odds of each place, by {@link MeterPattern}'s numbers. */
   static double[][] of(Playing playing) {
     List<Stroke> strokes = playing.strokes();
     double[][] told = told(strokes);

@@ -106,11 +106,7 @@ record Playing(List<Stroke> strokes) {
   }
 
   private static Stroke stroke(
-      Score score,
-      Clock clock,
-      PedalRenewal pedal,
-      double[] silentFrom,
-      List<Note> together) {
+      Score score, Clock clock, PedalRenewal pedal, double[] silentFrom, List<Note> together) {
     double sum = 0;
     double longest = 0;
     int velocity = 0;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.FoundBeats.FoundBeat;
+import org.barsheet.score.Bar;
 import org.barsheet.score.BarGrid;
 import org.barsheet.score.Meter;
 import org.barsheet.score.Score;
@@ -29,6 +30,12 @@ final class PulseFinder {
 
   private static final int FEWEST_BEATS = 4;
 
+  /** Another beat that fits this much worse a beat, or less, is asked about. */
+  private static final double CLOSE_LEVEL = 0.15;
+
+  /** Another first beat that fits this much worse a bar, or less, is asked about. */
+  private static final double CLOSE_PHASE = 0.5;
+
   private static final List<Integer> USUAL_SIZES = List.of(2, 3, 4, 5);
 
   private final Score score;
@@ -45,8 +52,25 @@ final class PulseFinder {
    * @param size felt beats of most bars
    * @param beatSeconds the middle of all beat lengths in order of size
    * @param doubts what else the playing might mean
+   * @param kept what the playing keeps to
    */
-  record Pulse(BarGrid bars, int size, double beatSeconds, List<Doubt> doubts) {}
+  record Pulse(BarGrid bars, int size, double beatSeconds, List<Doubt> doubts, Kept kept) {
+
+    /** The same where the written beats are kept and only the bars are others. */
+    Pulse keepingWritten() {
+      return new Pulse(bars, size, beatSeconds, doubts, Kept.WRITTEN);
+    }
+  }
+
+  /** What playing keeps to. */
+  enum Kept {
+    /** Its beat wanders. */
+    NOTHING,
+    /** A steady pulse of its own. */
+    PULSE,
+    /** The written beats, or their distance. */
+    WRITTEN
+  }
 
   private PulseFinder(Score score, TempoRequest request) {
     this.score = score;
@@ -70,7 +94,7 @@ final class PulseFinder {
 
   private Optional<Pulse> find() {
     return pins.isEmpty()
-        ? SteadyFinder.find(score, playing, request).or(this::findWandering)
+        ? new SteadyFinder(score, playing, request).find().or(this::findWandering)
         : findWandering();
   }
 
@@ -88,7 +112,7 @@ final class PulseFinder {
     List<FoundBeat> beats = pins.isEmpty() ? withDownbeats(best) : counted(best, learnt, size);
     BarGrid bars = PlayedBars.grid(score, playing, beats, pinTimes(), size, isDotted(beats));
     List<Doubt> doubts = alternatives(best, learnt, bars);
-    return Optional.of(new Pulse(bars, size, best.medianLength(), doubts));
+    return Optional.of(new Pulse(bars, size, best.medianLength(), doubts, Kept.NOTHING));
   }
 
   private FoundBeats bestOf(BeatFit fit, List<Integer> sizes) {
@@ -98,26 +122,45 @@ final class PulseFinder {
         .orElseThrow();
   }
 
+  /** What else the playing may mean; pins have settled it. */
   private List<Doubt> alternatives(FoundBeats found, BeatDivision division, BarGrid bars) {
-    List<Doubt> doubts = new ArrayList<>();
     if (!pins.isEmpty()) {
-      return doubts;
+      return List.of();
     }
+    List<Question> questions = new ArrayList<>();
     double length = found.medianLength();
     if (request.beatsPerMinute().isEmpty()) {
       double total = totalNear(length, division);
       for (double other : new double[] {length * 2, length / 2}) {
         if (other < BeatLengths.LONGEST_SECONDS && other > BeatLengths.seconds(0)) {
           double margin = (total - totalNear(other, division)) / found.beats().size();
-          PulseAlternatives.level(bars, length, other, margin).ifPresent(doubts::add);
+          questions.add(Question.beat(margin / CLOSE_LEVEL, length, other));
         }
       }
     }
+    addPhases(found, bars, questions);
+    return Question.nearest(questions, bars).stream().toList();
+  }
+
+  private void addPhases(FoundBeats found, BarGrid bars, List<Question> questions) {
     int size = found.beatsInBar();
-    double[] phases =
+    double[] totals =
         new DownbeatSearch(playing, found.seconds(), List.of(size)).steadyTotals(size);
-    PulseAlternatives.phase(bars, phases).ifPresent(doubts::add);
-    return doubts;
+    int best = 0;
+    for (int phase = 1; phase < size; phase++) {
+      best = totals[phase] > totals[best] ? phase : best;
+    }
+    Bar first =
+        bars.bars().get(Math.min(bars.first().number() == 0 ? 1 : 0, bars.bars().size() - 1));
+    double start = score.tempo().secondsAt(first.startTick()).toDouble();
+    for (int phase = 0; phase < size; phase++) {
+      int later = Math.floorMod(best - phase, size);
+      if (later > 0 && later < first.beatTicks().size()) {
+        double margin = (totals[best] - totals[phase]) / bars.bars().size();
+        double other = score.tempo().secondsAt(first.beatTicks().get(later)).toDouble();
+        questions.add(Question.bar(margin / CLOSE_PHASE, start, other));
+      }
+    }
   }
 
   private double totalNear(double beatSeconds, BeatDivision division) {

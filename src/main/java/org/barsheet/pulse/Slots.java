@@ -30,7 +30,14 @@ final class Slots {
    * @param near how far from a place one may be that is meant there, in seconds
    */
   @SuppressWarnings("ArrayRecordComponent") // never compared, never changed
-  record Strokes(double[] seconds, double[][] odds, double near) {}
+  record Strokes(double[] seconds, double[][] odds, double near) {
+
+    /** The strokes of a playing that keeps to a pulse. */
+    static Strokes of(Playing playing, double[][] odds, SteadyPulse pulse) {
+      double[] seconds = playing.strokes().stream().mapToDouble(Playing.Stroke::seconds).toArray();
+      return new Strokes(seconds, odds, pulse.near());
+    }
+  }
 
   /**
    * Puts strokes on a grid.

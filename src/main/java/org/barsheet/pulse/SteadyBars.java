@@ -63,14 +63,7 @@ final class SteadyBars {
     int number = bars.isEmpty() ? (cut ? 0 : 1) : bars.get(bars.size() - 1).number() + 1;
     bars.add(
         new Bar(
-            bars.size(),
-            number,
-            1,
-            found.meter().meter(),
-            ticks.get(0),
-            end,
-            ticks,
-            beats.size()));
+            bars.size(), number, 1, found.meter().meter(), ticks.get(0), end, ticks, beats.size()));
   }
 
   private boolean soundsBefore(long tick) {

@@ -3,6 +3,8 @@ package org.barsheet.pulse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import org.barsheet.pulse.PulseFinder.Kept;
 import org.barsheet.pulse.PulseFinder.Pulse;
 import org.barsheet.pulse.Slots.Strokes;
 import org.barsheet.pulse.SteadyReadings.Ranked;
@@ -10,53 +12,132 @@ import org.barsheet.score.BarGrid;
 import org.barsheet.score.Meter;
 import org.barsheet.score.Score;
 
-/** Finds beats and bars in playing that keeps to a steady pulse. */
+/** Finds beats and bars in music that keeps to a steady pulse, and what else they might be. */
 final class SteadyFinder {
 
-  /** How far the beat may be from the bpm said. */
+  /** How far the beat may be from the bpm said, as a logarithm. */
   private static final double NEAR_SAID = 0.15;
 
-  private SteadyFinder() {}
+  /** Beats that differ less are one beat. */
+  private static final double SAME_BEAT = 0.1;
+
+  /**
+   * Margins below which a person is asked: of preference; and of fit, a bar, for bars begun on
+   * another beat, of another number of beats, or of half or twice as many. Chosen on the scores
+   * {@link PlaceOdds} was fitted to: of those read wrongly 9 in 10 are asked about.
+   */
+  private static final double NEAR_BEAT = 1;
+
+  private static final double NEAR_BAR = 0.4;
+  private static final double NEAR_SIZE = 0.3;
+  private static final double NEAR_HALF = 0.15;
+
+  private final Score score;
+  private final Playing playing;
+  private final TempoRequest request;
+
+  SteadyFinder(Score score, Playing playing, TempoRequest request) {
+    this.score = score;
+    this.playing = playing;
+    this.request = request;
+  }
 
   /** The likeliest reading as asked; nothing where the pulse wanders or nothing is as asked. */
-  static Optional<Pulse> find(Score score, Playing playing, TempoRequest request) {
-    return SteadyPulse.of(playing)
-        .flatMap(pulse -> likeliest(SteadyReadings.of(strokes(playing, pulse), pulse, meters(request)), request))
-        .map(ranked -> pulse(score, playing, ranked));
+  Optional<Pulse> find() {
+    Optional<SteadyPulse> pulse = SteadyPulse.of(playing);
+    if (pulse.isEmpty()) {
+      return Optional.empty();
+    }
+    Strokes strokes = Strokes.of(playing, PlaceOdds.of(playing), pulse.get());
+    List<Ranked> ranked = readings(strokes, pulse.get());
+    return ranked.isEmpty() ? Optional.empty() : Optional.of(pulse(ranked.get(0), ranked));
   }
 
-  static Strokes strokes(Playing playing, SteadyPulse pulse) {
-    double[] seconds = playing.strokes().stream().mapToDouble(Playing.Stroke::seconds).toArray();
-    return new Strokes(seconds, PlaceOdds.of(playing), pulse.near());
+  /** The readings that are as asked, the likeliest first. */
+  List<Ranked> readings(Strokes strokes, SteadyPulse pulse) {
+    return SteadyReadings.of(strokes, pulse, meters()).stream().filter(this::isAsSaid).toList();
   }
 
-  static List<MeterPattern> meters(TempoRequest request) {
-    Optional<Meter> asked = request.meter();
-    List<MeterPattern> meters =
-        MeterPattern.ALL.stream()
-            .filter(one -> asked.isEmpty() || one.isLike(asked.get()))
-            .toList();
-    return meters.isEmpty() ? MeterPattern.ALL : meters;
+  private List<MeterPattern> meters() {
+    return request.meter().map(SteadyFinder::like).orElse(MeterPattern.ALL);
   }
 
-  private static Optional<Ranked> likeliest(List<Ranked> ranked, TempoRequest request) {
-    return ranked.stream()
-        .filter(
-            one ->
-                request
-                    .beatsPerMinute()
-                    .map(
-                        bpm ->
-                            Math.abs(Math.log(one.reading().beatLength() * bpm.doubleValue() / 60))
-                                < NEAR_SAID)
-                    .orElse(true))
-        .findFirst();
+  private static List<MeterPattern> like(Meter asked) {
+    List<MeterPattern> like = MeterPattern.ALL.stream().filter(one -> one.isLike(asked)).toList();
+    return like.isEmpty() ? List.of(MeterPattern.like(asked)) : like;
   }
 
-  static Pulse pulse(Score score, Playing playing, Ranked ranked) {
-    BarGrid bars = SteadyBars.grid(score, playing, ranked.reading());
-    List<Doubt> doubts = new ArrayList<>();
+  /** Whether the beat of a reading is about as long as was said. */
+  boolean isAsSaid(Ranked ranked) {
+    return request.beatsPerMinute().isEmpty()
+        || Math.abs(
+                Math.log(ranked.beatSeconds() * request.beatsPerMinute().get().doubleValue() / 60))
+            < NEAR_SAID;
+  }
+
+  /** A reading as bars, with what else it might be. */
+  Pulse pulse(Ranked best, List<Ranked> all) {
+    BarGrid bars = SteadyBars.grid(score, playing, best.reading());
+    List<Doubt> doubts = Question.nearest(questions(best, all), bars).stream().toList();
     int size = MusicFinder.usualSize(bars);
-    return new Pulse(bars, size, ranked.reading().beatLength(), doubts);
+    return new Pulse(bars, size, best.beatSeconds(), doubts, Kept.PULSE);
+  }
+
+  /** What else a reading might be. */
+  List<Question> questions(Ranked best, List<Ranked> all) {
+    List<Question> questions = new ArrayList<>(beatQuestions(best, all));
+    addPhases(best.reading(), questions);
+    if (request.meter().isEmpty()) {
+      addSizes(best.reading(), questions);
+    }
+    return questions;
+  }
+
+  /** Which other beats may be heard. */
+  List<Question> beatQuestions(Ranked best, List<Ranked> all) {
+    List<Question> questions = new ArrayList<>();
+    for (Ranked other : all) {
+      double away = Math.abs(Math.log(best.beatSeconds() / other.beatSeconds()));
+      if (request.beatsPerMinute().isEmpty() && away > SAME_BEAT) {
+        double margin = (best.preference() - other.preference()) / NEAR_BEAT;
+        questions.add(Question.beat(margin, best.beatSeconds(), other.beatSeconds()));
+      }
+    }
+    return questions;
+  }
+
+  private static void addPhases(SteadyReading best, List<Question> questions) {
+    int size = best.meter().beats().size();
+    for (int beats = 1; beats < size; beats++) {
+      SteadyReading later = best.later(beats);
+      double margin = (best.total() - later.total()) / best.bars().size() / NEAR_BAR;
+      questions.add(Question.bar(margin, firstBar(best), firstBar(later)));
+    }
+  }
+
+  /** When the first bar begins that begins in the file. */
+  private static double firstBar(SteadyReading reading) {
+    return reading.bars().stream()
+        .mapToDouble(bar -> reading.beats(bar).get(0))
+        .filter(start -> start > -0.005)
+        .findFirst()
+        .orElse(0);
+  }
+
+  private static void addSizes(SteadyReading best, List<Question> questions) {
+    MeterPattern meter = best.meter();
+    addSize(best, meter::isHalfOrTwice, NEAR_HALF, questions);
+    addSize(
+        best, other -> !other.equals(meter) && !meter.isHalfOrTwice(other), NEAR_SIZE, questions);
+  }
+
+  private static void addSize(
+      SteadyReading best, Predicate<MeterPattern> like, double near, List<Question> questions) {
+    List<MeterPattern> meters = MeterPattern.ALL.stream().filter(like).toList();
+    if (!meters.isEmpty()) {
+      SteadyReading other = best.in(meters);
+      double margin = (best.total() - other.total()) / best.bars().size() / near;
+      questions.add(Question.size(margin, best.meter(), other.meter()));
+    }
   }
 }

@@ -1,5 +1,6 @@
 package org.barsheet.pulse;
 
+import java.util.List;
 import java.util.Optional;
 import org.barsheet.pulse.Playing.Stroke;
 
@@ -38,13 +39,20 @@ record SteadyPulse(double seconds, double phase, double strength, double spread)
 
   private static final double MOST_SECONDS_OFF = 0.03;
 
-  /** Strokes of a window that gather less than this, 0 to 1, tell nothing. */
-  private static final double GATHERED = 0.3;
+  /** How much the strokes of a window gather on one place of the pulse, 0 to 1. */
+  private static final double GATHERED = 0.5;
 
-  private static final double LEAST_STEADY = 0.95;
+  private static final int MOST_DIVISIONS = 3;
+  private static final double LEAST_STEADY = 0.9;
+
+  /** Strokes that lie anywhere have a spread of 0.37 pulses. */
+  private static final double MOST_SPREAD = 0.15;
 
   /** The pulse of the playing; nothing where it has none, or one that wanders. */
   static Optional<SteadyPulse> of(Playing playing) {
+    if (playing.strokes().size() < GridConcentration.FEWEST_ONSETS) {
+      return Optional.empty();
+    }
     Spectrum spectrum = Spectrum.of(playing.strokes());
     double hertz = spectrum.strongest();
     SteadyPulse pulse = new SteadyPulse(1 / hertz, 0, spectrum.strength(hertz), 0);
@@ -111,29 +119,42 @@ record SteadyPulse(double seconds, double phase, double strength, double spread)
     return Math.atan2(y, x) / (2 * Math.PI) * seconds;
   }
 
-  /** Whether the strokes of nearly every few seconds lie about the pulse. */
+  /** Whether the strokes of nearly every few seconds lie about the pulse or its divisions. */
   private boolean isKeptBy(Playing playing) {
     int windows = 0;
     int steady = 0;
     int from = 0;
-    while (from < playing.strokes().size()) {
-      double end = playing.strokes().get(from).seconds() + WINDOW_SECONDS;
-      double x = 0;
-      double y = 0;
+    List<Stroke> strokes = playing.strokes();
+    while (from < strokes.size()) {
+      double end = strokes.get(from).seconds() + WINDOW_SECONDS;
       int to = from;
-      while (to < playing.strokes().size() && playing.strokes().get(to).seconds() < end) {
-        double angle = 2 * Math.PI * (playing.strokes().get(to).seconds() - phase) / seconds;
-        x += Math.cos(angle);
-        y += Math.sin(angle);
+      while (to < strokes.size() && strokes.get(to).seconds() < end) {
         to++;
       }
-      if (to - from >= FEWEST_STROKES && Math.hypot(x, y) / (to - from) >= GATHERED) {
+      if (to - from >= FEWEST_STROKES) {
         windows++;
-        double off = Math.abs(Math.atan2(y, x)) / (2 * Math.PI);
-        steady += off < MOST_OFF && off * seconds < MOST_SECONDS_OFF ? 1 : 0;
+        steady += isSteady(strokes.subList(from, to)) ? 1 : 0;
       }
       from = to;
     }
-    return windows > 0 && steady >= LEAST_STEADY * windows;
+    return spread < MOST_SPREAD * seconds && windows > 0 && steady >= LEAST_STEADY * windows;
+  }
+
+  private boolean isSteady(List<Stroke> strokes) {
+    for (int division = 1; division <= MOST_DIVISIONS; division++) {
+      double x = 0;
+      double y = 0;
+      for (Stroke stroke : strokes) {
+        double angle = 2 * Math.PI * division * (stroke.seconds() - phase) / seconds;
+        x += Math.cos(angle);
+        y += Math.sin(angle);
+      }
+      double off = Math.abs(Math.atan2(y, x)) / (2 * Math.PI);
+      boolean near = off < MOST_OFF && off * seconds / division < MOST_SECONDS_OFF;
+      if (near && Math.hypot(x, y) >= GATHERED * strokes.size()) {
+        return true;
+      }
+    }
+    return false;
   }
 }

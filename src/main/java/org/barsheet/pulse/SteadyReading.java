@@ -21,40 +21,67 @@ final class SteadyReading {
     0.646, 0.376, -0.387, 2.79, 1.364, -0.191, -0.952, -21.84, 0.774, -0.994
   };
 
+  private final Strokes strokes;
   private final Slots slots;
   private final List<FoundBar> bars;
   private final double total;
-  private final int strokes;
 
-  private SteadyReading(Slots slots, Found found, int strokes) {
+  private SteadyReading(Strokes strokes, Slots slots, Found found) {
+    this.strokes = strokes;
     this.slots = slots;
     this.bars = found.bars();
     this.total = found.total();
-    this.strokes = strokes;
   }
 
   /** The best bars on a grid of slots. */
-  static SteadyReading of(
-      Strokes strokes, double step, double phase, List<MeterPattern> meters) {
+  static SteadyReading of(Strokes strokes, double step, double phase, List<MeterPattern> meters) {
     Slots slots = new Slots(strokes, step, phase);
-    return new SteadyReading(slots, new MeterSearch(slots, meters).search(), strokes.seconds().length);
+    return new SteadyReading(strokes, slots, new MeterSearch(slots, meters).search());
   }
 
   /** Bars that are given, on a grid of slots; the first slot of all lies at 0. */
-  static SteadyReading given(
-      Strokes strokes, double step, double phase, MeterPattern meter) {
+  static SteadyReading given(Strokes strokes, double step, double phase, MeterPattern meter) {
     Slots slots = new Slots(strokes, step, phase);
     int first = slots.slotAtOrBefore(phase, meter.length());
     List<FoundBar> bars = new ArrayList<>();
-    double total = slots.beside();
     for (int slot = first; slot < slots.count(); slot += meter.length()) {
       bars.add(new FoundBar(slot, meter));
-      int[] places = meter.places();
+    }
+    return of(strokes, slots, bars);
+  }
+
+  private static SteadyReading of(Strokes strokes, Slots slots, List<FoundBar> bars) {
+    double total = slots.beside();
+    for (FoundBar bar : bars) {
+      int[] places = bar.meter().places();
       for (int i = 0; i < places.length; i++) {
-        total += slots.fit(slot + i, places[i]);
+        total += slots.fit(bar.slot() + i, places[i]);
       }
     }
-    return new SteadyReading(slots, new Found(bars, total), strokes.seconds().length);
+    return new SteadyReading(strokes, slots, new Found(bars, total));
+  }
+
+  /** The same bars begun so many beats later, the first one filled up before. */
+  SteadyReading later(int beats) {
+    List<FoundBar> later = new ArrayList<>();
+    for (FoundBar bar : bars) {
+      later.add(new FoundBar(bar.slot() + beats * bar.meter().beats().get(0), bar.meter()));
+    }
+    MeterPattern first = bars.get(0).meter();
+    while (later.get(0).slot() > 0) {
+      later.add(0, new FoundBar(later.get(0).slot() - first.length(), first));
+    }
+    return of(strokes, slots, later);
+  }
+
+  /** How well it fits, comparable between readings on the same slots. */
+  double total() {
+    return total;
+  }
+
+  /** The same slots in bars of other meters. */
+  SteadyReading in(List<MeterPattern> meters) {
+    return new SteadyReading(strokes, slots, new MeterSearch(slots, meters).search());
   }
 
   /** The bars, in order. */
@@ -82,7 +109,9 @@ final class SteadyReading {
   double beatLength() {
     List<Double> lengths = new ArrayList<>();
     for (FoundBar bar : bars) {
-      bar.meter().beats().forEach(beat -> lengths.add(beat * (slots.position(1) - slots.position(0))));
+      bar.meter()
+          .beats()
+          .forEach(beat -> lengths.add(beat * (slots.position(1) - slots.position(0))));
     }
     lengths.sort(null);
     return lengths.get(lengths.size() / 2);
@@ -118,7 +147,7 @@ final class SteadyReading {
 
   /** What tells of this reading, in the order of the weights. */
   double[] told(double beatSeconds) {
-    double fit = total / strokes;
+    double fit = total / strokes.seconds().length;
     double tempo = Math.log(beatSeconds / USUAL_SECONDS) / USUAL_SPREAD;
     int all = 0;
     int compound = 0;
@@ -145,7 +174,7 @@ final class SteadyReading {
     return new double[] {
       fit,
       -tempo * tempo / 2,
-      1 - (double) slots.strokesOn() / strokes,
+      1 - (double) slots.strokesOn() / strokes.seconds().length,
       (double) sounding[0] / Math.max(1, places[0]),
       (double) sounding[1] / Math.max(1, places[1]),
       (double) compound / all,

@@ -23,7 +23,13 @@ final class SteadyReadings {
    *
    * @param preference the logarithm of odds
    */
-  record Ranked(SteadyReading reading, double preference) {}
+  record Ranked(SteadyReading reading, double preference) {
+
+    /** The length of most of its beats. */
+    double beatSeconds() {
+      return reading.beatLength();
+    }
+  }
 
   private SteadyReadings() {}
 

@@ -107,6 +107,11 @@ public record TempoEvidence(
     return new TempoEvidence(score, Verdict.UNTRUE, steady, List.of(), parts);
   }
 
+  /** The same evidence in other words. */
+  TempoEvidence saying(String other) {
+    return new TempoEvidence(score, verdict, other, weakStretches, parts);
+  }
+
   private static String tooFew(int onsets) {
     return onsets == 0
         ? "there are no notes to judge the tempo by"

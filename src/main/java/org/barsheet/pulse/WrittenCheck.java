@@ -1,8 +1,11 @@
 package org.barsheet.pulse;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.barsheet.clock.Seconds;
+import org.barsheet.pulse.PulseFinder.Kept;
 import org.barsheet.pulse.PulseFinder.Pulse;
 import org.barsheet.pulse.Slots.Strokes;
 import org.barsheet.pulse.SteadyReadings.Ranked;
@@ -22,10 +25,19 @@ final class WrittenCheck {
   /** Quarter notes last this long where a file sets no tempo (Standard MIDI File 1.0). */
   private static final Seconds UNSET_QUARTER = Seconds.of(1, 2);
 
+  /** Lengths that differ by less than this share are one. */
+  private static final double NEAR = 0.02;
+
+  private static final double NEARLY_ALL = 0.95;
+  private static final double SAME_SECONDS = 0.02;
+
+  /** With fewer different onsets the file is believed: a minute of music has more. */
+  private static final int FEWEST_ONSETS = 100;
+
   /** What the written bars are ahead of found ones: nobody wrote them; a program did. */
   private static final double NOT_WRITTEN = 0.5;
 
-  private static final double BY_PROGRAM = 1.5;
+  private static final double BY_PROGRAM = 2.1;
 
   private final Score score;
   private final TempoRequest request;
@@ -59,9 +71,7 @@ final class WrittenCheck {
   /** Judges a score whose notes keep to a grid. */
   static Outcome of(Score score, TempoRequest request) {
     long onsets = score.notes().stream().mapToLong(note -> note.onTick()).distinct().count();
-    return onsets < GridConcentration.FEWEST_ONSETS
-        ? Outcome.AS_WRITTEN
-        : new WrittenCheck(score, request).outcome();
+    return onsets < FEWEST_ONSETS ? Outcome.AS_WRITTEN : new WrittenCheck(score, request).outcome();
   }
 
   /** The same notes at one tempo throughout: what counts is where they lie among the beats. */
@@ -85,36 +95,43 @@ final class WrittenCheck {
     return open ? heardAnew(pulse.get()) : later(pulse.get());
   }
 
-  private Outcome heardAnew(SteadyPulse pulse) {
-    List<Ranked> ranked =
-        SteadyReadings.of(strokes(pulse), pulse, SteadyFinder.meters(request)).stream()
-            .filter(this::isPossible)
-            .toList();
-    if (ranked.isEmpty()) {
+  private Outcome heardAnew(SteadyPulse steady) {
+    Strokes strokes = Strokes.of(playing, odds, steady);
+    SteadyFinder finder = new SteadyFinder(level, playing, request);
+    Ranked written = written(strokes);
+    List<Ranked> all = new ArrayList<>(finder.readings(strokes, steady));
+    all.removeIf(one -> !isPossible(one) || isWritten(one.reading()));
+    if (finder.isAsSaid(written)) {
+      all.add(written);
+      all.sort(Comparator.comparingDouble(Ranked::preference).reversed());
+    }
+    if (all.isEmpty()) {
       return Outcome.AS_WRITTEN;
     }
-    Ranked written = written(pulse);
-    return written.preference() >= ranked.get(0).preference() || isWritten(ranked.get(0).reading())
-        ? new Outcome(Optional.empty(), List.of())
-        : new Outcome(Optional.of(SteadyFinder.pulse(level, playing, ranked.get(0))), List.of());
+    Ranked best = all.get(0);
+    if (best != written) {
+      Pulse pulse = finder.pulse(best, all);
+      return new Outcome(Optional.of(tempoUnset ? pulse : pulse.keepingWritten()), List.of());
+    }
+    List<Question> questions =
+        score.meterEvents() == 0
+            ? finder.questions(written, all)
+            : finder.beatQuestions(written, all);
+    return new Outcome(
+        Optional.empty(), Question.nearest(questions, score.bars()).stream().toList());
   }
 
   /** Where a tempo is written, a beat is a quarter note or a dotted one. */
   private boolean isPossible(Ranked ranked) {
-    double beats = ranked.reading().beatLength() / quarter;
-    return tempoUnset || Math.abs(beats - 1) < 0.02 || Math.abs(beats - 1.5) < 0.02;
+    double beats = ranked.beatSeconds() / quarter;
+    return tempoUnset || Math.abs(beats - 1) < NEAR || Math.abs(beats - 1.5) < NEAR;
   }
 
-  private Ranked written(SteadyPulse pulse) {
+  private Ranked written(Strokes strokes) {
     MeterPattern common = MeterPattern.like(Meter.COMMON);
-    SteadyReading reading = SteadyReading.given(strokes(pulse), quarter / 2, 0, common);
+    SteadyReading reading = SteadyReading.given(strokes, quarter / 2, 0, common);
     double ahead = score.meterEvents() == 0 ? NOT_WRITTEN : BY_PROGRAM;
     return new Ranked(reading, reading.preference(quarter) + ahead);
-  }
-
-  private Strokes strokes(SteadyPulse pulse) {
-    double[] seconds = playing.strokes().stream().mapToDouble(Playing.Stroke::seconds).toArray();
-    return new Strokes(seconds, odds, pulse.near());
   }
 
   /** Whether nearly all bars of a reading are the written ones. */
@@ -124,10 +141,10 @@ final class WrittenCheck {
         reading.bars().stream()
             .filter(found -> found.meter().meter().equals(Meter.COMMON))
             .mapToDouble(found -> reading.beats(found).get(0) / bar)
-            .filter(start -> Math.abs(start - Math.rint(start)) * bar < 0.02)
+            .filter(start -> Math.abs(start - Math.rint(start)) * bar < SAME_SECONDS)
             .count();
-    return Math.abs(reading.beatLength() - quarter) < 0.02 * quarter
-        && same > 0.95 * reading.bars().size();
+    return Math.abs(reading.beatLength() - quarter) < NEAR * quarter
+        && same > NEARLY_ALL * reading.bars().size();
   }
 
   private Outcome later(SteadyPulse pulse) {
@@ -141,6 +158,6 @@ final class WrittenCheck {
 
   private Pulse pulse(BarGrid bars) {
     double beat = quarter * bars.last().meter().feltBeatQuarters().doubleValue();
-    return new Pulse(bars, MusicFinder.usualSize(bars), beat, List.of());
+    return new Pulse(bars, MusicFinder.usualSize(bars), beat, List.of(), Kept.WRITTEN);
   }
 }

@@ -45,7 +45,8 @@ final class TimingFindings {
     Severity severity =
         switch (doubt.kind()) {
           case UNTRUE_TEMPO, PARTLY_UNTRUE, FOUND_BARS, BEFORE_RECORDING -> Severity.WARNING;
-          case BEAT_LEVEL, BAR_PHASE, PICKUP -> Severity.REMARK;
+          case BEAT_LEVEL, BAR_PHASE, BAR_SIZE -> Severity.WARNING;
+          case PICKUP -> Severity.REMARK;
         };
     int from = doubt.from().number();
     int to = doubt.to().number();
@@ -59,8 +60,8 @@ final class TimingFindings {
           "listen to the first bars; try music.tempo: played, or pin bars (music.pins)";
       case PARTLY_UNTRUE -> "listen to these bars; pin them (music.pins) where they are off";
       case FOUND_BARS -> "listen; pin any bar that is wrong (music.pins)";
-      case BEAT_LEVEL -> "tap along; if it's the other one, set music.bpm";
-      case BAR_PHASE -> "count along; if it's the other one, pin bar 1 to its time (music.pins)";
+      case BEAT_LEVEL -> "tap along";
+      case BAR_PHASE, BAR_SIZE -> "count along";
       case PICKUP -> "if it isn't one, write music.pickup: no";
       case BEFORE_RECORDING -> "check the pins, or let the recording begin earlier";
     };

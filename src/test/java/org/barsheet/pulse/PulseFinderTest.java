@@ -196,6 +196,7 @@ class PulseFinderTest {
     Track track = new Track();
     for (int beat = 0; beat < 80; beat++) {
       track.note(600L * beat, 600L * beat + 300, 0, beat % 4 == 0 ? 40 : 64);
+      track.note(600L * beat + 300, 600L * beat + 400, 1, 67);
     }
     Score score = Scores.read(MidiBytes.file().division(0xE728).track(track), folder);
     Music music = MusicFinder.follow(score, TempoRequest.DEFAULT);
