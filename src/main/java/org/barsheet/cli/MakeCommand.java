@@ -47,6 +47,7 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
       "  barsheet make plan.yaml --placeholders   with a drawing for every photograph still to take",
       "  barsheet make plan.yaml --paper          with cutting sheets to print and cut",
+      "  barsheet make plan.yaml --overlays       with outlines to lay over what the camera sees",
     })
 final class MakeCommand implements Callable<Integer> {
 
@@ -101,6 +102,14 @@ final class MakeCommand implements Callable<Integer> {
   private boolean paper;
 
   @Option(
+      names = "--overlays",
+      description = {
+        "Draw the outline of hole and flap as the camera sees them, one for every photograph, into",
+        "the folder overlays (SVG of the photograph's size); needs camera and fields in the plan."
+      })
+  private boolean overlays;
+
+  @Option(
       names = "--anyway",
       description = "Replace the workbook even if a spreadsheet program has it open.")
   private boolean anyway;
@@ -150,6 +159,7 @@ final class MakeCommand implements Callable<Integer> {
         soundBank,
         placeholders,
         paper,
+        overlays,
         issue.strip(),
         movie.ask(spec.commandLine()));
   }

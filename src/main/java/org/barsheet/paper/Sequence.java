@@ -1,6 +1,8 @@
 package org.barsheet.paper;
 
+import java.util.List;
 import org.barsheet.exposure.Movement;
+import org.barsheet.exposure.Movement.MovedPhotograph;
 
 /**
  * Photographs that follow one another.
@@ -11,12 +13,14 @@ import org.barsheet.exposure.Movement;
  */
 record Sequence(String name, String first, String last) {
 
+  /** Those of a movement that are taken: one that looks like the one before is not. */
   static Sequence of(Movement movement) {
-    int last = movement.photographs().size() - 1;
+    List<MovedPhotograph> taken =
+        movement.photographs().stream().filter(one -> !one.isLikeBefore()).toList();
     return new Sequence(
         movement.name(),
-        movement.photographs().get(0).photograph().name(),
-        movement.photographs().get(last).photograph().name());
+        taken.get(0).photograph().name(),
+        taken.get(taken.size() - 1).photograph().name());
   }
 
   /** {@code 000 – 030} of a movement; of others the whole names. */

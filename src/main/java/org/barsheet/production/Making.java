@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.Handoff;
 import org.barsheet.handoff.HandoffFile;
+import org.barsheet.handoff.Overlays;
 import org.barsheet.handoff.Placeholders;
 import org.barsheet.production.publish.KeptName;
 import org.barsheet.production.publish.OutputFolder;
@@ -71,6 +72,7 @@ final class Making {
             name + ".html", stream -> ReviewPage.write(film, name, out.folder(), stream)));
     files.addAll(Handoff.documents(film, name));
     files.addAll(extras.paper() ? Handoff.paper(film, name) : List.of());
+    files.addAll(extras.overlays() ? Overlays.files(film) : List.of());
     files.addAll(sounds.files());
     files.add(new HandoffFile(name + ".xlsx", workbook::writeTo));
     return files;

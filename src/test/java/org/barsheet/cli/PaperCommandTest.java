@@ -16,7 +16,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code make --paper}, from its words to the files in the folder. */
+/** {@code make --paper} and {@code make --overlays}, from its words to the files in the folder. */
 class PaperCommandTest {
 
   @TempDir private Path folder = Path.of("set by the test runner");
@@ -32,13 +32,14 @@ class PaperCommandTest {
             motifs:
               glimmer: {heard-at: {place: bar 9, length: 5 beats, part: Celesta}, accent: last}
             artwork: {square: 1 in, squares: 24x13.5, models: {lamp: {enlarged: 3, backing: green}}}
+            camera: {lens: 50 mm, sensor: 36 mm, pixels: 6000x4000}
             openings:
               lamp-1: {left: 3, top: 7, width: 1, height: 2, model: lamp, hinge: left, to: 90 deg}
               hatch: {left: 8, top: 7, width: 1, height: 1, slides: right}
             panels:
               - {panel: 1, action: Fog}
-              - {panel: 2, action: A lamp, cue: glimmer 1, reveals: [{opening: lamp-1, photographs: 6}]}
-              - {panel: 3, action: A hatch, cue: glimmer 2, reveals: [{opening: hatch, photographs: 4}]}
+              - {panel: 2, action: A lamp, cue: glimmer 1, field: {left: 2, top: 6, width: 4}, reveals: [{opening: lamp-1, photographs: 6}]}
+              - {panel: 3, action: A hatch, cue: glimmer 2, field: {left: 7, top: 6, width: 5}, reveals: [{opening: hatch, photographs: 4}]}
             """
                 .formatted(Path.of("scores", "lamplighters-quay.mid").toAbsolutePath()),
             UTF_8);
@@ -76,9 +77,19 @@ class PaperCommandTest {
   }
 
   @Test
+  void overlays_come_on_request() throws IOException {
+    Path sheets = folder.resolve("overlaid");
+    assertThat(make(sheets, "--overlays")).isZero();
+    assertThat(sheets.resolve("overlays").resolve("lamp 006.svg")).exists();
+    assertThat(sheets.resolve("overlays").resolve("hatch 004.svg")).exists();
+    assertThat(sheets.resolve("paper")).doesNotExist();
+  }
+
+  @Test
   void nothing_is_drawn_on_paper_unless_it_is_asked_for() throws IOException {
     Path sheets = folder.resolve("plain");
     assertThat(make(sheets)).isZero();
     assertThat(sheets.resolve("paper")).doesNotExist();
+    assertThat(sheets.resolve("overlays")).doesNotExist();
   }
 }

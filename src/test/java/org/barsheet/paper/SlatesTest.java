@@ -65,10 +65,13 @@ class SlatesTest {
         assertThat(json.get("film").getAsString()).isEqualTo("Lamplighters' Quay");
         assertThat(json.get("first").getAsString()).isEqualTo(take.taken().get(0));
         if (take instanceof Setup.Run run) {
-          var photographs = run.movement().photographs();
           assertThat(json.get("sequence").getAsString()).isEqualTo(run.movement().name());
           assertThat(json.get("last").getAsString())
-              .isEqualTo(photographs.get(photographs.size() - 1).photograph().name());
+              .isEqualTo(
+                  take.taken().stream()
+                      .filter(name -> name.matches(".* [0-9]{3}"))
+                      .reduce((before, name) -> name)
+                      .orElseThrow());
         } else {
           List<String> last = card.get(card.size() - 1).take().taken();
           assertThat(json.get("last").getAsString()).isEqualTo(last.get(last.size() - 1));
@@ -99,7 +102,7 @@ class SlatesTest {
               assertThat(words.words()).isEqualTo("bakers-lamp");
               assertThat(words.size()).isGreaterThan(7);
             });
-    assertThat(page.text()).contains("000 – 030");
+    assertThat(page.text()).contains("000 – 029");
   }
 
   @Test
