@@ -86,16 +86,17 @@ public record Piece(
     } else if (opening.motion() instanceof LiftsOff) {
       Rect lid = grown(hole, LAP);
       return List.of(
-          frame(hole),
+          frame(hole, hole),
           new PieceSheet("lid", lid, with(PieceMark.Kind.CUT, lid, PieceMark.Kind.HIDDEN, hole)));
     } else if (opening.motion() instanceof Iris iris) {
       double part = iris.percent() / 100;
       double across = hole.width() * (1 - part) / 2;
       double down = hole.height() * (1 - part) / 2;
-      return List.of(frame(new Rect(across, down, hole.width() * part, hole.height() * part)));
+      Rect cut = new Rect(across, down, hole.width() * part, hole.height() * part);
+      return List.of(frame(hole, cut));
     }
     return opening.motion() instanceof Brightens
-        ? List.of(frame(hole))
+        ? List.of(frame(hole, hole))
         : List.of(
             new PieceSheet(
                 "outline",
@@ -103,10 +104,10 @@ public record Piece(
                 with(PieceMark.Kind.TRIM, grown(hole, BORDER), PieceMark.Kind.HIDDEN, hole)));
   }
 
-  private static PieceSheet frame(Rect hole) {
+  private static PieceSheet frame(Rect hole, Rect cut) {
     Rect board = grown(hole, BORDER);
     return new PieceSheet(
-        "frame", board, with(PieceMark.Kind.TRIM, board, PieceMark.Kind.CUT, hole));
+        "frame", board, with(PieceMark.Kind.TRIM, board, PieceMark.Kind.CUT, cut));
   }
 
   private static List<PieceMark> with(

@@ -18,6 +18,9 @@ final class ArtworkTiles {
   /** Squares between two places of the graph paper that are told by their numbers. */
   private static final int NUMBERED = 4;
 
+  /** Lines of the graph paper are drawn at least so far apart. */
+  private static final double LEAST_APART = 2;
+
   private static final double PLACE_WIDTH = 24;
   private static final double PLACE_HEIGHT = 4;
 
@@ -33,6 +36,7 @@ final class ArtworkTiles {
     this.artwork = film.plan().workshop().artwork();
   }
 
+  /** None where nothing opens in it, or where they would be too many to join. */
   List<PaperPage> pages() {
     Rect whole =
         new Rect(
@@ -40,6 +44,10 @@ final class ArtworkTiles {
             0,
             artwork.squaresWide() * artwork.squareMillimeters(),
             artwork.squaresHigh() * artwork.squareMillimeters());
+    if (film.plan().workshop().openings().isEmpty()
+        || CuttingSheets.tiles(film, whole).isTooMany()) {
+      return List.of();
+    }
     squares(whole);
     film.plan().workshop().openings().forEach(this::opening);
     String facts =
@@ -55,14 +63,16 @@ final class ArtworkTiles {
 
   private void squares(Rect whole) {
     double square = artwork.squareMillimeters();
-    for (int at = 0; at <= artwork.squaresWide(); at++) {
+    int step = (int) Math.ceil(LEAST_APART / square);
+    for (long at = 0; at <= artwork.squaresWide(); at += step) {
       inks.add(new Ink.Line(Stroke.GRID, at * square, 0, at * square, whole.height()));
     }
-    for (int at = 0; at <= artwork.squaresHigh(); at++) {
+    for (long at = 0; at <= artwork.squaresHigh(); at += step) {
       inks.add(new Ink.Line(Stroke.GRID, 0, at * square, whole.width(), at * square));
     }
-    for (int x = 0; x < artwork.squaresWide(); x += NUMBERED) {
-      for (int y = 0; y < artwork.squaresHigh(); y += NUMBERED) {
+    int numbered = NUMBERED * (int) Math.ceil(PLACE_WIDTH / (NUMBERED * square));
+    for (int x = 0; x < artwork.squaresWide(); x += numbered) {
+      for (int y = 0; y < artwork.squaresHigh(); y += numbered) {
         place(x, y);
       }
     }

@@ -60,12 +60,19 @@ final class CuttingSheets {
         + String.join(", ", needed.uses());
   }
 
-  /** A drawing on as many pages as it needs. */
+  static Tiles tiles(FilmSheet film, Rect bounds) {
+    Sheet sheet = new Sheet(film);
+    return new Tiles(bounds, sheet.bodyWidth(), sheet.bodyHeight());
+  }
+
+  /** A drawing on as many pages as it needs; on none where they would be too many to join. */
   static List<PaperPage> tiled(
       FilmSheet film, Rect bounds, List<Ink> drawn, String name, String title, String facts) {
-    Sheet first = new Sheet(film);
-    Tiles tiles = new Tiles(bounds, first.bodyWidth(), first.bodyHeight());
+    Tiles tiles = tiles(film, bounds);
     List<PaperPage> pages = new ArrayList<>();
+    if (tiles.isTooMany()) {
+      return pages;
+    }
     for (int row = 0; row < tiles.rows(); row++) {
       for (int column = 0; column < tiles.columns(); column++) {
         Sheet sheet = new Sheet(film);

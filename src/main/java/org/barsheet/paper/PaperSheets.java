@@ -12,9 +12,10 @@ public final class PaperSheets {
   /** The list of pieces, every piece, the artwork in tiles: to be cut, at true size. */
   public static List<PaperPage> cutting(FilmSheet film) {
     List<NeededPiece> pieces = NeededPiece.of(film);
-    List<PaperPage> pages = new ArrayList<>(new PieceList(film).pages(pieces));
+    List<PaperPage> tiles = new ArtworkTiles(film).pages();
+    List<PaperPage> pages = new ArrayList<>(new PieceList(film).pages(pieces, !tiles.isEmpty()));
     pages.addAll(new CuttingSheets(film).pages(pieces));
-    pages.addAll(new ArtworkTiles(film).pages());
+    pages.addAll(tiles);
     return pages;
   }
 

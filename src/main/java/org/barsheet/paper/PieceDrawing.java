@@ -1,9 +1,12 @@
 package org.barsheet.paper;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.barsheet.artwork.PieceMark;
 import org.barsheet.artwork.PieceSheet;
+import org.barsheet.artwork.Rects;
 import org.barsheet.paper.Ink.Align;
 import org.barsheet.paper.Ink.Words;
 import org.barsheet.plan.Opening.Hinged;
@@ -18,6 +21,9 @@ final class PieceDrawing {
   private static final double BELOW = 12;
   private static final double LINE = 4.4;
   private static final double RING = 1.5;
+
+  /** Width of a line where one is asked for. */
+  private static final double DUST = 1e-6;
 
   private final NeededPiece needed;
   private final PieceSheet sheet;
@@ -207,9 +213,23 @@ final class PieceDrawing {
             false));
   }
 
+  /** What is cut and creased; where nothing is, the outline of the hole. */
   private Rect measured() {
-    boolean covers = sheet.title().equals("shutter") || sheet.title().equals("lid");
-    return covers ? sheet.board() : new Rect(0, 0, needed.piece().width(), needed.piece().height());
+    List<Rect> lines = lines(EnumSet.of(PieceMark.Kind.CUT, PieceMark.Kind.CREASE));
+    return Rects.around(lines.isEmpty() ? lines(EnumSet.of(PieceMark.Kind.HIDDEN)) : lines);
+  }
+
+  private List<Rect> lines(Set<PieceMark.Kind> kinds) {
+    return sheet.marks().stream()
+        .filter(mark -> kinds.contains(mark.kind()))
+        .map(
+            mark ->
+                new Rect(
+                    Math.min(mark.fromX(), mark.toX()),
+                    Math.min(mark.fromY(), mark.toY()),
+                    Math.max(DUST, Math.abs(mark.toX() - mark.fromX())),
+                    Math.max(DUST, Math.abs(mark.toY() - mark.fromY()))))
+        .toList();
   }
 
   private void end(double x, double y, double across, double down) {

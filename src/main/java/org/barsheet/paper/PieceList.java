@@ -23,7 +23,12 @@ final class PieceList {
     this.film = film;
   }
 
-  List<PaperPage> pages(List<NeededPiece> pieces) {
+  /**
+   * A page or more; none without pieces.
+   *
+   * @param isTiled whether the artwork itself is printed in tiles
+   */
+  List<PaperPage> pages(List<NeededPiece> pieces, boolean isTiled) {
     int most = (int) ((new Sheet(film).bodyHeight() - HEADING) / ROW);
     List<PaperPage> pages = new ArrayList<>();
     for (int from = 0; from < pieces.size(); from += most) {
@@ -34,18 +39,21 @@ final class PieceList {
         row(sheet, here.get(i), from + i + 1, Sheet.TOP + HEADING + i * ROW);
       }
       String name = "pieces" + (pages.isEmpty() ? "" : " " + (pages.size() + 1));
-      pages.add(sheet.page(name, "List of pieces", total(pieces)));
+      pages.add(sheet.page(name, "List of pieces", total(pieces, isTiled)));
     }
     return pages;
   }
 
-  private static String total(List<NeededPiece> pieces) {
+  private static String total(List<NeededPiece> pieces, boolean isTiled) {
     int cut = pieces.stream().mapToInt(piece -> piece.count() + 1).sum();
     return pieces.size()
         + (pieces.size() == 1 ? " kind" : " kinds")
         + ", "
         + cut
-        + " to cut, spares with them; those of the artwork itself are on its tiles";
+        + " to cut, spares with them; "
+        + (isTiled
+            ? "those of the artwork itself are on its tiles"
+            : "the artwork is too large to print in tiles");
   }
 
   private static void headings(Sheet sheet) {

@@ -14,8 +14,13 @@ final class Tiles {
 
   static final double OVERLAP = 10;
 
+  private static final int MOST = 200;
+  private static final int LETTERS = 26;
   private static final double CROSS = 3;
   private static final double ROOM = 5;
+
+  /** Room for rounding. */
+  private static final double DUST = 1e-9;
 
   private final Rect whole;
   private final double width;
@@ -43,12 +48,18 @@ final class Tiles {
   }
 
   private static int count(double length, double page) {
-    return Math.max(1, (int) Math.ceil((length - OVERLAP) / (page - OVERLAP) - 1e-9));
+    return (int) Math.max(1, Math.ceil((length - OVERLAP) / (page - OVERLAP) - DUST));
   }
 
-  /** {@code B3}: rows are letters, columns numbers. */
+  /** Whether so many pages are no help: nobody joins them. */
+  boolean isTooMany() {
+    return (long) columns() * rows() > MOST;
+  }
+
+  /** {@code B3}: rows are letters, columns numbers; past Z come numbers: {@code 27-3}. */
   static String name(int row, int column) {
-    return (char) ('A' + row) + Integer.toString(column + 1);
+    String number = Integer.toString(column + 1);
+    return row < LETTERS ? (char) ('A' + row) + number : (row + 1) + "-" + number;
   }
 
   private Window window(int row, int column) {

@@ -83,9 +83,7 @@ final class Photographing {
   }
 
   private PlannedSequence planned() {
-    PlannedSequence whole =
-        new PlannedSequences(film.plan(), film.shooting())
-            .called(request.of());
+    PlannedSequence whole = new PlannedSequences(film.plan(), film.shooting()).called(request.of());
     OptionalInt from = request.from();
     if (from.isEmpty()) {
       return whole;

@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.barsheet.artwork.Piece;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.DemoFilm;
 import org.barsheet.handoff.SampleFilm;
 import org.barsheet.plan.Opening;
+import org.barsheet.plan.Opening.Support;
+import org.barsheet.plan.Rect;
+import org.barsheet.plan.Where;
 import org.junit.jupiter.api.Test;
 
 /** Cutting sheets measured back from their drawings, in millimeters. */
@@ -20,6 +26,26 @@ class CuttingSheetsTest {
 
   /** A hand with a ruler cannot tell less. */
   private static final double CLOSE = 0.05;
+
+  private static void liesOnItsPage(PaperPage printed) {
+    DrawnPage page = DrawnPage.of(printed);
+    assertThat(page.all())
+        .as(printed.name())
+        .allSatisfy(
+            line -> {
+              assertThat(Math.min(line.x1(), line.x2())).isGreaterThanOrEqualTo(10);
+              assertThat(Math.max(line.x1(), line.x2())).isLessThanOrEqualTo(page.width() - 10);
+              assertThat(Math.max(line.y1(), line.y2())).isLessThanOrEqualTo(page.height() - 8);
+            });
+    assertThat(page.words())
+        .as(printed.name())
+        .allSatisfy(
+            words -> {
+              assertThat(words.size()).isGreaterThanOrEqualTo(8 * 25.4 / 72 - 0.001);
+              assertThat(words.x()).isBetween(8.0, page.width() - 8);
+              assertThat(words.y()).isBetween(8.0, page.height() - 8);
+            });
+  }
 
   private static DrawnPage page(String name) {
     return page(PAGES, name);
@@ -71,22 +97,7 @@ class CuttingSheetsTest {
           page.all().stream().filter(line -> line.look().equals("check")).toList();
       assertThat(DrawnPage.width(bar)).isCloseTo(100, within(CLOSE));
       assertThat(page.text()).contains("print at 100 %").contains("! Blades: cut away");
-      assertThat(page.all())
-          .as(printed.name())
-          .allSatisfy(
-              line -> {
-                assertThat(Math.min(line.x1(), line.x2())).isGreaterThanOrEqualTo(10);
-                assertThat(Math.max(line.x1(), line.x2())).isLessThanOrEqualTo(page.width() - 10);
-                assertThat(Math.max(line.y1(), line.y2())).isLessThanOrEqualTo(page.height() - 8);
-              });
-      assertThat(page.words())
-          .as(printed.name())
-          .allSatisfy(
-              words -> {
-                assertThat(words.size()).isGreaterThanOrEqualTo(8 * 25.4 / 72 - 0.001);
-                assertThat(words.x()).isBetween(8.0, page.width() - 8);
-                assertThat(words.y()).isBetween(8.0, page.height() - 8);
-              });
+      liesOnItsPage(printed);
     }
   }
 
@@ -142,6 +153,37 @@ class CuttingSheetsTest {
             .sum();
     assertThat(pieces.stream().mapToInt(NeededPiece::fresh).sum()).isEqualTo(fresh);
     assertThat(list).contains("99.1 × 152.4 mm", "114.3 × 167.6 mm", "1 + 1 spare", "1 spare");
+  }
+
+  @Test
+  void pieces_of_any_size_and_movement_stay_on_their_pages() {
+    FilmSheet film = SampleFilm.at(FrameRate.FPS_24).sheet();
+    Random random = new Random(19);
+    for (int trial = 0; trial < 24; trial++) {
+      List<Opening.Side> sides = List.of(Opening.Side.values());
+      List<Opening.Motion> motions =
+          List.of(
+              new Opening.Hinged(sides.get(random.nextInt(4)), 90),
+              new Opening.Slides(sides.get(random.nextInt(4)), 0),
+              new Opening.LiftsOff(40),
+              new Opening.Iris(50),
+              new Opening.Brightens(80),
+              new Opening.Values(List.of(1.0, 2.0), "mm"));
+      Opening opening =
+          new Opening(
+              "lamp-" + "x".repeat(random.nextInt(30)),
+              new Rect(1, 1, 0.1 + 5 * random.nextDouble(), 0.1 + 5 * random.nextDouble()),
+              film.plan().workshop().artwork().models().get(0).name(),
+              motions.get(trial % motions.size()),
+              List.of(new Support("thread", Optional.empty(), Optional.of(200.0), "thread")),
+              new Where("quay.yaml", "line 1"));
+      NeededPiece needed =
+          new NeededPiece(
+              Piece.of(opening, film.plan().workshop().artwork()), List.of("x"), List.of("1"), 0);
+      for (PaperPage page : new CuttingSheets(film).pages(List.of(needed))) {
+        liesOnItsPage(page);
+      }
+    }
   }
 
   /** Two lamps of 2 by 4 squares of an inch, three times as large: 152.4 by 304.8 mm. */

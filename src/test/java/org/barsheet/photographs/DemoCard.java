@@ -22,8 +22,7 @@ public final class DemoCard {
       Path plan, String name, Path folder, int width, int from, int to, Spoiling spoiling)
       throws IOException {
     FilmSheet film = Production.film(plan, step -> {});
-    PlannedSequence planned =
-        new PlannedSequences(film.plan(), film.shooting()).called(name);
+    PlannedSequence planned = new PlannedSequences(film.plan(), film.shooting()).called(name);
     CopyStand stand =
         CopyStand.of(planned.moving().orElseThrow(), width, Math.round(width * 9 / 16f), 7);
     Files.createDirectories(folder);
