@@ -21,7 +21,7 @@ final class ArtworkTiles {
   /** Lines of the graph paper are drawn at least so far apart. */
   private static final double LEAST_APART = 2;
 
-  private static final double PLACE_WIDTH = 24;
+  private static final double PLACE_WIDTH = 12;
   private static final double PLACE_HEIGHT = 4;
 
   /** Names of openings reach so far above and beside them. */
@@ -55,7 +55,7 @@ final class ArtworkTiles {
             + Millimeters.of(whole.width(), whole.height())
             + " · squares of "
             + Millimeters.of(artwork.squareMillimeters())
-            + " mm · tiles overlap "
+            + " mm, numbered across and down · tiles overlap "
             + Millimeters.of(Tiles.OVERLAP)
             + " mm";
     return CuttingSheets.tiled(film, whole, inks, "artwork", "Artwork at true size", facts);
@@ -96,7 +96,7 @@ final class ArtworkTiles {
         return;
       }
     }
-    String place = x + " across, " + y + " down";
+    String place = x + ", " + y;
     inks.add(new Words(place, x * square + 1, y * square + 3.5, 8, false, Align.START, 0, true));
   }
 

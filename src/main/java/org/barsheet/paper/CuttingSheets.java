@@ -42,7 +42,7 @@ final class CuttingSheets {
       drawing.drawn().forEach(ink -> whole.add(ink.moved(right, down)));
       return List.of(whole.page(name, title, facts));
     }
-    return tiled(film, bounds, drawing.drawn(), name, title, facts);
+    return tiled(film, sheet.board(), drawing.drawnLarge(), name, title, facts);
   }
 
   private static String facts(NeededPiece needed, String place) {

@@ -16,6 +16,9 @@ import org.barsheet.plan.Rect;
 /** One sheet of a piece, drawn in millimeters from its hole's top left corner. */
 final class PieceDrawing {
 
+  private static final String FRONT =
+      "Front: this side to the camera. Lay it on the card and cut through both.";
+
   private static final double ABOVE = 6;
   private static final double BESIDE = 12;
   private static final double BELOW = 12;
@@ -36,7 +39,7 @@ final class PieceDrawing {
     this.notes = PieceNotes.of(needed.piece(), sheet);
   }
 
-  /** All of it, its sizes and notes with it. */
+  /** All of it, its sizes and notes around it. */
   Rect bounds() {
     Rect board = sheet.board();
     return new Rect(
@@ -46,26 +49,41 @@ final class PieceDrawing {
         board.height() + ABOVE + BELOW + LINE * notes.size());
   }
 
+  /** Drawn with its sizes and notes around it. */
   List<Ink> drawn() {
+    outline();
     Rect board = sheet.board();
-    inks.add(
-        Words.plain(
-                board.left(),
-                board.top() - 2,
-                "Front: this side to the camera. Lay it on the card and cut through both.")
-            .inGray());
+    inks.add(Words.plain(board.left(), board.top() - 2, FRONT).inGray());
+    sizes();
+    notes(board.left(), board.top() + board.height() + BELOW + 2.5, notes);
+    return List.copyOf(inks);
+  }
+
+  /** Drawn with its sizes and notes inside, for a piece larger than a page. */
+  List<Ink> drawnLarge() {
+    outline();
+    Rect measured = measured();
+    List<String> lines = new ArrayList<>();
+    lines.add(FRONT);
+    lines.add(Millimeters.of(measured.width(), measured.height()));
+    lines.addAll(notes);
+    notes(measured.left() + 6, measured.top() + 22, lines);
+    return List.copyOf(inks);
+  }
+
+  private void outline() {
     sheet.marks().forEach(mark -> inks.addAll(inks(mark)));
     name();
     if (needed.piece().opening().motion() instanceof Hinged hinged) {
       edges(hinged.hinge());
       sheet.marks().forEach(mark -> label(mark, hinged.hinge()));
     }
-    sizes();
-    double y = board.top() + board.height() + BELOW + 2.5;
-    for (int line = 0; line < notes.size(); line++) {
-      inks.add(Words.plain(board.left(), y + line * LINE, notes.get(line)));
+  }
+
+  private void notes(double x, double y, List<String> lines) {
+    for (int line = 0; line < lines.size(); line++) {
+      inks.add(Words.plain(x, y + line * LINE, lines.get(line)));
     }
-    return List.copyOf(inks);
   }
 
   /** What a mark looks like: most are a line. */

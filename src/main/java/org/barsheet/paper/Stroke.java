@@ -6,7 +6,7 @@ import java.util.Locale;
 enum Stroke {
   CUT(0.5, "cut through"),
   TRIM(0.2, "outside of the piece: cut it out along this"),
-  CREASE(0.4, "crease, do not cut", "4 2"),
+  CREASE(0.4, "crease, do not cut", "3 1.5"),
   RAIL(0.4, "inner edge of a rail", "6 1.5 0.8 1.5"),
   HIDDEN(0.25, "lies behind or in front, do not cut", "0.6 1.2"),
   THREAD(0.35, "thread, on the back"),
