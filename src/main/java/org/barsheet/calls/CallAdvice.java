@@ -43,8 +43,10 @@ final class CallAdvice {
     String handle = Appearance.HANDLE.toDecimal(0) + " s";
     return List.of(
         "Play "
-            + FileNames.guide(name)
+            + FileNames.guideVideo(performer)
             + " (or "
+            + FileNames.guide(name)
+            + ", or "
             + FileNames.click(name)
             + ") through headphones from the very beginning, on a device other than the camera.",
         countIn(),
@@ -84,13 +86,12 @@ final class CallAdvice {
 
   /** On the pop or else the first click, unless the plan says where the clap is. */
   private String clap() {
-    Seconds agreed = film.pop().map(Seconds.ZERO::minus).orElse(sound.clicks().get(0).at());
-    Seconds at = performer.clap().map(Performer.Clap::at).orElse(agreed.minus(musicStart()));
+    Seconds at = AgreedClap.inFilm(timing, sound, performer);
     return "Clap once, in frame, "
         + with()
-        + inFile(at.plus(musicStart()))
+        + inFile(at)
         + ", "
-        + beforeMusic(at)
+        + beforeMusic(at.minus(musicStart()))
         + ".";
   }
 

@@ -44,6 +44,7 @@ import picocli.CommandLine.Spec;
       "  barsheet make plan.yaml --issue \"second draft\"    before you send it out",
       "  barsheet make plan.yaml --movie          with a movie of the film so far",
       "  barsheet make plan.yaml --movie --from \"panel 2\" --to \"panel 4\"",
+      "  barsheet make plan.yaml --guide-videos   with a video for each performer to play along with",
       "  barsheet make plan.yaml --watch          again after every save, until Ctrl-C",
       "  barsheet make plan.yaml --placeholders   with a drawing for every photograph still to take",
       "  barsheet make plan.yaml --paper          with cutting sheets to print and cut",

@@ -24,6 +24,14 @@ final class MovieOptions {
   private boolean movie;
 
   @Option(
+      names = "--guide-videos",
+      description = {
+        "Make a guide video for each performer to play along with, beside their call sheet (MP4;",
+        "needs ffmpeg)."
+      })
+  private boolean guideVideos;
+
+  @Option(
       names = "--frames",
       paramLabel = "DIR",
       description = "Write the movie's frames into this folder, one PNG each.")
@@ -90,7 +98,7 @@ final class MovieOptions {
             });
     return new MovieAsk(
         movie,
-        false,
+        guideVideos,
         frames,
         ffmpeg,
         from,

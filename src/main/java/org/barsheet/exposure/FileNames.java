@@ -62,6 +62,11 @@ public final class FileNames {
     return name + ".mov";
   }
 
+  /** The video that a performer plays along with: {@code celesta-guide.mp4}. */
+  public static String guideVideo(Performer performer) {
+    return safe(performer.name()) + "-guide.mp4";
+  }
+
   /** What there is to say of the movie. */
   public static String aboutMovie(String name) {
     return name + "-movie.txt";

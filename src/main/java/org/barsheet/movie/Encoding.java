@@ -18,6 +18,7 @@ import org.barsheet.clock.FrameRate;
  * @param sounds tracks of sound, possibly none
  * @param samples of sound, so many at 48 kHz
  * @param plain whether sound is kept sample for sample, rather than as AAC
+ * @param effort x264's preset: how much time it takes to make the file small
  * @param quality x264's constant rate factor, less is better
  */
 record Encoding(
@@ -29,6 +30,7 @@ record Encoding(
     List<MovieSound> sounds,
     long samples,
     boolean plain,
+    String effort,
     int quality) {
 
   private static final int KEY_FRAME_SECONDS = 2;
@@ -87,7 +89,7 @@ record Encoding(
     image.addAll(List.of("-vf", "scale=out_color_matrix=bt709:out_range=tv,format=yuv420p"));
     image.addAll(List.of("-colorspace", "bt709", "-color_primaries", "bt709"));
     image.addAll(List.of("-color_trc", "bt709", "-color_range", "tv"));
-    image.addAll(List.of("-c:v", "libx264", "-preset", "veryfast", "-crf", "" + quality));
+    image.addAll(List.of("-c:v", "libx264", "-preset", effort, "-crf", "" + quality));
     image.addAll(List.of("-g", "" + KEY_FRAME_SECONDS * rate.nominal()));
     return image;
   }

@@ -113,6 +113,7 @@ public final class Movie {
             sounds,
             samples,
             plain,
+            "veryfast",
             QUALITY);
     try (Encoder encoder =
         new Encoder(ffmpeg.orElseThrow(), encoding.arguments(file), sizes.width() * sizes.all())) {

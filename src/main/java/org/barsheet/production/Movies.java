@@ -18,9 +18,11 @@ import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.movie.Ffmpeg;
 import org.barsheet.movie.FlashVerdict;
+import org.barsheet.movie.GuideVideo;
 import org.barsheet.movie.Movie;
 import org.barsheet.movie.MovieOrder;
 import org.barsheet.movie.MovieSound;
+import org.barsheet.plan.Performer;
 import org.barsheet.plan.Recording;
 import org.barsheet.production.publish.OutputFolder;
 import org.barsheet.sound.BankGuide;
@@ -62,7 +64,19 @@ final class Movies {
 
   /** Where it goes, seen from the folder of the sheets. */
   List<String> paths() {
-    return ask.movie() ? List.of(movieFile(), FileNames.aboutMovie(name)) : List.of();
+    List<String> paths = new ArrayList<>();
+    if (ask.movie()) {
+      paths.addAll(List.of(movieFile(), FileNames.aboutMovie(name)));
+    }
+    if (ask.guideVideos()) {
+      film.plan().performers().forEach(performer -> paths.add(guideFile(performer)));
+    }
+    return paths;
+  }
+
+  /** Beside the performer's call sheet. */
+  private static String guideFile(Performer performer) {
+    return "calls/" + FileNames.guideVideo(performer);
   }
 
   private String movieFile() {
@@ -79,6 +93,32 @@ final class Movies {
     List<String> notes = new ArrayList<>();
     if (ask.movie()) {
       notes.add(MovieWords.flashing(film, writeMovie(bank)));
+    }
+    if (ask.guideVideos()) {
+      notes.addAll(writeGuideVideos(bank));
+    }
+    return notes;
+  }
+
+  private List<String> writeGuideVideos(Optional<BankGuide> bank) {
+    SoundPart part = SoundPart.of(film, GuideVideo.frames(film));
+    progress.step("playing the guide");
+    MovieSound sound =
+        beginning(name + "-guide-click.part", stream -> part.writeGuideWithClick(bank, stream));
+    List<String> notes = new ArrayList<>();
+    for (Performer performer : film.plan().performers()) {
+      GuideVideo video = new GuideVideo(film, performer);
+      MovieProgress shown =
+          new MovieProgress(progress, "drawing the guide video of " + performer.name());
+      byFfmpeg(
+          guideFile(performer),
+          file -> {
+            FlashVerdict worst =
+                video.write(ffmpeg.orElseThrow(), file, sound, part.length(), shown);
+            if (worst.isOver()) {
+              notes.add(performer.name() + ": " + MovieWords.flashing(film, worst));
+            }
+          });
     }
     return notes;
   }
