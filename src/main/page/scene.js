@@ -40,10 +40,11 @@ function cover(opening, index, name) {
   const parts = {
     hole: drawn("path", { d: box(opening.rect), class: "hole" }),
     who: drawn("text", { class: "who", x: opening.rect[0] + opening.rect[2] / 2, y: opening.rect[1] + opening.rect[3] * 0.58 }),
+    seat: drawn("path", { d: box(opening.rect), class: "seat" }),
     shadow: drawn("path", { class: "shadow" }),
     flap: drawn("path", { class: "flap", "fill-rule": "evenodd" }),
   };
-  parts.group = drawn("g", { "data-opening": index }, parts.hole, parts.who, parts.shadow, parts.flap, name);
+  parts.group = drawn("g", { "data-opening": index }, parts.hole, parts.seat, parts.who, parts.shadow, parts.flap, name);
   scene.covers.push(parts);
   return parts.group;
 }
@@ -124,6 +125,7 @@ function drawOpenings(shot, frame, mode) {
     parts.group.classList.toggle("ajar", amount > 0);
     const who = amount > 0 ? seenIn(shot, index, frame) : "";
     say(parts.who, who);
+    parts.group.classList.toggle("seen", who !== "");
     const size = Math.min(opening.rect[3] * 0.16, (opening.rect[2] * 1.5) / Math.max(6, who.length));
     parts.who.setAttribute("font-size", size.toFixed(3));
   });

@@ -61,8 +61,7 @@ final class GuideMoments {
             : next.filter(each -> frame >= warnedFrom(each)).isPresent()
                 ? State.READY
                 : State.NOT_SEEN;
-    String told =
-        now.map(this::untilWhen).orElseGet(() -> next.map(this::fromWhen).orElse(none()));
+    String told = now.map(this::untilWhen).orElseGet(() -> next.map(this::fromWhen).orElse(none()));
     Optional<FilmBar> bar = barAt(frame);
     return new GuideMoment(
         barWords(bar, frame),
@@ -99,9 +98,7 @@ final class GuideMoments {
 
   private Optional<FilmBar> barAt(long frame) {
     return sheet.timing().bars().stream()
-        .filter(
-            bar ->
-                frame >= bar.startFrame() && frame < bar.startFrame() + bar.lengthFrames())
+        .filter(bar -> frame >= bar.startFrame() && frame < bar.startFrame() + bar.lengthFrames())
         .findFirst();
   }
 
@@ -114,7 +111,11 @@ final class GuideMoments {
   }
 
   private int beat(long frame) {
-    return ruler.latestBeatAtOrBefore(frame).map(FilmBeat::place).map(p -> p.beat().intValue()).orElse(1);
+    return ruler
+        .latestBeatAtOrBefore(frame)
+        .map(FilmBeat::place)
+        .map(p -> p.beat().intValue())
+        .orElse(1);
   }
 
   /** {@code bar 12 beat 3}, or the film's end. */

@@ -88,7 +88,9 @@ final class GuidePainter {
       String number = String.valueOf(beat);
       double width = pen.getFontMetrics().stringWidth(number);
       pen.drawString(
-          number, (float) (left + (side - width) / 2), (float) (216 + side * (sounds ? 0.76 : 0.68)));
+          number,
+          (float) (left + (side - width) / 2),
+          (float) (216 + side * (sounds ? 0.76 : 0.68)));
     }
   }
 

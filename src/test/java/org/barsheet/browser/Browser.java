@@ -12,6 +12,7 @@ import java.util.logging.Level;
 import org.barsheet.outside.RegistryScores;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -95,6 +96,11 @@ final class Browser implements AutoCloseable {
 
   WebElement find(String selector) {
     return driver.findElement(By.cssSelector(selector));
+  }
+
+  /** A part of the page as it looks, a PNG file. */
+  byte[] look(String selector) {
+    return find(selector).getScreenshotAs(OutputType.BYTES);
   }
 
   String text(String selector) {

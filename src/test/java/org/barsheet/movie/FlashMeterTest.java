@@ -19,7 +19,9 @@ class FlashMeterTest {
   private static final int WIDTH = 960;
   private static final int HEIGHT = 540;
 
-  /** A part of a frame that goes from one color to another and back, for three seconds at 24 fps. */
+  /**
+   * A part of a frame that goes from one color to another and back, for three seconds at 24 fps.
+   */
   private static FlashVerdict measured(Color one, Color other, int framesEach, int wide, int high) {
     FlashMeter meter = new FlashMeter(FrameRate.FPS_24);
     BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
