@@ -8,6 +8,7 @@ import org.barsheet.production.ScoreSummary;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -32,16 +33,20 @@ final class AboutCommand implements Callable<Integer> {
   @Parameters(paramLabel = "SCORE", description = "A Standard MIDI File (.mid).")
   private Path score = Path.of("");
 
+  @Option(names = "--more", description = "Lists up to 20 likely motifs, not 10.")
+  private boolean more;
+
   @Mixin private FormatOption form = new FormatOption();
 
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     ScoreSummary summary = Production.about(score);
+    int figures = more ? 20 : 10;
     switch (form.as) {
-      case TEXT -> AboutText.print(summary, out);
+      case TEXT -> AboutText.print(summary, figures, out);
       case CSV -> AboutText.parts(summary).print(As.CSV, out);
-      case JSON -> Table.printJson(AboutJson.of(summary), out);
+      case JSON -> Table.printJson(AboutJson.of(summary, figures), out);
     }
     return ExitStatus.DONE;
   }

@@ -18,7 +18,7 @@ final class AboutJson {
 
   private AboutJson() {}
 
-  static JsonObject of(ScoreSummary about) {
+  static JsonObject of(ScoreSummary about, int figures) {
     Score score = about.music().score();
     JsonObject json = new JsonObject();
     json.addProperty("format", score.format());
@@ -33,7 +33,7 @@ final class AboutJson {
     json.addProperty("bars", about.music().bars().bars().size());
     json.add("marks", marks(about));
     json.add("evidence", evidence(about));
-    json.add("suggestions", suggestions(about));
+    json.add("suggestions", suggestions(about, figures));
     json.add("readingNotes", readingNotes(score));
     return json;
   }
@@ -118,15 +118,17 @@ final class AboutJson {
     return notes;
   }
 
-  private static JsonArray suggestions(ScoreSummary about) {
+  private static JsonArray suggestions(ScoreSummary about, int figures) {
     JsonArray suggestions = new JsonArray();
-    for (Suggestion suggestion : about.suggestions()) {
+    for (Suggestion suggestion : about.suggestions().stream().limit(figures).toList()) {
       JsonObject json = new JsonObject();
       json.addProperty("notes", suggestion.notes());
       json.addProperty("part", about.music().score().parts().get(suggestion.part()).name());
       JsonArray bars = new JsonArray();
       suggestion.returns().forEach(tick -> bars.add(about.music().bars().barAt(tick).number()));
       json.add("bars", bars);
+      json.addProperty("range", suggestion.range());
+      json.addProperty("accompanies", suggestion.accompanies());
       suggestions.add(json);
     }
     return suggestions;

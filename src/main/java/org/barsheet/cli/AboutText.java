@@ -1,6 +1,7 @@
 package org.barsheet.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
@@ -22,7 +23,7 @@ final class AboutText {
 
   private AboutText() {}
 
-  static void print(ScoreSummary about, PrintWriter out) {
+  static void print(ScoreSummary about, int figures, PrintWriter out) {
     Score score = about.music().score();
     out.println(about.file());
     out.println("  file     format " + score.format() + ", " + division(score.division()));
@@ -36,7 +37,11 @@ final class AboutText {
     about.music().doubts().forEach(doubt -> out.println("         ? " + doubt.sentence()));
     section(out, "Parts", parts(about));
     section(out, "Marks", marks(about));
-    section(out, "Likely motifs, to name in your plan", suggestions(about));
+    section(
+        out,
+        "Likely motifs (copy a line under motifs in your plan)",
+        suggestions(about, figures, false));
+    section(out, "Accompaniment and riffs", suggestions(about, figures, true));
     if (!score.readingNotes().isEmpty()) {
       out.println();
       out.println("Odd in this file");
@@ -153,14 +158,20 @@ final class AboutText {
     return table;
   }
 
-  private static Table suggestions(ScoreSummary about) {
-    Table table = new Table("returns", "part", "bars", "notes");
-    for (Suggestion suggestion : about.suggestions()) {
-      table.add(
-          suggestion.returns().size(),
-          about.music().score().parts().get(suggestion.part()).name(),
-          bars(about, suggestion),
-          suggestion.notes());
+  /** Of the first few suggestions those that accompany, or the others. */
+  private static Table suggestions(ScoreSummary about, int figures, boolean accompany) {
+    Table table = new Table("returns", "first in", "range", "bars", "line to copy");
+    List<Suggestion> first = about.suggestions().stream().limit(figures).toList();
+    for (int i = 0; i < first.size(); i++) {
+      Suggestion one = first.get(i);
+      if (one.accompanies() == accompany) {
+        table.add(
+            one.returns().size(),
+            about.music().score().parts().get(one.part()).name(),
+            one.range(),
+            bars(about, one),
+            "motif-" + (i + 1) + ": {notes: \"" + one.notes() + "\"}");
+      }
     }
     return table;
   }

@@ -61,8 +61,12 @@ public final class MotifSearch {
 
   /** How the notes of music are compared: by written beats, or by the playing alone. */
   public static Function<Score, MotifFinder> reading(Music music) {
-    boolean free = music.isFreelyPlayed() && !WrittenMusic.of(music.score()).isOnBeats();
-    return free ? PlayedOccurrenceFinder::of : OccurrenceFinder::of;
+    return isPlayedFreely(music) ? PlayedOccurrenceFinder::of : OccurrenceFinder::of;
+  }
+
+  /** Whether notes keep to the beats of the ticks too loosely to be written down by them. */
+  public static boolean isPlayedFreely(Music music) {
+    return music.isFreelyPlayed() && !WrittenMusic.of(music.score()).isOnBeats();
   }
 
   /**

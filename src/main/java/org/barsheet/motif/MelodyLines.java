@@ -22,8 +22,10 @@ final class MelodyLines {
   private final long[] steps;
   private final int[] reach;
   private final boolean[] afterRest;
+  private final Leading leading;
 
   MelodyLines(Score score) {
+    leading = new Leading(score);
     List<List<Note>> byPart = score.notesByPart();
     for (Part part : score.parts()) {
       List<Note> own = byPart.get(part.index());
@@ -76,6 +78,30 @@ final class MelodyLines {
   /** Whether a rest or nothing stands before a note. */
   boolean isAfterRest(int index) {
     return afterRest[index];
+  }
+
+  /** The share of notes from one on that are in the lead. */
+  double onTop(int index, int notes) {
+    int top = 0;
+    for (int i = index; i < index + notes; i++) {
+      top += leading.isOnTop(this.notes.get(i)) ? 1 : 0;
+    }
+    return top / (double) notes;
+  }
+
+  /** Whether all steps from a note on take the same time. */
+  boolean isEven(int index, int count) {
+    for (int i = index + 1; i < index + count; i++) {
+      if (steps[i] >> 8 != steps[index] >> 8 && Math.abs((steps[i] - steps[index]) >> 8) > 1) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** How much the part of a note is one to lead. */
+  double part(int index) {
+    return leading.part(notes.get(index).part());
   }
 
   /** How many steps follow a note before its line breaks. */

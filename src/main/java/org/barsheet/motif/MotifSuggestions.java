@@ -24,12 +24,24 @@ import org.barsheet.score.Score;
 public final class MotifSuggestions {
 
   private static final int LOOKED_AT = 400;
-  private static final int COUNTED = 16;
-  private static final int SHOWN = 10;
+  private static final int COUNTED = 24;
+  private static final int SHOWN = 20;
   private static final int MOST_QUARTERS = 16;
   private static final int MOST_NOTES = 24;
   private static final int FEWEST_NOTES = 4;
   private static final int BEGINNINGS = 8;
+
+  /** Held notes are written in eighths of a quarter note. */
+  private static final int NEAT = 8;
+
+  /** A grace note is shorter than this division of a quarter note. */
+  private static final int GRACE = 16;
+
+  /** A theme is taken to open a piece if it begins within so many quarter notes. */
+  private static final int OPENING_QUARTERS = 8;
+
+  /** What opens the piece and returns comes no later than this. */
+  private static final int OPENING_RANK = 2;
 
   private final WrittenMusic written;
   private final Score score;
@@ -52,17 +64,13 @@ public final class MotifSuggestions {
     this.share = (double) score.notes().size() / Math.max(1, passages.notes().size());
   }
 
-  /** At most ten, the most telling first: long, varied figures that return often. */
+  /** At most twenty, the most telling first: long, varied figures in the lead that return often. */
   public static List<Suggestion> of(Score score) {
     return new MotifSuggestions(score).suggestions();
   }
 
   private record Counted(
-      RepeatedFigures.Figure figure,
-      List<MotifNote> line,
-      int part,
-      List<Sounding> returns,
-      double gain) {
+      RepeatedFigures.Figure figure, List<MotifNote> line, List<Sounding> returns, double gain) {
 
     /** Whether half of its returns lie within returns of another. */
     boolean repeats(Counted better) {
@@ -74,11 +82,32 @@ public final class MotifSuggestions {
 
   private Suggestion suggestion(Counted one) {
     return new Suggestion(
-        Notes.print(lastWritten(one.line())),
-        one.part(),
+        Notes.print(lastWritten(neat(one.line()))),
+        one.returns().get(0).part(),
         one.returns().stream()
             .map(found -> written.playedOn(found.part(), found.startTick()))
-            .toList());
+            .toList(),
+        one.figure().goesRound());
+  }
+
+  /** The line with every note but the last held to the end of the eighth of a beat it fills. */
+  private static List<MotifNote> neat(List<MotifNote> line) {
+    List<MotifNote> neat = new ArrayList<>();
+    for (MotifNote note : line) {
+      double eighths = note.length().doubleValue() * NEAT;
+      long whole = (long) Math.ceil(eighths);
+      boolean fills = 4 * eighths >= 3 * whole && neat.size() + 1 < line.size();
+      neat.add(
+          fills && !isOnThirds(note)
+              ? new MotifNote(note.onset(), BigFraction.of((int) whole, NEAT), note.pitch())
+              : note);
+    }
+    return neat;
+  }
+
+  private static boolean isOnThirds(MotifNote note) {
+    return note.length().getDenominator().intValue() % 3 == 0
+        && note.length().getDenominator().intValue() <= 12;
   }
 
   /**
@@ -100,7 +129,7 @@ public final class MotifSuggestions {
 
   private List<Suggestion> suggestions() {
     List<RepeatedFigures.Figure> looked = new ArrayList<>(chosen());
-    opening().ifPresent(looked::add);
+    looked.addAll(openings());
     List<Counted> shown =
         apart(looked.parallelStream().flatMap(figure -> count(figure).stream()).collect(toList()));
     if (finder != everywhere) {
@@ -111,8 +140,11 @@ public final class MotifSuggestions {
   }
 
   /** The best, the most rewarding first, without those that repeat a better one. */
-  private static List<Counted> apart(List<Counted> counted) {
-    counted.sort(Comparator.comparingDouble((Counted c) -> -c.gain()));
+  private List<Counted> apart(List<Counted> counted) {
+    counted.sort(
+        Comparator.comparing((Counted c) -> c.figure().goesRound())
+            .thenComparingDouble(c -> -c.gain()));
+    putOpeningForward(counted);
     List<Counted> apart = new ArrayList<>();
     for (Counted next : counted) {
       if (apart.size() < SHOWN && apart.stream().noneMatch(next::repeats)) {
@@ -184,9 +216,25 @@ public final class MotifSuggestions {
       return Optional.empty();
     }
     double times = share * certain;
-    double gain = figures.gain(times, figure.bits()) * figures.prominence(figure.places());
-    int part = lines.note(figure.places().get(0)).part();
-    return Optional.of(new Counted(figure, line, part, returns, gain));
+    double gain =
+        figures.gain(times, figure.bits()) * figures.prominence(figure.places(), figure.steps());
+    return Optional.of(new Counted(figure, line, returns, gain));
+  }
+
+  private void putOpeningForward(List<Counted> counted) {
+    for (int i = OPENING_RANK + 1; i < counted.size(); i++) {
+      if (counted.subList(0, i).stream().noneMatch(this::opens) && opens(counted.get(i))) {
+        counted.add(OPENING_RANK, counted.remove(i));
+      }
+    }
+  }
+
+  private boolean opens(Counted one) {
+    long begins = score.notes().get(0).onTick();
+    boolean early =
+        one.returns().get(0).startTick()
+            < begins + (long) OPENING_QUARTERS * score.ticksPerQuarter();
+    return early && !one.figure().goesRound();
   }
 
   /**
@@ -233,29 +281,33 @@ public final class MotifSuggestions {
     return notes;
   }
 
-  /** What the piece opens with, up to where a second part joins in: often its theme. */
-  private Optional<RepeatedFigures.Figure> opening() {
-    int first = 0;
-    for (int i = 1; i < lines.size(); i++) {
-      first = lines.note(i).onTick() < lines.note(first).onTick() ? i : first;
+  /**
+   * What the leading line opens with: often a theme, though it may come no more than twice. Of each
+   * part that leads in the first bars its first phrase, as far as it can be one.
+   */
+  private List<RepeatedFigures.Figure> openings() {
+    long begins = score.notes().isEmpty() ? 0 : score.notes().get(0).onTick();
+    long last = begins + (long) OPENING_QUARTERS * score.ticksPerQuarter();
+    List<RepeatedFigures.Figure> openings = new ArrayList<>();
+    int part = -1;
+    for (int i = 0; i < lines.size(); i++) {
+      boolean isFirst = lines.note(i).part() != part && lines.note(i).onTick() < last;
+      if (isFirst && lines.onTop(i, 1) == 1 && lines.reach(i) + 1 >= FEWEST_NOTES) {
+        part = lines.note(i).part();
+        openings.add(figures.figure(List.of(i), phrase(i)));
+      }
     }
-    long joined = Long.MAX_VALUE;
-    for (Note note : score.notes()) {
-      boolean other = lines.size() > 0 && note.part() != lines.note(first).part();
-      joined =
-          other && !score.parts().get(note.part()).drums()
-              ? Math.min(joined, note.onTick())
-              : joined;
-    }
-    int steps = 0;
-    while (lines.size() > 0
-        && steps < Math.min(MOST_NOTES - 1, lines.reach(first))
-        && lines.note(first + steps + 1).onTick() < joined) {
+    return openings;
+  }
+
+  private int phrase(int first) {
+    long end = lines.note(first).onTick() + (long) MOST_QUARTERS * score.ticksPerQuarter();
+    int steps = FEWEST_NOTES - 1;
+    while (steps < Math.min(MOST_NOTES - 1, lines.reach(first))
+        && lines.note(first + steps + 1).onTick() < end) {
       steps++;
     }
-    return steps + 1 < FEWEST_NOTES
-        ? Optional.empty()
-        : Optional.of(figures.figure(List.of(first), steps));
+    return steps;
   }
 
   private long span(RepeatedFigures.Figure figure) {
@@ -269,6 +321,13 @@ public final class MotifSuggestions {
     for (int i = first; i <= first + figure.steps(); i++) {
       notes.add(lines.note(i));
     }
-    return new HeardLine(notes, score.ticksPerQuarter()).notes();
+    List<Note> plain = notes.stream().filter(note -> !isGrace(note)).collect(toList());
+    return new HeardLine(plain.size() < FEWEST_NOTES ? notes : plain, score.ticksPerQuarter())
+        .notes();
+  }
+
+  /** Whether a note is too short to be more than an ornament of the next. */
+  private boolean isGrace(Note note) {
+    return GRACE * note.lengthTicks() < score.ticksPerQuarter();
   }
 }

@@ -14,6 +14,11 @@ import java.util.Set;
  * Figures that come at least three times in the lines of a score, ranked by how much shorter the
  * music would be to write if each were written once (minimum description length).
  *
+ * <p>What leads, sets in after rests and has a rhythm of its own comes first; what goes round comes
+ * last. Those weights were chosen on every other one of 55 sonata movements and on 12 arrangements:
+ * there the first theme is among the first five figures 26 times of 28, in the other movements 25
+ * times of 27 (without them 18 and 17).
+ *
  * <p>Of a figure and its extension by a note the longer one is kept where it comes nearly as often.
  */
 final class RepeatedFigures {
@@ -29,6 +34,18 @@ final class RepeatedFigures {
    */
   private static final long PLACE = (1L << 20) - 1;
 
+  /** What a figure that is never in the lead counts against one that always is. */
+  private static final double LEAST_LEAD = 0.25;
+
+  /** What a figure of even notes, as accompaniments are, counts against one with a rhythm. */
+  private static final double EVEN = 0.2;
+
+  /** From this share of notes on top on a figure leads. */
+  private static final double LEADING = 0.5;
+
+  /** So much of a pattern comes again where the chord changes under it. */
+  private static final double MOSTLY_SAME = 0.75;
+
   private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
 
   /**
@@ -38,8 +55,9 @@ final class RepeatedFigures {
    * @param places indexes in the lines where it begins, in order, without overlap
    * @param bits how unlikely its steps are together
    * @param gain what writing it once saves
+   * @param goesRound whether it accompanies, round and round
    */
-  record Figure(int steps, List<Integer> places, double bits, double gain) {
+  record Figure(int steps, List<Integer> places, double bits, double gain, boolean goesRound) {
     Figure {
       places = List.copyOf(places);
     }
@@ -92,7 +110,8 @@ final class RepeatedFigures {
     }
     addClosed(shorter, MOST_STEPS, hashes, List.of(), figures);
     figures.sort(
-        Comparator.comparingDouble((Figure f) -> -f.gain())
+        Comparator.comparing(Figure::goesRound)
+            .thenComparingDouble(f -> -f.gain())
             .thenComparingInt(f -> f.places().get(0))
             .thenComparingInt(Figure::steps));
     return figures;
@@ -213,13 +232,50 @@ final class RepeatedFigures {
     }
     double variety = 0.3 + 0.7 * distinct.size() / steps;
     double gain = gain(places.size(), bits * variety);
-    return new Figure(steps, places, bits * variety, gain * prominence(places));
+    boolean goesRound = goesRound(places, steps);
+    return new Figure(steps, places, bits * variety, gain * prominence(places, steps), goesRound);
   }
 
-  /** More than 1 for figures that set in after rests, as themes do. */
-  double prominence(List<Integer> places) {
-    long setIn = places.stream().filter(lines::isAfterRest).count();
-    return 1 + (double) setIn / places.size();
+  /** More for figures that set in after rests, as themes do, and for those in the lead. */
+  double prominence(List<Integer> places, int steps) {
+    double prominence = 0;
+    for (int place : places) {
+      double lead = LEAST_LEAD + (1 - LEAST_LEAD) * lines.onTop(place, steps + 1);
+      prominence += (lines.isAfterRest(place) ? 2 : 1) * lead * lines.part(place);
+    }
+    boolean even = lines.isEven(places.get(0), steps);
+    return (even ? EVEN : 1) * prominence / places.size();
+  }
+
+  /**
+   * Whether a figure accompanies: it repeats a pattern within itself, or follows on itself most of
+   * the times that it comes.
+   */
+  private boolean goesRound(List<Integer> places, int steps) {
+    int first = places.get(0);
+    boolean leads = lines.onTop(first, steps + 1) > LEADING;
+    for (int period = 1; period <= steps - FEWEST_STEPS; period++) {
+      double same = repeated(first, steps, period);
+      boolean twice = 2 * period <= steps && same >= MOSTLY_SAME;
+      boolean nearlyTwice = 3 * period <= 2 * steps && same == 1 && !leads;
+      if (twice || nearlyTwice) {
+        return true;
+      }
+    }
+    int onItself = 0;
+    for (int i = 1; i < places.size(); i++) {
+      onItself += places.get(i) - places.get(i - 1) <= steps + 1 ? 1 : 0;
+    }
+    return 2 * onItself > places.size();
+  }
+
+  /** The share of a figure's steps that are the same as those a period before. */
+  private double repeated(int first, int steps, int period) {
+    int same = 0;
+    for (int i = first; i + period < first + steps; i++) {
+      same += lines.step(i) == lines.step(i + period) ? 1 : 0;
+    }
+    return same / (double) (steps - period);
   }
 
   /** What writing a figure once saves, if it comes so often, on average. */

@@ -50,7 +50,7 @@ final class FirstPlans {
   private static List<FirstMotif> motifs(Music music) {
     List<FirstMotif> motifs = new ArrayList<>();
     for (Suggestion suggestion : Suggestions.of(music)) {
-      if (motifs.size() < MOTIFS) {
+      if (motifs.size() < MOTIFS && !suggestion.accompanies()) {
         String part = music.score().parts().get(suggestion.part()).name();
         int bar = music.bars().barAt(suggestion.returns().get(0)).number();
         String remark =

@@ -1,6 +1,7 @@
 package org.barsheet.production;
 
 import java.util.List;
+import org.barsheet.cues.MotifSearch;
 import org.barsheet.motif.MotifSuggestions;
 import org.barsheet.motif.Suggestion;
 import org.barsheet.pulse.Music;
@@ -13,17 +14,12 @@ final class Suggestions {
 
   /** The most telling first; those of playing in the note values that its beats make likely. */
   static List<Suggestion> of(Music music) {
-    if (!music.isFreelyPlayed() || !Quantised.isPossible(music)) {
+    if (!MotifSearch.isPlayedFreely(music) || !Quantised.isPossible(music)) {
       return MotifSuggestions.of(music.score());
     }
     Quantised quantised = Quantised.of(music);
     return MotifSuggestions.of(quantised.score()).stream()
-        .map(
-            found ->
-                new Suggestion(
-                    found.notes(),
-                    found.part(),
-                    found.returns().stream().map(quantised::playedTick).toList()))
+        .map(found -> found.at(found.returns().stream().map(quantised::playedTick).toList()))
         .toList();
   }
 }

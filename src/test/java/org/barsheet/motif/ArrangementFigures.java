@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.barsheet.cues.MotifSearch;
+import org.barsheet.input.InputException;
 import org.barsheet.motif.Arrangement.Planted;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
@@ -215,7 +216,7 @@ final class ArrangementFigures {
     List<MotifNote> line;
     try {
       line = MotifHearing.of(score).hear(part, from, to);
-    } catch (org.barsheet.input.InputException refused) {
+    } catch (InputException refused) {
       if (isTalking) {
         System.out.println("unheard " + piece.name() + " " + name + " " + refused.problems());
       }
