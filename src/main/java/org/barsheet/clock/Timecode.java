@@ -89,7 +89,7 @@ public record Timecode(FrameRate rate, int hours, int minutes, int seconds, int 
           stripped,
           label.start(4),
           "';' means drop-frame, and " + rate + " fps doesn't use it",
-          "write ':' before the frames");
+          "write ':' before the frames" + orDropFrame(rate));
     }
     int hours = part(stripped, label, 1, 24, "hours");
     int minutes = part(stripped, label, 2, 60, "minutes");
@@ -104,6 +104,13 @@ public record Timecode(FrameRate rate, int hours, int minutes, int seconds, int 
               + new Timecode(rate, hours, minutes, seconds, rate.droppedPerMinute()));
     }
     return new Timecode(rate, hours, minutes, seconds, frames);
+  }
+
+  /** Where the same rate also counts in drop-frame, its name in the plan. */
+  private static String orDropFrame(FrameRate rate) {
+    return rate.denominator() != 1 && rate.nominal() % 30 == 0
+        ? ", or choose frame-rate " + rate + "df"
+        : "";
   }
 
   private static int part(String text, Matcher label, int group, int limit, String what) {

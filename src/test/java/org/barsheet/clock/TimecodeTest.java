@@ -197,4 +197,15 @@ class TimecodeTest {
                 .remedy())
         .isEqualTo(remedy);
   }
+
+  @Test
+  void a_semicolon_where_frames_are_not_dropped_leads_to_the_rate_that_drops_them() {
+    assertThatThrownBy(() -> Timecode.parse(FrameRate.parse("29.97"), "01:00:00;00"))
+        .isInstanceOfSatisfying(
+            SyntaxException.class,
+            wrong -> assertThat(wrong.remedy()).contains("frame-rate 29.97df"));
+    assertThatThrownBy(() -> Timecode.parse(FrameRate.FPS_24, "01:00:00;00"))
+        .isInstanceOfSatisfying(
+            SyntaxException.class, wrong -> assertThat(wrong.remedy()).doesNotContain("df"));
+  }
 }
