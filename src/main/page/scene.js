@@ -4,6 +4,7 @@ import { film, shotAt } from "./film.js";
 import { openingNames } from "./names.js";
 import { amountsAt, box, coverOf } from "./openings.js";
 import { byId, drawn, element, say } from "./page.js";
+import { photographsDrawn, showPhotographs } from "./photographs.js";
 
 export const scene = { mode: "camera", svg: null, parts: {}, covers: [], shot: null };
 
@@ -58,7 +59,7 @@ export function buildScene() {
   scene.parts.shade = drawn("path", { class: "shade", "fill-rule": "evenodd" });
   scene.parts.field = drawn("path", { class: "field" });
   scene.parts.artwork = drawn("g", {}, paper, scene.parts.whole, squares, scene.parts.own,
-    scene.parts.openings, scene.parts.shade, scene.parts.field);
+    scene.parts.openings, photographsDrawn(), scene.parts.shade, scene.parts.field);
   const light = drawn("radialGradient", { id: "light" },
     drawn("stop", { offset: "0", "stop-color": "#FFF3CF" }), drawn("stop", { offset: "1", class: "light-edge" }));
   scene.svg = drawn("svg", { role: "img", preserveAspectRatio: "xMidYMid meet" }, light,
@@ -111,11 +112,13 @@ function seenIn(shot, opening, frame) {
  * over: only openings that move in the shot, or stand otherwise than in the drawing.
  */
 function drawOpenings(shot, frame, mode) {
+  const photographed = showPhotographs(shot, frame, mode);
   const amounts = amountsAt(shot, frame);
   film.openings.forEach((opening, index) => {
     const amount = amounts.get(index) || 0;
     const parts = scene.covers[index];
     parts.group.classList.toggle("as-drawn", mode === "camera" && shot.asDrawn.includes(index));
+    parts.group.classList.toggle("taken", photographed.has(index));
     const { outline, solid, height } = coverOf(opening, amount);
     parts.flap.setAttribute("d", outline);
     parts.flap.setAttribute("fill-opacity", solid);

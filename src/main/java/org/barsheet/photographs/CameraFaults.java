@@ -8,6 +8,8 @@ import org.barsheet.pixels.CameraMove;
 /** Finds photographs in which the camera stood otherwise than in the first. */
 final class CameraFaults {
 
+  private static final double LEAST_DETAIL = 0.5;
+
   private final Frames frames;
   private final double tolerance;
 
@@ -30,7 +32,9 @@ final class CameraFaults {
     List<PhotographFault> faults = new ArrayList<>();
     List<CheckedPhotograph> together = new ArrayList<>();
     for (CheckedPhotograph one : photographs) {
-      boolean moved = one.move().isKnown() && off(one.move()) > tolerance;
+      // What is out of focus does not tell so finely where it lies.
+      boolean sharp = one.sharpness() > LEAST_DETAIL;
+      boolean moved = one.move().isKnown() && sharp && off(one.move()) > tolerance;
       if (!together.isEmpty() && !(moved && isLike(together.get(together.size() - 1), one))) {
         faults.add(fault(together));
         together = new ArrayList<>();

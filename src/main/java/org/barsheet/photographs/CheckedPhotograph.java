@@ -49,6 +49,11 @@ public record CheckedPhotograph(
         others);
   }
 
+  CheckedPhotograph opened(OptionalDouble share) {
+    return new CheckedPhotograph(
+        taken, planned, small, move, light, sharpness, clipped, share, plannedUncovered, marks);
+  }
+
   /** Whether it has to be taken again: it cannot be evened. */
   public boolean isToTakeAgain() {
     return marks.stream().anyMatch(FaultKind::again);

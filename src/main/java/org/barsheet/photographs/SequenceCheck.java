@@ -62,6 +62,7 @@ public final class SequenceCheck {
         places.add(index);
       }
     }
+    photographs = Calibration.of(photographs, open);
     SequenceFaults faults = new SequenceFaults(planned, looks, open, may);
     List<PhotographFault> found = faults.of(photographs, places);
     return new CheckedSequence(

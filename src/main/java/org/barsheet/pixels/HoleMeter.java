@@ -116,9 +116,13 @@ public final class HoleMeter {
 
   /** The share of a pixel that is backing, by the tint of the whole pixel. */
   private double keyed(double way) {
-    double clamped = Math.max(0, Math.min(1, way));
-    double share = clamped * brighter / (clamped * brighter + 1 - clamped);
+    double share = shareOf(way, brighter);
     return Math.max(0, Math.min(1, (share - PAPER) / (BACKING - PAPER)));
+  }
+
+  private static double shareOf(double way, double brighter) {
+    double clamped = Math.max(0, Math.min(1, way));
+    return clamped * brighter / (clamped * brighter + 1 - clamped);
   }
 
   /** Median brightness of what is backing in a box, or of what is not; 1 where there is little. */
@@ -301,7 +305,9 @@ public final class HoleMeter {
         double x = view.x(column);
         double y = view.y(row);
         if (outer.holds(x, y) && !inner.holds(x, y) && isOnShownSide(inner, x, y)) {
-          ways.add(paper.wayTo(key, Tint.of(view, column, row)));
+          // Backing's light on paper mixes in the lens.
+          double way = paper.wayTo(key, Tint.of(view, column, row));
+          ways.add(shareOf(way, brighter * brighter));
         }
       }
     }

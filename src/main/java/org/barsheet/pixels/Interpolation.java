@@ -35,6 +35,22 @@ final class Interpolation {
     return result;
   }
 
+  /** The value between pixels; what lies outside repeats the edge. */
+  static double value(Plane plane, double x, double y) {
+    int fromX = (int) Math.floor(x);
+    int fromY = (int) Math.floor(y);
+    double[] across = weights(x - fromX);
+    double[] down = weights(y - fromY);
+    double sum = 0;
+    for (int j = 0; j < 4; j++) {
+      int row = clamp(fromY + j - 1, plane.height());
+      for (int i = 0; i < 4; i++) {
+        sum += across[i] * down[j] * plane.at(clamp(fromX + i - 1, plane.width()), row);
+      }
+    }
+    return sum;
+  }
+
   /** The color between pixels, red, green and blue in eight bits each. */
   static int color(ColorImage image, double x, double y) {
     int fromX = (int) Math.floor(x);

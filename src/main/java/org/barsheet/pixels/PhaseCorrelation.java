@@ -7,11 +7,13 @@ import org.apache.commons.math3.transform.TransformType;
 /**
  * By how much an image is shifted against another one: the peak of the inverse transform of their
  * cross-power spectrum (Kuglin and Hines, The phase correlation image alignment method, 1975), to a
- * part of a pixel by the peak's neighbors (Foroosh, Zerubia and Berthod, Extension of phase
- * correlation to subpixel registration, 2002: the peak of shifted, reduced images is a sampled
- * Dirichlet kernel).
+ * part of a pixel by a parabola through the peak and its neighbors (Tian and Huhns, Algorithms for
+ * subpixel registration, 1986). {@link BlockMatch} goes on from there.
  */
 public final class PhaseCorrelation {
+
+  /** Waves weaker than this share of the mean wave are noise, and count by their strength. */
+  private static final double WEAK = 0.02;
 
   private static final double TINY = 1e-9;
 
@@ -37,17 +39,30 @@ public final class PhaseCorrelation {
     int height = one.height();
     double[][][] first = spectrum(one);
     double[][][] second = spectrum(other);
+    double weak = WEAK * mean(first, second);
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
         double real = second[y][0][x] * first[y][0][x] + second[y][1][x] * first[y][1][x];
         double imaginary = second[y][1][x] * first[y][0][x] - second[y][0][x] * first[y][1][x];
-        double size = Math.hypot(real, imaginary) + TINY;
+        double size = Math.hypot(real, imaginary) + weak + TINY;
         first[y][0][x] = real / size;
         first[y][1][x] = imaginary / size;
       }
     }
     transform(first, TransformType.INVERSE);
     return peak(first, width, height);
+  }
+
+  private static double mean(double[][][] first, double[][][] second) {
+    double sum = 0;
+    for (int y = 0; y < first.length; y++) {
+      for (int x = 0; x < first[y][0].length; x++) {
+        sum +=
+            Math.hypot(first[y][0][x], first[y][1][x])
+                * Math.hypot(second[y][0][x], second[y][1][x]);
+      }
+    }
+    return sum / ((double) first.length * first[0][0].length);
   }
 
   private static Shift peak(double[][][] surface, int width, int height) {
@@ -80,11 +95,10 @@ public final class PhaseCorrelation {
     return index > size / 2 ? index - size : index;
   }
 
-  /** For a Dirichlet kernel, neighbor and peak share out the shift between them. */
+  /** Where the parabola through three values has its top. */
   private static double part(double before, double top, double after) {
-    double neighbor = Math.max(before, after);
-    double way = neighbor <= 0 ? 0 : neighbor / (neighbor + top);
-    return after > before ? way : -way;
+    double bend = 2 * top - before - after;
+    return bend <= 0 ? 0 : Math.max(-0.5, Math.min(0.5, (after - before) / (2 * bend)));
   }
 
   /** Rows of real and imaginary parts, of the image without its mean and faded to its edges. */

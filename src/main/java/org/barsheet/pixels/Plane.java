@@ -45,20 +45,6 @@ public final class Plane {
     return sum / values.length;
   }
 
-  /** The value between pixels, of the four about it; what lies outside repeats the edge. */
-  double between(double x, double y) {
-    int column = (int) Math.floor(x);
-    int row = (int) Math.floor(y);
-    double across = x - column;
-    double down = y - row;
-    return (clamped(column, row) * (1 - across) + clamped(column + 1, row) * across) * (1 - down)
-        + (clamped(column, row + 1) * (1 - across) + clamped(column + 1, row + 1) * across) * down;
-  }
-
-  private float clamped(int x, int y) {
-    return at(Math.max(0, Math.min(width - 1, x)), Math.max(0, Math.min(height - 1, y)));
-  }
-
   /** A part that lies in it. */
   Plane part(int left, int top, int wide, int high) {
     float[] part = new float[wide * high];

@@ -65,7 +65,8 @@ public final class Proxy {
         double fromY = (y + 0.5) * factor - middleY;
         values[y * width + x] =
             (float)
-                plane.between(
+                Interpolation.value(
+                    plane,
                     (move.x(fromX, fromY) + middleX) / factor - 0.5,
                     (move.y(fromX, fromY) + middleY) / factor - 0.5);
       }

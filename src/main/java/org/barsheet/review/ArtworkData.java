@@ -16,12 +16,14 @@ final class ArtworkData {
   private final FilmFrames frames;
   private final Artwork artwork;
   private final PageJson json;
+  private final PagePhotographs photographs;
 
   ArtworkData(FilmFrames frames, PageJson json) {
     this.frames = frames;
     this.sheet = frames.film();
     this.artwork = sheet.plan().workshop().artwork();
     this.json = json;
+    this.photographs = new PagePhotographs(sheet, json);
   }
 
   void write() {
@@ -71,6 +73,7 @@ final class ArtworkData {
         movement.photographs().stream()
             .map(photograph -> PageWords.hold(photograph.measures()))
             .toList());
+    photographs.write(movement);
   }
 
   static void rect(PageJson json, String name, Rect rect) {

@@ -70,6 +70,7 @@ final class PageData {
     json.number("firstLabel", film.firstFrame().frame());
     json.number("length", sheet.timing().lengthFrames());
     json.text("duration", PageWords.duration(rate, sheet.timing().lengthFrames()));
+    json.maybe(PagePhotographs.counted(sheet), words -> json.text("taken", words));
     json.number("musicStart", sheet.timing().clock().musicStartFrame());
     json.number("width", film.width()).number("height", film.height());
   }

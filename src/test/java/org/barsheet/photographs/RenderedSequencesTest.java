@@ -20,11 +20,29 @@ import org.junit.jupiter.api.io.TempDir;
  * Sequences rendered with known faults: what is found, what is told without reason, and how exact
  * shift and opening are measured. The tolerances were chosen on seeds from 100,000 of the first
  * style of paper; the figures of the trial are of other seeds and the other style, with another
- * texture, lens shading, noise and compression.
+ * texture, lens shading, noise and compression. What the first figures of that style showed to be
+ * wrong (114 sequences from seed 900,000) was mended; those told since are of seeds from 950,000.
  */
 class RenderedSequencesTest {
 
   private static final int PHOTOGRAPHS = 12;
+
+  /** Those tried in every run; the trial tries all. */
+  private static final List<Fault> SHORT =
+      List.of(
+          Fault.NONE,
+          Fault.BUMP,
+          Fault.TURN,
+          Fault.DRIFT,
+          Fault.FLICKER,
+          Fault.TOO_FAR,
+          Fault.REPEATED,
+          Fault.HAND,
+          Fault.THREAD,
+          Fault.SHADOW,
+          Fault.SPILL,
+          Fault.ONE_MISSING,
+          Fault.EXCHANGED);
 
   @TempDir private Path folder = Path.of("");
 
@@ -79,8 +97,8 @@ class RenderedSequencesTest {
   void every_kind_of_fault_is_found_and_nothing_else_is_told()
       throws IOException, UnreadablePhotographException {
     Counts counts = new Counts();
-    for (Fault fault : Fault.values()) {
-      count(new RenderedSequence(fault, 500 + fault.ordinal(), false, 9), counts);
+    for (Fault fault : SHORT) {
+      count(new RenderedSequence(fault, 500 + fault.ordinal(), false, 8), counts);
     }
     assertThat(counts.found).as(counts.toString()).isEqualTo(counts.planted);
     assertThat(counts.alarms).as(counts.toString()).isZero();
@@ -95,7 +113,7 @@ class RenderedSequencesTest {
       throws IOException, UnreadablePhotographException {
     Counts counts = new Counts();
     int sequences = Integer.getInteger("sequences", 500);
-    long first = Long.getLong("first-seed", 900_000);
+    long first = Long.getLong("first-seed", 950_000);
     boolean otherStyle = !Boolean.getBoolean("first-style");
     for (int i = 0; i < sequences; i++) {
       Fault fault = Fault.values()[i % Fault.values().length];

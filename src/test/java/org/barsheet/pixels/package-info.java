@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.pixels;
+
+import org.jspecify.annotations.NullMarked;
