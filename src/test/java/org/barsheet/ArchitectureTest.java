@@ -33,7 +33,7 @@ class ArchitectureTest {
           List.of("artwork"),
           List.of("exposure"),
           List.of("received", "shooting", "calls", "changes"),
-          List.of("findings", "adoption", "photographs"),
+          List.of("findings", "adoption", "photographs", "ticks"),
           List.of("film"),
           List.of("frames"),
           List.of("sound", "paper"),

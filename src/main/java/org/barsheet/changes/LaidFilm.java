@@ -2,6 +2,7 @@ package org.barsheet.changes;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,8 @@ import org.barsheet.timing.LaidPanel;
  * @param meant the music that places meant which were not yet put right for the music of this run
  * @param headSeconds whole seconds that the sound files begin before film frame 0
  * @param issues what was sent out under names
+ * @param photographs what each photograph showed, in the order of work: name to likeness; none where
+ *     a file from before they were kept is read
  */
 public record LaidFilm(
     String title,
@@ -48,7 +51,8 @@ public record LaidFilm(
     List<LaidAppearance> appearances,
     List<LaidMusic> meant,
     int headSeconds,
-    LaidIssues issues) {
+    LaidIssues issues,
+    Map<String, String> photographs) {
 
   public LaidFilm {
     inputs = List.copyOf(inputs);
@@ -58,6 +62,7 @@ public record LaidFilm(
     asks = List.copyOf(asks);
     appearances = List.copyOf(appearances);
     meant = List.copyOf(meant);
+    photographs = Collections.unmodifiableMap(new LinkedHashMap<>(photographs));
   }
 
   /** The score it was made from, which stands behind the plan. */
@@ -110,7 +115,8 @@ public record LaidFilm(
         appearances,
         List.of(),
         headSeconds,
-        LaidIssues.NONE);
+        LaidIssues.NONE,
+        Map.of());
   }
 
   /** Everything that was sent out under a name up to this run, in the order made. */

@@ -18,6 +18,8 @@ import org.barsheet.plan.Plan;
 import org.barsheet.received.ClipVerdict;
 import org.barsheet.received.ReceivedClip;
 import org.barsheet.shooting.ShootingPlan;
+import org.barsheet.ticks.Taken;
+import org.barsheet.ticks.TakenFindings;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Findings;
 import org.barsheet.timing.Shot;
@@ -40,6 +42,7 @@ import org.barsheet.timing.TimingSheet;
  * @param changes what moved since an earlier run, where it is compared with one
  * @param issued what was sent out under names
  * @param taken the photographs that are there
+ * @param ticks what people say has been photographed so far
  */
 public record FilmSheet(
     List<InputFile> inputs,
@@ -54,7 +57,8 @@ public record FilmSheet(
     List<Finding> findings,
     Optional<Changes> changes,
     Issued issued,
-    TakenPhotographs taken) {
+    TakenPhotographs taken,
+    Taken ticks) {
 
   public FilmSheet {
     inputs = List.copyOf(inputs);
@@ -93,7 +97,8 @@ public record FilmSheet(
         findings,
         changes,
         Issued.NOTHING,
-        TakenPhotographs.NONE);
+        TakenPhotographs.NONE,
+        Taken.nothing(shooting, timing.plan()));
   }
 
   /** The movement of a permanent name. */
@@ -178,7 +183,8 @@ public record FilmSheet(
         Findings.of(since.otherMusic().findings(), findings),
         Optional.of(since),
         issued,
-        taken);
+        taken,
+        ticks);
   }
 
   /**
@@ -201,7 +207,8 @@ public record FilmSheet(
         findings,
         changes,
         Issued.of(name, earlier, laidDown()),
-        taken);
+        taken,
+        ticks);
   }
 
   /** The same sheet with other findings. */
@@ -219,7 +226,8 @@ public record FilmSheet(
         others,
         changes,
         issued,
-        taken);
+        taken,
+        ticks);
   }
 
   /** The same film with the photographs that are there, and what is wrong with them. */
@@ -237,6 +245,26 @@ public record FilmSheet(
         Findings.of(PhotographFindings.of(photographs), findings),
         changes,
         issued,
-        photographs);
+        photographs,
+        ticks);
+  }
+
+  /** The same sheet with what people say has been photographed, and what follows from it. */
+  public FilmSheet withTicks(Taken now) {
+    return new FilmSheet(
+        inputs,
+        timing,
+        reveals,
+        movements,
+        shooting,
+        states,
+        appearances,
+        clips,
+        notes,
+        Findings.of(TakenFindings.of(now), findings),
+        changes,
+        issued,
+        taken,
+        now);
   }
 }

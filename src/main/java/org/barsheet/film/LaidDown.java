@@ -58,7 +58,8 @@ public final class LaidDown {
         sheet.appearances().stream().map(seen -> appearance(sheet, seen)).toList(),
         sheet.changes().map(changes -> changes.otherMusic().unresolved()).orElse(List.of()),
         SoundLayout.of(sheet.timing()).headSeconds(),
-        sheet.issued().laid());
+        sheet.issued().laid(),
+        sheet.taken().likenesses());
   }
 
   /**

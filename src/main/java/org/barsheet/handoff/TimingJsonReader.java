@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.barsheet.changes.LaidFilm;
 import org.barsheet.changes.LaidFilm.LaidAppearance;
 import org.barsheet.changes.LaidFilm.LaidBar;
@@ -72,7 +73,8 @@ public final class TimingJsonReader {
             root.find("issue").map(JsonPlace::text).orElse(""),
             root.find("issues")
                 .map(issues -> issues.each(TimingJsonReader::issue))
-                .orElse(List.of())));
+                .orElse(List.of())),
+        root.find("taken").map(TakenJson::likenesses).orElse(Map.of()));
   }
 
   private static LaidIssue issue(JsonPlace issue) {

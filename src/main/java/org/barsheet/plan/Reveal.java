@@ -40,6 +40,22 @@ public record Reveal(
     }
   }
 
+  /** The same, of which the photographs have been taken. */
+  public Reveal taken() {
+    return new Reveal(
+        opening,
+        way,
+        photographs,
+        framesPerPhotograph,
+        slow,
+        evenIn,
+        lands,
+        landsOn,
+        cycle,
+        true,
+        where);
+  }
+
   /** Whether a reveal opens or closes its opening. */
   public enum Way {
     OPENS,

@@ -28,7 +28,7 @@ import org.barsheet.plan.read.PlanReader;
  */
 final class Packing {
 
-  private static final List<String> NOTES = List.of("-notes.csv", "-notes.json");
+  private static final List<String> NOTES = List.of("-notes.csv", "-notes.json", "-taken.json");
 
   private final Path planFile;
   private final Path home;

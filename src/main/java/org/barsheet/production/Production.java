@@ -254,8 +254,9 @@ public final class Production {
 
   private static FilmSheet film(Plan asked, Path folder, String issue, Progress progress) {
     List<ReceivedClip> clips = Clips.of(asked);
-    Plan plan = Clips.known(asked, clips);
     EarlierSheets earlier = EarlierSheets.in(folder);
+    Ticks ticks = Ticks.of(asked.text().file(), folder, earlier.film());
+    Plan plan = ticks.held(Clips.known(asked, clips));
     progress.step("reading the score");
     Music music = music(plan);
     progress.step("finding motifs and placing panels");
@@ -271,7 +272,7 @@ public final class Production {
     FilmSheet noted = ViewerNotes.addedTo(photographed, asked.text().file(), folder);
     earlier.requireHeld(noted, returns);
     FilmSheet compared = earlier.film().map(noted::since).orElse(noted);
-    return compared.issued(issue, earlier.film());
+    return ticks.addedTo(compared).issued(issue, earlier.film());
   }
 
   /** Panels on frames; where that cannot be, what stands on other music is told first. */

@@ -1,6 +1,7 @@
 package org.barsheet.workbook;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.barsheet.exposure.Movement;
 import org.barsheet.shooting.ArtworkPlate;
@@ -11,6 +12,11 @@ import org.barsheet.shooting.Setup.Run;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.shooting.Step;
 import org.barsheet.shooting.WorkTime;
+import org.barsheet.ticks.DoneWords;
+import org.barsheet.ticks.LeftWords;
+import org.barsheet.ticks.Mark;
+import org.barsheet.ticks.Taken;
+import org.barsheet.ticks.TakenPhotograph;
 import org.barsheet.workbook.pen.Address;
 import org.barsheet.workbook.pen.Book;
 import org.barsheet.workbook.pen.Column;
@@ -38,9 +44,10 @@ final class ShootingWorksheet {
   private static final int PANELS = 7;
   private static final int HOURS = 8;
   private static final int DAY = 9;
-  private static final int DONE = 10;
-  private static final int NOTES = 11;
-  private static final int ROW_NAME = 12;
+  private static final int TAKEN = 10;
+  private static final int DONE = 11;
+  private static final int NOTES = 12;
+  private static final int ROW_NAME = 13;
 
   private static final List<Column> COLUMNS =
       List.of(
@@ -54,7 +61,8 @@ final class ShootingWorksheet {
           Column.words("for panels", 42, 1),
           Column.numbers("hours", 34),
           Column.words("day", 68),
-          Column.toFillIn("done", 30, 0),
+          Column.words("taken", 38),
+          Column.toFillIn("done", 34, 0),
           Column.toFillIn("notes", 56, 1),
           Column.rowName());
 
@@ -68,6 +76,7 @@ final class ShootingWorksheet {
 
   private final Book book;
   private final ShootingPlan shooting;
+  private final Taken taken;
   private final SheetFrame frame;
   private final SheetPen pen;
   private int row = SheetFrame.FIRST_ROW;
@@ -78,6 +87,7 @@ final class ShootingWorksheet {
   private ShootingWorksheet(Book book) {
     this.book = book;
     this.shooting = book.film().shooting();
+    this.taken = book.film().taken();
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact());
     this.pen = frame.pen();
   }
@@ -85,7 +95,8 @@ final class ShootingWorksheet {
   private String fact() {
     return SheetWords.count(shooting.setups().size(), "setup")
         + "   "
-        + SheetWords.count(shooting.photographs(), "photograph");
+        + SheetWords.count(shooting.photographs(), "photograph")
+        + (taken.isBegun() ? "   " + taken.done() + " taken" : "");
   }
 
   static void write(Book book) {
@@ -145,6 +156,8 @@ final class ShootingWorksheet {
     pen.number(PHOTOGRAPHS, setup.photographs(), SET_UP_LOOK.number(Look.WHOLE));
     pen.joined(STANDING, PANELS, setup.view().map(this::view).orElse(""), SET_UP_LOOK.size(8));
     time(setup.time(), SET_UP_LOOK);
+    List<String> names = taken.of(setup).stream().map(TakenPhotograph::name).toList();
+    pen.text(TAKEN, taken.words(names), SET_UP_LOOK.size(8));
     pen.rowName(ROW_NAME, "setup " + setup.name());
   }
 
@@ -157,7 +170,7 @@ final class ShootingWorksheet {
     pen.text(NAMES, plate.name(), WORDS);
     pen.number(PHOTOGRAPHS, 1, WORDS.number(Look.WHOLE));
     pen.label(PANELS, String.join(", ", plate.panels()), WORDS.left());
-    toFillIn("plate " + plate.name());
+    toFillIn("plate " + plate.name(), List.of(plate.name()));
   }
 
   /** The first row of a step, with what is done to the paper before it. */
@@ -253,7 +266,7 @@ final class ShootingWorksheet {
     pen.text(TAKE, plate.kind().words() + " plate", WORDS);
     pen.text(NAMES, plate.name(), WORDS);
     pen.number(PHOTOGRAPHS, 1, WORDS.number(Look.WHOLE));
-    toFillIn("plate " + plate.name());
+    toFillIn("plate " + plate.name(), List.of(plate.name()));
   }
 
   private void moved(Setup setup, Run run) {
@@ -269,7 +282,7 @@ final class ShootingWorksheet {
     if (setup.steps().size() > 1 && run.hours().isPresent()) {
       pen.number(HOURS, run.hours().getAsDouble(), WORDS.number(Look.HUNDREDTHS));
     }
-    toFillIn("movement " + name);
+    toFillIn("movement " + name, run.taken().subList(1, 1 + run.moved()));
   }
 
   /** What must be left alone where a night parts a movement. */
@@ -291,10 +304,19 @@ final class ShootingWorksheet {
     return moved.get(moved.size() - 1).photograph().digits();
   }
 
-  private void toFillIn(String rowName) {
+  /** The boxes of a row. What is ticked stands in it under the names photographs have now. */
+  private void toFillIn(String rowName, List<String> photographs) {
+    pen.text(TAKEN, taken.words(photographs), WORDS.size(8));
     pen.toFillIn(DONE, Look.TO_FILL_IN.centered());
     pen.toFillIn(NOTES, Look.TO_FILL_IN);
     pen.rowName(ROW_NAME, rowName);
+    Map<String, Mark> marks = taken.inWorkbook(photographs);
+    String typed = pen.written(DONE);
+    Optional<Map<String, Mark>> read = DoneWords.read(typed, photographs);
+    boolean changed = !taken.lost().isEmpty() || !taken.renamed().isEmpty();
+    if (changed && !read.filter(marks::equals).isPresent()) {
+      pen.label(DONE, DoneWords.of(marks, photographs), Look.TO_FILL_IN.centered());
+    }
   }
 
   private void cautions(Setup setup) {
@@ -325,10 +347,14 @@ final class ShootingWorksheet {
             + ". With separate photographs for every reveal, the movements alone would need "
             + SheetWords.count(shooting.movedApart(), "photograph")
             + ".");
+    if (taken.isBegun()) {
+      paragraph(LeftWords.of(taken));
+    }
     paragraph(
         shooting.fewest()
             ? "These are the fewest setups possible without closing a flap, and the fewest fresh flaps."
             : "One model has too many movements to try every order. More setups or fresh flaps than needed are possible.");
+    paragraph("Under done write √ for all of a row, 1-17 for some, again 12-17 for a retake.");
     paragraph(
         shooting.time().isPresent()
             ? "Hours use the plan's rates; days are counted without rest days."

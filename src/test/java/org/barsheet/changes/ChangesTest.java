@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.barsheet.changes.LaidFilm.LaidBar;
@@ -214,7 +215,7 @@ class ChangesTest {
             List.of(),
             List.of(),
             0,
-            LaidIssues.NONE);
+            LaidIssues.NONE, Map.of());
     Changes changes = Changes.between(before, now);
     assertThat(changes.sentences())
         .containsExactly("the film now runs at 25 fps, not 24: every frame number is new");
@@ -294,7 +295,7 @@ class ChangesTest {
         List.of(),
         List.of(),
         0,
-        LaidIssues.NONE);
+        LaidIssues.NONE, Map.of());
   }
 
   private static LaidShot lampShot(long start, int photographs) {
@@ -330,6 +331,6 @@ class ChangesTest {
         List.of(),
         List.of(),
         0,
-        LaidIssues.NONE);
+        LaidIssues.NONE, Map.of());
   }
 }

@@ -3,6 +3,7 @@ package org.barsheet.workbook.pen;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.common.usermodel.HyperlinkType;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Hyperlink;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.util.Units;
@@ -217,6 +218,17 @@ public final class SheetPen {
   public SheetPen toFillIn(int column, Look look) {
     awaitsName = true;
     return blank(column, look);
+  }
+
+  /** What stands in a cell of this row, as text. */
+  public String written(int column) {
+    SXSSFCell cell = row.getCell(column);
+    if (cell == null) {
+      return "";
+    }
+    return cell.getCellType() == CellType.NUMERIC
+        ? Long.toString((long) cell.getNumericCellValue())
+        : cell.getStringCellValue();
   }
 
   public SheetPen blanks(int from, int toExclusive, Look look) {

@@ -119,6 +119,15 @@ public final class TypedCells {
   }
 
   /**
+   * What was typed on a sheet.
+   *
+   * @return row name to name of the column to text
+   */
+  public Map<String, Map<String, String>> rows(String sheet) {
+    return Collections.unmodifiableMap(sheets.getOrDefault(kind(sheet), Map.of()));
+  }
+
+  /**
    * What was typed into one row.
    *
    * @param sheet name of its sheet

@@ -1,0 +1,106 @@
+package org.barsheet.production;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParseException;
+import com.google.gson.JsonParser;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.barsheet.input.GivenFile;
+import org.barsheet.input.InputException;
+import org.barsheet.input.Limit;
+import org.barsheet.input.PlainText;
+import org.barsheet.input.Problem;
+import org.barsheet.ticks.Mark;
+import org.barsheet.ticks.Tick;
+import org.barsheet.ticks.Tick.Source;
+import org.barsheet.ticks.Ticked;
+
+/** The ticks that the card for the phone saves. */
+final class PhoneTicks {
+
+  private static final String FORMAT = "barsheet-taken";
+  private static final int LONGEST_NOTE = 4_000;
+
+  private final List<Tick> ticks = new ArrayList<>();
+  private final List<Ticked.Note> notes = new ArrayList<>();
+
+  private PhoneTicks() {}
+
+  /** What a file says; of one that cannot be read nothing but that. */
+  static Ticked read(Path file) {
+    PhoneTicks reader = new PhoneTicks();
+    try {
+      String text = new String(GivenFile.bytes(file, Limit.NOTES), StandardCharsets.UTF_8);
+      JsonObject root = JsonParser.parseString(text).getAsJsonObject();
+      if (!text(root, "format").equals(FORMAT)) {
+        return unread(file, "it doesn't come from the card for the phone");
+      }
+      for (JsonElement each : root.getAsJsonArray("taken")) {
+        reader.add(each.getAsJsonObject());
+      }
+      return new Ticked(reader.ticks, reader.notes, List.of(), Map.of());
+    } catch (InputException refused) {
+      Problem first = refused.problems().get(0);
+      return unread(file, first.sentence());
+    } catch (JsonParseException
+        | IllegalStateException
+        | ClassCastException
+        | NullPointerException damaged) {
+      return unread(file, "it is damaged");
+    }
+  }
+
+  private static Ticked unread(Path file, String why) {
+    return new Ticked(
+        List.of(),
+        List.of(),
+        List.of(
+            new Ticked.Unread(
+                file.getFileName() + " is ignored: " + why, "save it again from the phone")),
+        Map.of());
+  }
+
+  private void add(JsonObject tick) {
+    String photograph = PlainText.of(text(tick, "photograph")).strip();
+    String note = PlainText.of(text(tick, "note")).replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
+    if (photograph.isEmpty()) {
+      return;
+    }
+    for (Mark mark : Mark.values()) {
+      if (mark.word().equals(text(tick, "mark"))) {
+        ticks.add(
+            new Tick(
+                photograph,
+                mark,
+                Source.PHONE,
+                Optional.of(text(tick, "likeness")).filter(one -> one.matches("[0-9a-f]{12}")),
+                time(text(tick, "at"))));
+      }
+    }
+    if (!note.isEmpty() && note.length() <= LONGEST_NOTE) {
+      notes.add(new Ticked.Note(photograph, note));
+    }
+  }
+
+  private static Optional<LocalDateTime> time(String text) {
+    try {
+      return text.isEmpty() ? Optional.empty() : Optional.of(LocalDateTime.parse(text));
+    } catch (DateTimeParseException noTime) {
+      return Optional.empty();
+    }
+  }
+
+  private static String text(JsonObject object, String name) {
+    return Optional.ofNullable(object.get(name))
+        .filter(JsonElement::isJsonPrimitive)
+        .map(JsonElement::getAsString)
+        .orElse("");
+  }
+}

@@ -1,0 +1,59 @@
+package org.barsheet.ticks;
+
+import java.util.List;
+
+/**
+ * What taking some photographs of one movement, or one at rest, again needs.
+ *
+ * @param setup number of its setup
+ * @param take name of the movement or of the photograph at rest
+ * @param photographs to take again, in order
+ * @param fresh openings whose flaps stand further open now than the first of them wants them
+ * @param startsAt the photograph that it is set as before the first of them; "" where that is the
+ *     first one
+ * @param returns whether camera and lamps have been somewhere else since
+ * @param plates that have to be taken again with them
+ */
+public record Retake(
+    int setup,
+    String take,
+    List<String> photographs,
+    List<String> fresh,
+    String startsAt,
+    boolean returns,
+    List<String> plates) {
+
+  public Retake {
+    photographs = List.copyOf(photographs);
+    fresh = List.copyOf(fresh);
+    plates = List.copyOf(plates);
+  }
+
+  /** {@code bakers-lamp 012 to 017}. */
+  public String which() {
+    String first = photographs.get(0);
+    String last = photographs.get(photographs.size() - 1);
+    return photographs.size() == 1
+        ? first
+        : first + " to " + last.substring(last.lastIndexOf(' ') + 1);
+  }
+
+  /** What to do, in sentences, without the last full stop. */
+  public String words() {
+    StringBuilder words = new StringBuilder();
+    words.append(
+        fresh.isEmpty()
+            ? "the same flap will do: it has gone no further"
+            : "put in a fresh flap: " + String.join(", ", fresh));
+    if (!startsAt.isEmpty()) {
+      words.append("; set it as in ").append(startsAt).append(" and compare on screen");
+    }
+    if (returns) {
+      words.append("; you return to setup ").append(setup).append(", so square up carefully");
+    }
+    if (!plates.isEmpty()) {
+      words.append("; take again too: ").append(String.join(", ", plates));
+    }
+    return words.toString();
+  }
+}
