@@ -34,8 +34,8 @@ import org.barsheet.timing.LaidPanel;
  * @param meant the music that places meant which were not yet put right for the music of this run
  * @param headSeconds whole seconds that the sound files begin before film frame 0
  * @param issues what was sent out under names
- * @param photographs what each photograph showed, in the order of work: name to likeness; none where
- *     a file from before they were kept is read
+ * @param photographs what each photograph showed, in the order of work: name to likeness; none
+ *     where a file from before they were kept is read
  */
 public record LaidFilm(
     String title,

@@ -6,18 +6,26 @@ import java.util.List;
 import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.Movement;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.handoff.card.DaySheets;
 import org.barsheet.handoff.card.Gauge;
+import org.barsheet.handoff.card.PhonePage;
 import org.barsheet.handoff.card.ShootingCards;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Opening;
+import org.barsheet.shooting.WorkDay;
 
 /** What lies beside the camera: the shooting cards, and gauges at true size, in {@code cards/}. */
 final class CardFiles {
 
   private CardFiles() {}
 
-  static List<HandoffFile> files(FilmSheet sheet) {
+  static List<HandoffFile> files(FilmSheet sheet, String plan) {
     List<HandoffFile> files = new ArrayList<>();
+    files.add(file("day-sheets.html", DaySheets.page(sheet)));
+    for (WorkDay day : sheet.shooting().days()) {
+      String name = "phone-" + day.name().replace(' ', '-') + ".html";
+      files.add(file(name, PhonePage.of(sheet, plan, day)));
+    }
     if (sheet.movements().isEmpty()) {
       return files;
     }

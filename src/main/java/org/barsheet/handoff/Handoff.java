@@ -31,7 +31,7 @@ public final class Handoff {
     files.addAll(editDecisionLists(sheet, name));
     files.add(file(name + "-artwork.svg", out -> out.write(ArtworkSvg.bytes(sheet))));
     files.addAll(CallSheets.files(sheet));
-    files.addAll(CardFiles.files(sheet));
+    files.addAll(CardFiles.files(sheet, name));
     files.addAll(Mattes.files(sheet));
     return files;
   }

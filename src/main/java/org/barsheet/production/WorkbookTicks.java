@@ -113,7 +113,6 @@ final class WorkbookTicks {
         .filter(exposure -> exposure.frames().contains(frame))
         .map(exposure -> exposure.photograph())
         .filter(names::contains)
-        .forEach(
-            name -> DoneWords.read(text, List.of(name)).ifPresent(marks::putAll));
+        .forEach(name -> DoneWords.read(text, List.of(name)).ifPresent(marks::putAll));
   }
 }

@@ -10,7 +10,13 @@ import org.barsheet.plan.Opening.LiftsOff;
 final class SetupCautions {
 
   /** A run of so many photographs without a rest is long for eyes and back. */
-  private static final int LONG_RUN = 40;
+  static final int LONG_RUN = 40;
+
+  static final String LONG =
+      "A long run: rest your eyes and back; never leave a lamp on unattended.";
+
+  static final String CABLES =
+      "Tape cables down, keep exits clear; local codes and licensed trades come first.";
 
   private SetupCautions() {}
 
@@ -30,9 +36,9 @@ final class SetupCautions {
       cautions.add("Blades and glue for fresh pieces: cut away from your hand, air out the room.");
     }
     if (photographs > LONG_RUN) {
-      cautions.add("A long run: rest your eyes and back; never leave a lamp on unattended.");
+      cautions.add(LONG);
     }
-    cautions.add("Tape cables down, keep exits clear; local codes and licensed trades come first.");
+    cautions.add(CABLES);
     return cautions;
   }
 

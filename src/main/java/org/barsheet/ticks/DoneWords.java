@@ -10,8 +10,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What people write into a box under <i>done</i>: a tick for everything in the row, {@code 1-17} for
- * some photographs of a movement, {@code again 12-17} for those to be taken again, or {@code again}.
+ * What people write into a box under <i>done</i>: a tick for everything in the row, {@code 1-17}
+ * for some photographs of a movement, {@code again 12-17} for those to be taken again, or {@code
+ * again}.
  */
 public final class DoneWords {
 
@@ -41,7 +42,9 @@ public final class DoneWords {
       return Optional.of(marks);
     }
     boolean single = names.size() == 1;
-    if (plain.equals(Mark.AGAIN.word()) || TICK.matcher(plain).matches() || (single && plain.equals("1"))) {
+    if (plain.equals(Mark.AGAIN.word())
+        || TICK.matcher(plain).matches()
+        || (single && plain.equals("1"))) {
       Mark mark = plain.equals(Mark.AGAIN.word()) ? Mark.AGAIN : Mark.TAKEN;
       names.forEach(name -> marks.put(name, mark));
       return Optional.of(marks);

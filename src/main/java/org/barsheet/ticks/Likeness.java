@@ -85,10 +85,7 @@ final class Likeness {
     Rect field = view.field();
     return text(
         new Rect(
-            field.left() - about.left(),
-            field.top() - about.top(),
-            field.width(),
-            field.height()));
+            field.left() - about.left(), field.top() - about.top(), field.width(), field.height()));
   }
 
   private static String side(Opening opening) {
@@ -114,10 +111,7 @@ final class Likeness {
   }
 
   private static String text(Rect rect) {
-    return number(rect.left())
-        + number(rect.top())
-        + number(rect.width())
-        + number(rect.height());
+    return number(rect.left()) + number(rect.top()) + number(rect.width()) + number(rect.height());
   }
 
   private static String number(double number) {

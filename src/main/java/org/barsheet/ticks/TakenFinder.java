@@ -79,8 +79,7 @@ final class TakenFinder {
   }
 
   private static boolean isDisputed(@Nullable Map<Source, Mark> marks) {
-    return marks != null
-        && marks.values().stream().distinct().count() > 1;
+    return marks != null && marks.values().stream().distinct().count() > 1;
   }
 
   private List<TakenPhotograph> photographs() {
@@ -118,12 +117,14 @@ final class TakenFinder {
   private Left left(List<TakenPhotograph> photographs) {
     List<TakenPhotograph> open = photographs.stream().filter(one -> !one.isTaken()).toList();
     int setups = (int) open.stream().map(TakenPhotograph::setup).distinct().count();
-    List<LocalDateTime> times = ticked.ticks().stream().flatMap(tick -> tick.at().stream()).toList();
+    List<LocalDateTime> times =
+        ticked.ticks().stream().flatMap(tick -> tick.at().stream()).toList();
     OptionalDouble measured = Pace.of(times);
     OptionalDouble perHour =
         measured.isPresent()
             ? measured
-            : shoot.map(pace -> OptionalDouble.of(pace.photographsPerHour()))
+            : shoot
+                .map(pace -> OptionalDouble.of(pace.photographsPerHour()))
                 .orElse(OptionalDouble.empty());
     OptionalDouble hours = hours(open.size(), setups, perHour);
     OptionalInt days = days(hours);

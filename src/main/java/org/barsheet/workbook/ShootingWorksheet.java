@@ -11,6 +11,7 @@ import org.barsheet.shooting.Setup.Plate;
 import org.barsheet.shooting.Setup.Run;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.shooting.Step;
+import org.barsheet.shooting.StepWords;
 import org.barsheet.shooting.WorkTime;
 import org.barsheet.ticks.DoneWords;
 import org.barsheet.ticks.LeftWords;
@@ -136,7 +137,7 @@ final class ShootingWorksheet {
   private void keepTogether(Setup setup) {
     double needed = HEADING_POINTS + 2 * ROW_POINTS;
     for (Step step : setup.steps()) {
-      int lines = frame.columns().lines(STANDING, StepWords.of(step), WORDS);
+      int lines = frame.columns().lines(STANDING, String.join("\n", StepWords.all(step)), WORDS);
       int plates = step.take() instanceof Run run ? run.plates().size() : 0;
       needed += plates * ROW_POINTS;
       needed += Math.max(2 * ROW_POINTS, TextWidth.height(lines, WORDS.points()));
@@ -179,7 +180,10 @@ final class ShootingWorksheet {
     if (setup.cards().size() > 1) {
       pen.text(SET_UP, setup.label(step.take()), WORDS.inBold().in(Ink.QUAY));
     }
-    pen.text(STANDING, StepWords.of(step), step.fresh().isEmpty() ? WORDS : WORDS.inBold());
+    pen.text(
+        STANDING,
+        String.join("\n", StepWords.all(step)),
+        step.fresh().isEmpty() ? WORDS : WORDS.inBold());
   }
 
   /** An empty row that says what camera and lamps do. */

@@ -97,6 +97,7 @@ public final class WorkbookWriter {
       OpeningsWorksheet.write(book);
       ArtworkWorksheet.write(book);
       ShootingWorksheet.write(book);
+      DaysWorksheet.write(book);
       PhotographsWorksheet.write(book);
       PerformersWorksheet.write(book, calls);
       calls.write(book);

@@ -215,7 +215,8 @@ class ChangesTest {
             List.of(),
             List.of(),
             0,
-            LaidIssues.NONE, Map.of());
+            LaidIssues.NONE,
+            Map.of());
     Changes changes = Changes.between(before, now);
     assertThat(changes.sentences())
         .containsExactly("the film now runs at 25 fps, not 24: every frame number is new");
@@ -295,7 +296,8 @@ class ChangesTest {
         List.of(),
         List.of(),
         0,
-        LaidIssues.NONE, Map.of());
+        LaidIssues.NONE,
+        Map.of());
   }
 
   private static LaidShot lampShot(long start, int photographs) {
@@ -331,6 +333,7 @@ class ChangesTest {
         List.of(),
         List.of(),
         0,
-        LaidIssues.NONE, Map.of());
+        LaidIssues.NONE,
+        Map.of());
   }
 }

@@ -183,8 +183,7 @@ class TakenTest {
       }
       List<Tick> ticks = new ArrayList<>();
       said.forEach((name, mark) -> ticks.add(tick(name, mark, Source.WORKBOOK)));
-      FilmSheet now =
-          film(5 + random.nextInt(16), random.nextBoolean() ? "hatch" : "trapdoor");
+      FilmSheet now = film(5 + random.nextInt(16), random.nextBoolean() ? "hatch" : "trapdoor");
       Taken taken =
           Taken.of(
               now.shooting(),

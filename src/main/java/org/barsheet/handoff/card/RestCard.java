@@ -2,10 +2,10 @@ package org.barsheet.handoff.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.Step;
+import org.barsheet.shooting.StepWords;
 import org.barsheet.text.Html;
 
 /** A card of the whole artwork at rest: a row for each state that panels stand on. */
@@ -112,27 +112,12 @@ final class RestCard {
 
   /** What a hand does first. */
   private static String now(Step step) {
-    String fresh =
-        step.fresh().isEmpty() ? "" : "! put in a fresh flap: " + String.join(", ", step.fresh());
-    String open = step.toOpen().isEmpty() ? "" : "open now: " + listed(step.toOpen());
-    return fresh.isEmpty() || open.isEmpty() ? fresh + open : fresh + "; " + open;
+    return String.join("; ", StepWords.first(step));
   }
 
   private static String open(Step step) {
-    List<Setup.Standing> open =
-        step.take().standing().stream()
-            .filter(one -> one.open() > 0 && !step.toOpen().contains(one))
-            .toList();
-    return open.isEmpty() ? step.toOpen().isEmpty() ? "nothing open" : "" : listed(open);
-  }
-
-  private static String listed(List<Setup.Standing> standing) {
-    return standing.stream().map(RestCard::words).collect(Collectors.joining(", "));
-  }
-
-  private static String words(Setup.Standing one) {
-    long percent = Math.round(100 * one.open());
-    return percent >= 100 ? one.opening() : one.opening() + " " + percent + " %";
+    String open = StepWords.open(step);
+    return open.isEmpty() && step.toOpen().isEmpty() ? "nothing open" : open;
   }
 
   private static String panels(Step step) {

@@ -1,40 +1,46 @@
-package org.barsheet.workbook;
+package org.barsheet.shooting;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.barsheet.shooting.Setup.Standing;
-import org.barsheet.shooting.Step;
-import org.barsheet.shooting.Stretch;
 
 /** What is done to the paper before something is photographed, and how it stands then. */
-final class StepWords {
+public final class StepWords {
 
   private StepWords() {}
 
-  /**
-   * {@code cut a fresh flap: hatch}, {@code open: gate}, {@code seen open: lamp 40 %}, a line each.
-   */
-  static String of(Step step) {
+  /** What a hand does first, a line each: {@code open now: gate}. */
+  public static List<String> first(Step step) {
     List<String> lines = new ArrayList<>();
     if (!step.fresh().isEmpty()) {
       lines.add("! put in a fresh flap: " + String.join(", ", step.fresh()));
     }
     if (!step.toOpen().isEmpty()) {
-      lines.add("open now: " + open(step.toOpen()));
+      lines.add("open now: " + listed(step.toOpen()));
     }
-    List<Standing> open =
+    return lines;
+  }
+
+  /** What stands open already and can be seen: {@code lamp-1, gate 40 %}; "" where nothing does. */
+  public static String open(Step step) {
+    return listed(
         step.take().standing().stream()
             .filter(one -> one.open() > 0 && !step.toOpen().contains(one))
-            .toList();
-    if (!open.isEmpty()) {
-      lines.add((step.toOpen().isEmpty() ? "open: " : "still open: ") + open(open));
+            .toList());
+  }
+
+  /** All of it, a line each. */
+  public static List<String> all(Step step) {
+    List<String> lines = new ArrayList<>(first(step));
+    if (!open(step).isEmpty()) {
+      lines.add((step.toOpen().isEmpty() ? "open: " : "still open: ") + open(step));
     }
-    return String.join("\n", lines);
+    return lines;
   }
 
   /** What must be left alone over a night. */
-  static String night(Stretch stretch) {
+  public static String night(Stretch stretch) {
     List<String> all = stretch.step().orElseThrow().take().taken();
     String last = all.get(stretch.to() - 1);
     String next = all.get(stretch.to());
@@ -47,7 +53,7 @@ final class StepWords {
         + ".";
   }
 
-  private static String open(List<Standing> standing) {
+  private static String listed(List<Standing> standing) {
     return standing.stream().map(StepWords::words).collect(Collectors.joining(", "));
   }
 
