@@ -59,7 +59,7 @@ public final class LaidDown {
         sheet.changes().map(changes -> changes.otherMusic().unresolved()).orElse(List.of()),
         SoundLayout.of(sheet.timing()).headSeconds(),
         sheet.issued().laid(),
-        sheet.taken().likenesses());
+        sheet.ticks().likenesses());
   }
 
   /**

@@ -90,7 +90,7 @@ public final class TimingJson {
     array("movements", sheet.movements(), movement -> MovementJson.write(json, movement));
     array("appearances", sheet.appearances(), this::appearance);
     shooting(sheet.shooting());
-    TakenJson.write(json, sheet.taken());
+    TakenJson.write(json, sheet.ticks());
     array("findings", sheet.findings(), this::finding);
     LaidFilm laid = sheet.laidDown();
     array("asked", laid.asks(), ask -> AskJson.write(json, ask));

@@ -71,8 +71,8 @@ record Ticks(TypedCells typed, List<Ticked> phone, Optional<LaidFilm> film) {
   /** A film with what was taken of it. */
   FilmSheet addedTo(FilmSheet sheet) {
     List<String> names =
-        List.copyOf(earlier().isEmpty() ? sheet.taken().likenesses().keySet() : earlier().keySet());
-    return sheet.withTaken(Taken.of(sheet.shooting(), sheet.plan(), all(names)));
+        List.copyOf(earlier().isEmpty() ? sheet.ticks().likenesses().keySet() : earlier().keySet());
+    return sheet.withTicks(Taken.of(sheet.shooting(), sheet.plan(), all(names)));
   }
 
   /**

@@ -88,7 +88,7 @@ final class ShootingWorksheet {
   private ShootingWorksheet(Book book) {
     this.book = book;
     this.shooting = book.film().shooting();
-    this.taken = book.film().taken();
+    this.taken = book.film().ticks();
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact());
     this.pen = frame.pen();
   }

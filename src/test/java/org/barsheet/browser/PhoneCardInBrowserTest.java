@@ -82,9 +82,9 @@ class PhoneCardInBrowserTest {
               Path.of("scores", "lamplighters-quay.yaml"),
               demo.page().resolveSibling(""),
               Progress.SILENT);
-      assertThat(film.taken().words()).startsWith("1 of ").endsWith(", 1 to take again");
+      assertThat(film.ticks().words()).startsWith("1 of ").endsWith(", 1 to take again");
       List<TakenPhotograph> said =
-          film.taken().photographs().stream().filter(one -> one.mark().isPresent()).toList();
+          film.ticks().photographs().stream().filter(one -> one.mark().isPresent()).toList();
       assertThat(said)
           .extracting(TakenPhotograph::name)
           .containsExactly("customs-lamp 000", "customs-lamp 001");

@@ -113,8 +113,8 @@ class TicksTest {
       throws IOException {
     type("movement lamp", "1-8, again 4-5");
     FilmSheet film = make();
-    assertThat(film.taken().done()).isEqualTo(6);
-    assertThat(film.taken().again()).isEqualTo(2);
+    assertThat(film.ticks().done()).isEqualTo(6);
+    assertThat(film.ticks().again()).isEqualTo(2);
     assertThat(finding(film, "take again: lamp 004 to 005").orElseThrow().remedy())
         .contains("put in a fresh flap: lamp-1")
         .contains("set it as in lamp 003");
@@ -126,11 +126,11 @@ class TicksTest {
     write(20);
     FilmSheet longer = make();
     assertThat(finding(longer, "8 ticked photographs have new names")).isPresent();
-    assertThat(longer.taken().photographs().stream().filter(TakenPhotograph::isTaken))
+    assertThat(longer.ticks().photographs().stream().filter(TakenPhotograph::isTaken))
         .extracting(TakenPhotograph::name)
         .containsExactly("lamp 002", "lamp 004", "lamp 006", "lamp 012", "lamp 014", "lamp 016");
     assertThat(done("movement lamp")).isEqualTo("2, 4, 6, 12, 14, 16, again 8, again 10");
-    assertThat(make().taken().done()).isEqualTo(6);
+    assertThat(make().ticks().done()).isEqualTo(6);
   }
 
   @Test
@@ -152,8 +152,8 @@ class TicksTest {
         {"photograph":"lamp 003","mark":"again","at":"2026-03-02T10:00:00"}
         """);
     FilmSheet film = Production.film(plan, Progress.SILENT);
-    assertThat(film.taken().done()).isEqualTo(3);
-    assertThat(film.taken().photographs().stream().flatMap(one -> one.notes().stream()))
+    assertThat(film.ticks().done()).isEqualTo(3);
+    assertThat(film.ticks().photographs().stream().flatMap(one -> one.notes().stream()))
         .contains("a hair");
     assertThat(finding(film, "workbook and phone disagree on lamp 003")).isPresent();
   }
@@ -165,8 +165,8 @@ class TicksTest {
     FilmSheet film = make();
     assertThat(finding(film, "Shooting, movement lamp: 'nearly' under done")).isPresent();
     assertThat(finding(film, "quay-taken.json is ignored: it is damaged")).isPresent();
-    assertThat(film.taken().done()).isZero();
+    assertThat(film.ticks().done()).isZero();
     assertThat(done("movement lamp")).isEqualTo("nearly");
-    assertThat(List.of(film.taken().unread())).hasSize(1);
+    assertThat(List.of(film.ticks().unread())).hasSize(1);
   }
 }

@@ -55,7 +55,7 @@ class TakenTest {
   }
 
   private static Taken taken(FilmSheet film, List<Tick> ticks) {
-    Ticked ticked = new Ticked(ticks, List.of(), List.of(), FILM.taken().likenesses());
+    Ticked ticked = new Ticked(ticks, List.of(), List.of(), FILM.ticks().likenesses());
     return Taken.of(film.shooting(), film.plan(), ticked);
   }
 
@@ -86,7 +86,7 @@ class TakenTest {
       at = at.plusMinutes(n == 5 ? 60 : 2);
       String name = "small-lamp %03d".formatted(n);
       ticks.add(
-          new Tick(name, Mark.TAKEN, Source.PHONE, FILM.taken().likeness(name), Optional.of(at)));
+          new Tick(name, Mark.TAKEN, Source.PHONE, FILM.ticks().likeness(name), Optional.of(at)));
     }
     Taken taken = taken(FILM, ticks);
     assertThat(taken.left().perHour().orElseThrow()).isCloseTo(30, offset(1e-9));
@@ -176,7 +176,7 @@ class TakenTest {
       Random random = new Random(seed);
       FilmSheet before = film(5 + random.nextInt(16), "hatch");
       Map<String, Mark> said = new HashMap<>();
-      for (String name : before.taken().likenesses().keySet()) {
+      for (String name : before.ticks().likenesses().keySet()) {
         if (random.nextBoolean()) {
           said.put(name, random.nextInt(4) == 0 ? Mark.AGAIN : Mark.TAKEN);
         }
@@ -188,11 +188,11 @@ class TakenTest {
           Taken.of(
               now.shooting(),
               now.plan(),
-              new Ticked(ticks, List.of(), List.of(), before.taken().likenesses()));
+              new Ticked(ticks, List.of(), List.of(), before.ticks().likenesses()));
       assertThat(taken.done() + taken.again() + taken.lost().size())
           .as("seed %d", seed)
           .isEqualTo(said.size());
-      Map<String, String> likenesses = before.taken().likenesses();
+      Map<String, String> likenesses = before.ticks().likenesses();
       for (Map.Entry<String, Mark> tick : said.entrySet()) {
         String name = taken.renamed().getOrDefault(tick.getKey(), tick.getKey());
         boolean holds = !taken.lost().contains(tick.getKey());
@@ -200,7 +200,7 @@ class TakenTest {
           assertThat(taken.likeness(name)).contains(likenesses.get(tick.getKey()));
           assertThat(taken.inWorkbook(List.of(name))).containsValue(tick.getValue());
         } else {
-          assertThat(now.taken().likenesses()).doesNotContainValue(likenesses.get(tick.getKey()));
+          assertThat(now.ticks().likenesses()).doesNotContainValue(likenesses.get(tick.getKey()));
         }
       }
     }

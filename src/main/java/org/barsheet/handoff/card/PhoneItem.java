@@ -241,8 +241,8 @@ record PhoneItem(
         (panels.size() == 1 ? "for panel " : "for panels ") + String.join(", ", panels),
         number,
         of,
-        film.taken().likeness(name).orElse(""),
-        film.taken().photographs().stream()
+        film.ticks().likeness(name).orElse(""),
+        film.ticks().photographs().stream()
             .filter(one -> one.name().equals(name))
             .flatMap(one -> one.mark().stream())
             .map(Mark::word)
