@@ -93,5 +93,5 @@ film.photographFrames = [...new Set(film.shots.flatMap((shot) => shot.reveals.fl
 /** What the film is and what it was made from, in a line. */
 export function subtitle() {
   const versions = film.inputs.map((input) => input.role + " " + input.version).join(" · ");
-  return [film.rate.words, film.duration, count(film.shots.length, "panel"), film.taken, versions].filter(Boolean).join(" · ");
+  return [film.rate.words, film.duration, count(film.shots.length, "panel"), film.taken, film.ticked, versions].filter(Boolean).join(" · ");
 }

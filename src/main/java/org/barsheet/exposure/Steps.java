@@ -56,9 +56,8 @@ final class Steps {
   }
 
   /**
-   * Spreads the photographs from one key to the one before the next over the frames between them:
-   * exposures differ by one frame at most, the longer ones first, so an odd short one stands before
-   * the next note.
+   * Spreads the photographs from one key to the one before the next over the frames between them,
+   * each on the nearest frame, a half rounded up: the rule of {@link PhotographRun#photograph}.
    */
   private static void addBetween(NoteKeys keys, int key, List<Step> steps) {
     long start = keys.frames().get(key);
@@ -66,11 +65,9 @@ final class Steps {
     int from = keys.photographs().get(key);
     int asked = Math.max(1, keys.photographs().get(key + 1) - from);
     int shown = (int) Math.min(asked, frames);
-    long frame = start;
     for (int step = 0; step < shown; step++) {
       int photograph = from + PhotographRun.photograph(asked, shown, step);
-      steps.add(new Step(frame, photograph));
-      frame += frames / shown + (step < frames % shown ? 1 : 0);
+      steps.add(new Step(start + (2L * step * frames + shown) / (2L * shown), photograph));
     }
   }
 }

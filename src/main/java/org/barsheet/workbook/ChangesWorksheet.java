@@ -2,11 +2,14 @@ package org.barsheet.workbook;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.barsheet.changes.ChangeLine;
 import org.barsheet.changes.Changes;
 import org.barsheet.changes.PhotographChange.Use;
+import org.barsheet.changes.Told;
 import org.barsheet.film.News;
+import org.barsheet.ticks.Taken;
 import org.barsheet.workbook.pen.Address;
 import org.barsheet.workbook.pen.Book;
 import org.barsheet.workbook.pen.Column;
@@ -59,6 +62,15 @@ final class ChangesWorksheet {
     for (ChangeLine line : changes.lines()) {
       line(frame.pen().row(row++, ROW_POINTS), line);
     }
+    Taken ticks = book.film().ticks();
+    for (Map.Entry<String, String> tick : ticks.renamed().entrySet()) {
+      String now = "the tick holds for " + tick.getValue();
+      tick(frame.pen().row(row++, ROW_POINTS), tick.getKey(), now, "rename the file");
+    }
+    for (String photograph : ticks.lost()) {
+      String now = "no photograph looks like it: the tick doesn't hold";
+      tick(frame.pen().row(row++, ROW_POINTS), photograph, now, "keep the file; take the new ones");
+    }
     int last = Math.max(SheetFrame.FIRST_ROW, row - 1);
     book.name("Changes_table", new Address(NAME, SheetFrame.HEADING_ROW, WHO), last, REMEDY);
     frame.sheet().setAutoFilter(new CellRangeAddress(SheetFrame.HEADING_ROW, last, WHO, REMEDY));
@@ -77,6 +89,16 @@ final class ChangesWorksheet {
       pen.blank(LATER, WORDS);
     }
     pen.text(REMEDY, line.remedy(), WORDS);
+  }
+
+  private static void tick(SheetPen pen, String photograph, String now, String remedy) {
+    pen.text(WHO, Told.ANIMATOR, WORDS.inBold());
+    pen.text(KIND, "tick", WORDS);
+    pen.text(WHICH, photograph, WORDS.inBold());
+    pen.text(BEFORE, "ticked", WORDS);
+    pen.text(NOW, now, WORDS);
+    pen.blank(LATER, WORDS);
+    pen.text(REMEDY, remedy, WORDS);
   }
 
   private static String fact(Changes changes) {
