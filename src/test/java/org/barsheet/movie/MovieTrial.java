@@ -81,10 +81,10 @@ class MovieTrial {
 
   private static long shot(FilmSheet film, long frame) {
     return film.timing().shots().stream()
-        .filter(shot -> shot.frames().contains(frame))
-        .map(Shot::index)
-        .findFirst()
-        .orElseThrow()
+            .filter(shot -> shot.frames().contains(frame))
+            .map(Shot::index)
+            .findFirst()
+            .orElseThrow()
         + 1L;
   }
 }
