@@ -36,7 +36,7 @@ final class PageData {
 
   private void all(String name) {
     json.text("name", name);
-    json.text("ticked", sheet.ticks().isBegun() ? sheet.ticks().words() : "");
+    json.text("ticked", sheet.ticks().isBegun() ? sheet.ticks().ticked() : "");
     film();
     json.objects("inputs", sheet.inputs(), this::input);
     json.maybe(

@@ -105,6 +105,11 @@ public record Taken(
     return all;
   }
 
+  /** {@code 112 of 312 ticked}: beside a count of the files that are there. */
+  public String ticked() {
+    return done() + " of " + photographs.size() + " ticked";
+  }
+
   /** {@code 112 of 312 photographs taken, 3 to take again}. */
   public String words() {
     List<String> words = new ArrayList<>();
