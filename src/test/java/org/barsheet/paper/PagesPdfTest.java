@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,8 +16,10 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.DemoFilm;
+import org.barsheet.handoff.SampleFilm;
 import org.barsheet.outside.OutsideProgram;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,6 +84,21 @@ class PagesPdfTest {
       assertThat(Double.parseDouble(box.group(2)) * 25.4 / 72).isCloseTo(297, within(0.05));
     }
     assertThat(pages).isEqualTo(PAGES.size());
+  }
+
+  /** Names and titles are a person's: they break neither drawing nor PDF. */
+  @Test
+  void any_name_is_printed_as_it_is() throws IOException {
+    String odd = "<lamp> & \"quay\" 灯 \u202e \ud83d\udd6f";
+    FilmSheet film = SampleFilm.at(FrameRate.FPS_24).saying(odd).sheet();
+    List<PaperPage> pages = new ArrayList<>(PaperSheets.cutting(film));
+    pages.addAll(PaperSheets.slates(film));
+    assertThat(pages.stream().map(DrawnPage::of).map(DrawnPage::text).toList())
+        .allSatisfy(text -> assertThat(text).contains("<lamp> & \"quay\" 灯"));
+    assertThat(pages).extracting(PaperPage::name).doesNotHaveDuplicates();
+    try (PDDocument document = Loader.loadPDF(pdf(pages))) {
+      assertThat(new PDFTextStripper().getText(document)).contains("<lamp> & \"quay\" ?");
+    }
   }
 
   @Test
