@@ -47,7 +47,7 @@ public record TakenFolder(List<Taken> photographs, boolean byTime, List<String> 
       try {
         FileKind kind = PhotographReader.kind(file);
         boolean beside = !kind.isRead() && readable.contains(stem(file));
-        if (kind == FileKind.OTHER && !hasPhotographsName(file) || beside) {
+        if ((kind == FileKind.OTHER && !hasPhotographsName(file)) || beside) {
           skipped.add(String.valueOf(file.getFileName()));
         } else {
           taken.add(new Taken(file, PhotographReader.facts(file)));

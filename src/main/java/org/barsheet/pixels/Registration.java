@@ -26,6 +26,9 @@ public final class Registration {
 
   private static final int ROUGH = 512;
 
+  /** Blocks this near, in pixels, are found at once. */
+  private static final double NEAR = 1;
+
   /** Pixels by which places may disagree before one is left out, at least. */
   private static final double LEAST_DOUBT = 0.12;
 
@@ -80,19 +83,10 @@ public final class Registration {
 
   /** How the camera sees what stays still in another photograph of the same size. */
   public Measured measure(ColorImage image, Reduced small) {
-    PhaseCorrelation.Shift shift = PhaseCorrelation.shift(rough, rough(small));
-    double across = shift.across() * factor;
-    double down = shift.down() * factor;
-    List<Found> found = found(image, block -> across, block -> down);
-    found = more(found, () -> found(image, block -> 0, block -> 0));
-    found = more(found, () -> foundOneByOne(image, 0, 0));
-    found = more(found, () -> foundOneByOne(image, across, down));
-    CameraMove move = fit(found);
-    for (int round = 0; round < 2; round++) {
+    CameraMove move = fit(firstFound(image, small));
+    // Blocks that lay near where they were looked for need no second look.
+    for (int round = 0; round < 2 && farOff(move); round++) {
       CameraMove known = move;
-      if (!known.isKnown()) {
-        break;
-      }
       move = fit(found(image, block -> acrossOf(known, block), block -> downOf(known, block)));
     }
     CameraMove last = move;
@@ -109,6 +103,24 @@ public final class Registration {
             ? 1
             : Math.sqrt(Robust.median(detail.stream().mapToDouble(Double::doubleValue).toArray()));
     return new Measured(last, sharp);
+  }
+
+  private boolean farOff(CameraMove move) {
+    return move.isKnown() && move.shift() + move.atCorner(width, height) > NEAR;
+  }
+
+  /** Blocks where they were, or about where the whole was shifted to, or each by itself. */
+  private List<Found> firstFound(ColorImage image, Reduced small) {
+    List<Found> found = found(image, block -> 0, block -> 0);
+    if (2 * found.size() >= blocks.size()) {
+      return found;
+    }
+    PhaseCorrelation.Shift shift = PhaseCorrelation.shift(rough, rough(small));
+    double across = shift.across() * factor;
+    double down = shift.down() * factor;
+    found = more(found, () -> found(image, block -> across, block -> down));
+    found = more(found, () -> foundOneByOne(image, 0, 0));
+    return more(found, () -> foundOneByOne(image, across, down));
   }
 
   /**
@@ -163,10 +175,8 @@ public final class Registration {
 
   private CameraMove fit(List<Found> found) {
     List<Found> kept = found;
-    CameraMove move = CameraMove.NONE;
     for (int round = 0; round < 4 && kept.size() >= FEWEST; round++) {
       CameraMove now = round == 0 ? median(kept) : SimilarityFit.of(kept, width, height);
-      move = now;
       double[] off = found.stream().mapToDouble(one -> off(one, now)).toArray();
       double limit = Math.max(LEAST_DOUBT, 3 * 1.4826 * Robust.median(off));
       double allowed = round == 0 ? Math.max(limit, 1 + slack()) : limit;

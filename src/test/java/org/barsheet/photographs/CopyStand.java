@@ -163,7 +163,7 @@ public final class CopyStand {
         java.util.Arrays.fill(color, 0);
         for (int part = 0; part < 4; part++) {
           double u = x + 0.25 + 0.5 * (part % 2) - width / 2.0 - shot.across;
-          double v = y + 0.25 + 0.5 * (part / 2) - height / 2.0 - shot.down;
+          double v = y + 0.25 + 0.5 * (part >> 1) - height / 2.0 - shot.down;
           ray(shot, cos * u + sin * v, cos * v - sin * u, color);
         }
         double rim =
@@ -234,7 +234,7 @@ public final class CopyStand {
     long more = random.nextLong();
     double sum = 0;
     for (int i = 0; i < 6; i++) {
-      sum += (bits >>> 10 * i & 1023) + (more >>> 10 * i & 1023);
+      sum += ((bits >>> (10 * i)) & 1023) + ((more >>> (10 * i)) & 1023);
     }
     return sum / 1023 - 6;
   }
@@ -296,6 +296,11 @@ public final class CopyStand {
     }
   }
 
+  private double hinge(boolean across, double side) {
+    int axis = across ? 0 : 1;
+    return hole[side > 0 ? axis : axis + 2];
+  }
+
   private boolean isInHole(double x, double y) {
     return x >= hole[0] && x < hole[2] && y >= hole[1] && y < hole[3];
   }
@@ -327,7 +332,7 @@ public final class CopyStand {
     double side = flap.hinge().equals("left") || flap.hinge().equals("top") ? 1 : -1;
     double middle = across ? width / 2.0 : height / 2.0;
     double otherMiddle = across ? height / 2.0 : width / 2.0;
-    double hinge = (across ? side > 0 ? hole[0] : hole[2] : side > 0 ? hole[1] : hole[3]) - middle;
+    double hinge = (hinge(across, side)) - middle;
     double length = across ? hole[2] - hole[0] : hole[3] - hole[1];
     double high = distance / millimetersPerPixel;
     double u = across ? fromX : fromY;
@@ -397,7 +402,7 @@ public final class CopyStand {
     }
     boolean across = flap.hinge().equals("left") || flap.hinge().equals("right");
     double side = flap.hinge().equals("left") || flap.hinge().equals("top") ? 1 : -1;
-    double hinge = across ? side > 0 ? hole[0] : hole[2] : side > 0 ? hole[1] : hole[3];
+    double hinge = hinge(across, side);
     double length = across ? hole[2] - hole[0] : hole[3] - hole[1];
     double angle = Math.toRadians(shot.amount);
     double hidden = 0;

@@ -127,7 +127,10 @@ class PhotographReaderTest {
   @Test
   void files_of_other_kinds_are_told_by_their_kind() throws IOException {
     assertRefused(file("a.CR3", new byte[400]), "a raw image");
-    assertRefused(file("a.gif", "GIF89a\1\0\1\0\0\0\0".getBytes("ISO-8859-1")), "another kind");
+    assertRefused(
+        file(
+            "a.gif", "GIF89a\1\0\1\0\0\0\0".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)),
+        "another kind");
     assertRefused(file("a.jpg", new byte[0]), "neither a JPEG nor a PNG");
   }
 

@@ -131,8 +131,9 @@ final class RenderedSequence {
         .forEach(
             one -> {
               Shot shot = new Shot(one.measures().set().doubleValue());
-              // Hands set within a third of their unit, lamps burn within half a percent.
-              double slack = slides ? 0.15 : 0.15;
+              // Hands set within a tenth of a degree or millimeter, lamps burn within half a
+              // percent.
+              double slack = 0.15;
               shot.amount =
                   shot.amount == 0
                       ? 0
@@ -143,7 +144,7 @@ final class RenderedSequence {
               shots.add(shot);
             });
     this.at = telling(3 + random.nextInt(photographs - 5), hole);
-    this.size = spoil(movement, hole);
+    this.size = spoil(hole);
   }
 
   /** Where two steps cannot be told apart, none can be missed: the next that can. */
@@ -165,7 +166,7 @@ final class RenderedSequence {
     return here - before > 1.5 * least && after - here > 1.5 * least;
   }
 
-  private double spoil(Movement movement, double[] hole) {
+  private double spoil(double[] hole) {
     Shot shot = shots.get(at);
     double sign = random.nextBoolean() ? 1 : -1;
     double some = random.nextDouble();
@@ -203,7 +204,7 @@ final class RenderedSequence {
         return 0.05;
       }
       case TOO_FAR, TOO_LITTLE, BACKWARDS, REPEATED -> {
-        return misstep(movement);
+        return misstep();
       }
       case HAND -> shot.thing = Optional.of(thing(Thing.Kind.HAND, hole, 14 + 20 * some));
       case THREAD -> shot.thing = Optional.of(thing(Thing.Kind.THREAD, hole, 30 + 40 * some));
@@ -229,7 +230,7 @@ final class RenderedSequence {
     return copy;
   }
 
-  private double misstep(Movement movement) {
+  private double misstep() {
     double before = shots.get(at - 1).amount;
     double step = shots.get(at).amount - before;
     double amount =
