@@ -26,7 +26,7 @@ class ArchitectureTest {
           List.of("score", "clips"),
           List.of("pulse", "notation"),
           List.of("motif"),
-          List.of("plan", "revision"),
+          List.of("suggestions", "plan", "revision"),
           List.of("cues"),
           List.of("align"),
           List.of("timing"),

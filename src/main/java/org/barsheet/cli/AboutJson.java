@@ -3,7 +3,6 @@ package org.barsheet.cli;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.util.Locale;
-import org.barsheet.motif.Suggestion;
 import org.barsheet.production.ScoreSummary;
 import org.barsheet.production.ScoreSummary.MarkAt;
 import org.barsheet.production.ScoreSummary.MeterFrom;
@@ -12,6 +11,7 @@ import org.barsheet.pulse.TempoEvidence;
 import org.barsheet.score.Division;
 import org.barsheet.score.ReadingNote;
 import org.barsheet.score.Score;
+import org.barsheet.suggestions.Suggestion;
 
 /** A score's figures as JSON, for a program. */
 final class AboutJson {

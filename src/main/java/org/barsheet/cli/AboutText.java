@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
-import org.barsheet.motif.Suggestion;
 import org.barsheet.production.ScoreSummary;
 import org.barsheet.production.ScoreSummary.BarAt;
 import org.barsheet.production.ScoreSummary.MarkAt;
@@ -17,6 +16,7 @@ import org.barsheet.score.Meter;
 import org.barsheet.score.Part;
 import org.barsheet.score.ReadingNote;
 import org.barsheet.score.Score;
+import org.barsheet.suggestions.Suggestion;
 
 /** A score's figures as text. */
 final class AboutText {

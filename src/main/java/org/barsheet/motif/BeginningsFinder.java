@@ -8,12 +8,12 @@ import org.barsheet.score.Score;
 /**
  * Finds where a line and its beginnings return, tonal returns and changed ones too, in one search.
  *
- * <p>It finds what {@link OccurrenceFinder} finds. Only in long and thick scores is it stricter:
- * there it leaves out returns that are not certain or not on time, because chance alone puts
- * together thousands of them. How many grows, like the time that it takes to look at them, with the
- * pairs of notes that sound at one moment.
+ * <p>It finds what {@link OccurrenceFinder} finds, but for short lines with a note wrong. In long
+ * and thick scores it is stricter: there it leaves out returns that are not certain or not on time,
+ * because chance alone puts together thousands of them. How many grows, like the time that it takes
+ * to look at them, with the pairs of notes that sound at one moment.
  */
-final class BeginningsFinder {
+public final class BeginningsFinder {
 
   /** A moment is an eighth of a quarter note. */
   private static final int MOMENTS = 8;
@@ -34,13 +34,13 @@ final class BeginningsFinder {
     this.budget = isThick ? Certainties::certainBudget : Certainties::budget;
   }
 
-  static BeginningsFinder of(Score score) {
+  public static BeginningsFinder of(Score score) {
     NoteField field = NoteField.of(score);
     return new BeginningsFinder(score, field, pairs(score, field) > MOST_PAIRS_FOR_LIKELY);
   }
 
   /** One that looks in some of the score only, as strictly as this one does in all of it. */
-  BeginningsFinder within(Score some) {
+  public BeginningsFinder within(Score some) {
     boolean isThick = rules == MatchRules.TONAL_ON_TIME;
     boolean isAll = some.notes().size() == score.notes().size();
     return isAll ? this : new BeginningsFinder(some, NoteField.of(some), isThick);
@@ -65,7 +65,7 @@ final class BeginningsFinder {
    *
    * @param lines as a rule each the beginning of the line before it; others cost a search more
    */
-  List<List<Sounding>> find(List<List<MotifNote>> lines) {
+  public List<List<Sounding>> find(List<List<MotifNote>> lines) {
     List<List<Sounding>> found = new ArrayList<>();
     List<Beginning> together = new ArrayList<>();
     for (List<MotifNote> line : lines) {

@@ -12,7 +12,7 @@ import org.barsheet.score.Note;
  * <p>Players overlap notes a little and leave gaps between them: up to a quarter of the shorter
  * note is touch, not music.
  */
-final class HeardLine {
+public final class HeardLine {
 
   private static final int TOUCH = 4;
 
@@ -30,7 +30,7 @@ final class HeardLine {
    *
    * @param notes in order of onset, at least one
    */
-  HeardLine(List<Note> notes, int ticksPerQuarter) {
+  public HeardLine(List<Note> notes, int ticksPerQuarter) {
     this.ticksPerQuarter = ticksPerQuarter;
     notes.forEach(this::add);
   }
@@ -64,21 +64,21 @@ final class HeardLine {
   }
 
   /** Whether no two notes sounded at once. */
-  boolean isSingle() {
+  public boolean isSingle() {
     return rest.isEmpty();
   }
 
-  List<Note> top() {
+  public List<Note> top() {
     return top;
   }
 
   /** The notes that sounded at the same time as others and are not the top line. */
-  List<Note> rest() {
+  public List<Note> rest() {
     return rest;
   }
 
   /** The top line as a motif: from its first note, small gaps closed. */
-  List<MotifNote> notes() {
+  public List<MotifNote> notes() {
     List<MotifNote> notes = new ArrayList<>();
     long start = top.get(0).onTick();
     for (int i = 0; i < top.size(); i++) {

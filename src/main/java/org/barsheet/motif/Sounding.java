@@ -8,14 +8,14 @@ package org.barsheet.motif;
  * @param part index of the part that leads
  * @param certainty how much to rely on it
  */
-record Sounding(long startTick, long endTick, int part, Certainty certainty) {
+public record Sounding(long startTick, long endTick, int part, Certainty certainty) {
 
-  long length() {
+  public long length() {
     return endTick - startTick;
   }
 
   /** How many ticks two returns sound together; less than 0 with silence between. */
-  long shared(Sounding other) {
+  public long shared(Sounding other) {
     return Math.min(endTick, other.endTick) - Math.max(startTick, other.startTick);
   }
 }

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.motif.Suggestion;
 import org.barsheet.plan.begin.FirstPlan;
 import org.barsheet.plan.begin.FirstPlan.FirstMotif;
 import org.barsheet.plan.begin.FirstPlan.FirstPanel;
@@ -17,6 +16,7 @@ import org.barsheet.pulse.Music;
 import org.barsheet.score.Bar;
 import org.barsheet.score.Mark;
 import org.barsheet.score.Part;
+import org.barsheet.suggestions.Suggestion;
 
 /** A first plan from nothing but a score: it can be made as it stands, and then be filled in. */
 final class FirstPlans {

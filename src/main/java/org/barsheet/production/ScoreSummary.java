@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.barsheet.clock.Seconds;
-import org.barsheet.motif.Suggestion;
 import org.barsheet.pulse.Music;
 import org.barsheet.score.Bar;
 import org.barsheet.score.BarBeat;
@@ -13,6 +12,7 @@ import org.barsheet.score.Meter;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
 import org.barsheet.score.Score;
+import org.barsheet.suggestions.Suggestion;
 
 /**
  * What is in a score file, in figures a person asks for.

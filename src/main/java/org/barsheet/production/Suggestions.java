@@ -2,10 +2,10 @@ package org.barsheet.production;
 
 import java.util.List;
 import org.barsheet.cues.MotifSearch;
-import org.barsheet.motif.MotifSuggestions;
-import org.barsheet.motif.Suggestion;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.Quantised;
+import org.barsheet.suggestions.MotifSuggestions;
+import org.barsheet.suggestions.Suggestion;
 
 /** Motifs nobody named, in written music and in playing. */
 final class Suggestions {

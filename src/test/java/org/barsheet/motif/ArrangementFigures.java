@@ -15,6 +15,8 @@ import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.TempoRequest;
 import org.barsheet.score.Part;
 import org.barsheet.score.Score;
+import org.barsheet.suggestions.MotifSuggestions;
+import org.barsheet.suggestions.Suggestion;
 
 /** Counts what the finder and the suggestions make of arrangements whose returns are known. */
 final class ArrangementFigures {

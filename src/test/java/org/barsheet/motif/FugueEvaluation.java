@@ -18,6 +18,8 @@ import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;
+import org.barsheet.suggestions.MotifSuggestions;
+import org.barsheet.suggestions.Suggestion;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;

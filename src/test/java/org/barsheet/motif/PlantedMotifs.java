@@ -7,7 +7,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.score.Score;
 
 /** Random counterpoint, random motifs, and motifs planted in it. */
-final class PlantedMotifs {
+public final class PlantedMotifs {
 
   private static final int[] SCALE = {0, 2, 4, 5, 7, 9, 11};
   private static final long EIGHTH = ScoreSketch.TICKS_PER_QUARTER / 2;
@@ -16,7 +16,7 @@ final class PlantedMotifs {
   private final SplittableRandom random;
   private final List<List<long[]>> parts = new ArrayList<>();
 
-  PlantedMotifs(SplittableRandom random) {
+  public PlantedMotifs(SplittableRandom random) {
     this.random = random;
     for (int part = 0; part < 3; part++) {
       parts.add(counterpoint(42 - 7 * part));
@@ -41,7 +41,7 @@ final class PlantedMotifs {
   }
 
   /** A motif of 10 to 14 notes of several lengths. */
-  static List<MotifNote> motif(SplittableRandom random) {
+  public static List<MotifNote> motif(SplittableRandom random) {
     StringBuilder notes = new StringBuilder();
     int step = 35;
     for (int i = random.nextInt(10, 15); i > 0; i--) {
@@ -56,7 +56,7 @@ final class PlantedMotifs {
   }
 
   /** Puts a line into one part, whose own notes give way, at an eighth note. */
-  long plant(int part, int eighth, List<MotifNote> line) {
+  public long plant(int part, int eighth, List<MotifNote> line) {
     long start = eighth * EIGHTH;
     MotifNote last = line.get(line.size() - 1);
     long end = start + ticks(last.onset().add(last.length()));
@@ -73,7 +73,7 @@ final class PlantedMotifs {
   }
 
   /** The score with its parts in an order. */
-  Score score(int... order) {
+  public Score score(int... order) {
     ScoreSketch sketch = new ScoreSketch();
     for (int part : order) {
       sketch.part("part " + part);

@@ -1,4 +1,4 @@
-package org.barsheet.motif;
+package org.barsheet.suggestions;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.barsheet.motif.Notes;
 import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;

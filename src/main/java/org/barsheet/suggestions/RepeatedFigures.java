@@ -1,4 +1,4 @@
-package org.barsheet.motif;
+package org.barsheet.suggestions;
 
 import java.util.ArrayList;
 import java.util.Arrays;

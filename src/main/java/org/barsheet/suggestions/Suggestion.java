@@ -1,7 +1,9 @@
-package org.barsheet.motif;
+package org.barsheet.suggestions;
 
 import java.util.IntSummaryStatistics;
 import java.util.List;
+import org.barsheet.motif.MotifNote;
+import org.barsheet.motif.Notes;
 
 /**
  * A motif that nobody named yet.

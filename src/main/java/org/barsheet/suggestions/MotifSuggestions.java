@@ -1,4 +1,4 @@
-package org.barsheet.motif;
+package org.barsheet.suggestions;
 
 import static java.util.stream.Collectors.toList;
 
@@ -11,6 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.motif.BeginningsFinder;
+import org.barsheet.motif.Certainty;
+import org.barsheet.motif.HeardLine;
+import org.barsheet.motif.MotifNote;
+import org.barsheet.motif.Notes;
+import org.barsheet.motif.Sounding;
 import org.barsheet.notation.WrittenMusic;
 import org.barsheet.score.Note;
 import org.barsheet.score.Score;
@@ -24,7 +30,7 @@ import org.barsheet.score.Score;
 public final class MotifSuggestions {
 
   private static final int LOOKED_AT = 400;
-  private static final int COUNTED = 24;
+  private static final int COUNTED = 18;
   private static final int SHOWN = 20;
   private static final int MOST_QUARTERS = 16;
   private static final int MOST_NOTES = 24;

@@ -1,9 +1,13 @@
-package org.barsheet.motif;
+package org.barsheet.suggestions;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.barsheet.motif.MotifNote;
+import org.barsheet.motif.Notes;
+import org.barsheet.motif.PlantedMotifs;
+import org.barsheet.motif.ScoreSketch;
 import org.barsheet.score.Score;
 import org.junit.jupiter.api.Test;
 

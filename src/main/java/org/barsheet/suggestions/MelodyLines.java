@@ -1,7 +1,8 @@
-package org.barsheet.motif;
+package org.barsheet.suggestions;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.motif.HeardLine;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
 import org.barsheet.score.Score;

@@ -1,7 +1,8 @@
-package org.barsheet.motif;
+package org.barsheet.suggestions;
 
 import java.util.Comparator;
 import java.util.List;
+import org.barsheet.motif.Sounding;
 
 /** Tells whether returns of one motif lie within those of another, without comparing all pairs. */
 final class Coverage {

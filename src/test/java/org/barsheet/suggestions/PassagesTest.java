@@ -1,9 +1,10 @@
-package org.barsheet.motif;
+package org.barsheet.suggestions;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.barsheet.motif.ScoreSketch;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
 import org.barsheet.score.Score;
