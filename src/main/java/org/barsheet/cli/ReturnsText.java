@@ -58,7 +58,7 @@ final class ReturnsText {
     for (Occurrence found : returns.occurrences()) {
       table.add(
           found.motif() + (found.number() == 0 ? "" : " " + found.number()),
-          place(found.startTick()).toString(),
+          place(found.notes().meantStart()).toString(),
           returns.music().tempo().secondsAt(found.startTick()).toDecimal(3),
           certainty(found) + (found.certainty() == Certainty.CERTAIN ? "" : " ?"),
           found.variation().description());
@@ -107,7 +107,7 @@ final class ReturnsText {
             "score",
             "certainty");
     for (Occurrence found : returns.occurrences()) {
-      BarBeat place = place(found.startTick());
+      BarBeat place = place(found.notes().meantStart());
       table.add(
           found.motif(),
           found.number(),

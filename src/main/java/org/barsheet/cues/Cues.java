@@ -64,10 +64,10 @@ public final class Cues {
         occurrence.number(),
         at,
         ruler.frameAt(at),
-        ruler.locate(at),
+        ruler.locate(ruler.timeOf(occurrence.notes().meantStart())),
         accent,
         ruler.frameAt(accent),
-        ruler.locate(accent),
+        ruler.locate(ruler.timeOf(occurrence.notes().meantAccent())),
         Optional.of(occurrence));
   }
 

@@ -48,13 +48,14 @@ final class OccurrenceWriter {
       ticks.add(reader.tick(chain, i));
       pitches.add(chain.notes().has(i) ? field.pitch(chain.notes().get(i)) : Picks.NONE);
     }
+    int accent = motif.accent().indexIn(ticks.size());
     Comparison comparison = Comparison.of(field, chain);
     List<Voice> voices = new Voices(field, score.ticksPerQuarter()).of(hit);
     return new Occurrence(
         motif.name(),
         number,
         new SoundedNotes(
-            ticks, pitches, ticks.get(motif.accent().indexIn(ticks.size())), reader.endTick(chain)),
+            ticks, pitches, ticks.get(accent), reader.endTick(chain), reader.meantTick(chain, 0), reader.meantTick(chain, accent)),
         voices.stream().map(Voice::part).toList(),
         new Variation(
             comparison.forms(),

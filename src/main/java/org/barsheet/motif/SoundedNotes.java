@@ -10,8 +10,17 @@ import java.util.List;
  * @param pitches the sounding pitch of each note of the motif, −1 where it is missing
  * @param accentTick onset of the accented note
  * @param endTick end of its last note
+ * @param meantStart where its first note is meant, though it is played a little early or late: for
+ *     naming its place, never for its time
+ * @param meantAccent the same of the accented note
  */
-public record SoundedNotes(List<Long> ticks, List<Integer> pitches, long accentTick, long endTick) {
+public record SoundedNotes(
+    List<Long> ticks,
+    List<Integer> pitches,
+    long accentTick,
+    long endTick,
+    long meantStart,
+    long meantAccent) {
 
   public SoundedNotes {
     ticks = List.copyOf(ticks);
@@ -19,6 +28,11 @@ public record SoundedNotes(List<Long> ticks, List<Integer> pitches, long accentT
     if (ticks.isEmpty() || ticks.size() != pitches.size()) {
       throw new IllegalArgumentException("a return has a pitch, or none, for each of its notes");
     }
+  }
+
+  /** Notes played where they are meant. */
+  public SoundedNotes(List<Long> ticks, List<Integer> pitches, long accentTick, long endTick) {
+    this(ticks, pitches, accentTick, endTick, ticks.get(0), accentTick);
   }
 
   /** Onset of its first note. */

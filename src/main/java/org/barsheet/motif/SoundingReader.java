@@ -48,6 +48,13 @@ final class SoundingReader {
         : played.applyAsLong(Math.max(0, chain.start() + chain.pattern().onset(i)));
   }
 
+  /** Where a note is meant to sound, however a hand plays it. */
+  long meantTick(Chain chain, int i) {
+    return chain.notes().has(i)
+        ? played.applyAsLong(field.onTick(chain.notes().get(i)))
+        : tick(chain, i);
+  }
+
   /** End of the last note as played; if that is missing, where it would be. */
   long endTick(Chain chain) {
     int last = chain.notes().size() - 1;

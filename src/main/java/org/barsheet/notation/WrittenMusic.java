@@ -90,30 +90,6 @@ public final class WrittenMusic {
     return moved(writtenTick, swing.map(s -> s.played(place(writtenTick))));
   }
 
-  /** The tick at which a part plays what it has written at a tick. */
-  public long playedOn(int part, long writtenTick) {
-    for (int i = firstWrittenFrom(writtenTick);
-        i < notes.size() && notes.get(i).written().onTick() == writtenTick;
-        i++) {
-      if (notes.get(i).written().part() == part) {
-        return notes.get(i).played().onTick();
-      }
-    }
-    return played(writtenTick);
-  }
-
-  private int firstWrittenFrom(long tick) {
-    int low = 0;
-    int high = notes.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      boolean isBefore = notes.get(middle).written().onTick() < tick;
-      low = isBefore ? middle + 1 : low;
-      high = isBefore ? high : middle;
-    }
-    return low;
-  }
-
   private double place(long tick) {
     return tick / (double) score.ticksPerQuarter();
   }

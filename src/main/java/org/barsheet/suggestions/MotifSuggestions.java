@@ -91,7 +91,7 @@ public final class MotifSuggestions {
         Notes.print(lastWritten(neat(one.line()))),
         one.returns().get(0).part(),
         one.returns().stream()
-            .map(found -> written.playedOn(found.part(), found.startTick()))
+            .map(found -> written.played(found.startTick()))
             .toList(),
         one.figure().goesRound());
   }
