@@ -55,7 +55,12 @@ final class OccurrenceWriter {
         motif.name(),
         number,
         new SoundedNotes(
-            ticks, pitches, ticks.get(accent), reader.endTick(chain), reader.meantTick(chain, 0), reader.meantTick(chain, accent)),
+            ticks,
+            pitches,
+            ticks.get(accent),
+            reader.endTick(chain),
+            reader.meantTick(chain, 0),
+            reader.meantTick(chain, accent)),
         voices.stream().map(Voice::part).toList(),
         new Variation(
             comparison.forms(),

@@ -72,7 +72,7 @@ public final class WrittenMusic {
 
   /** Whether nothing was moved. */
   public boolean isAsPlayed() {
-    return notes.stream().allMatch(note -> note.written() == note.played());
+    return notes.stream().allMatch(note -> note.written().equals(note.played()));
   }
 
   /** Whether the notes keep to the beats of the ticks, exactly or by hand. */
@@ -165,7 +165,7 @@ public final class WrittenMusic {
     }
 
     private boolean isExact(double place) {
-      return exactTicks.get((int) Math.floorMod(tick(place), score.ticksPerQuarter()));
+      return exactTicks.get(Math.floorMod(tick(place), score.ticksPerQuarter()));
     }
 
     /** The ticks of a quarter note that lie on a division, give or take one. */

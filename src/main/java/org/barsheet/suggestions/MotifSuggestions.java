@@ -90,9 +90,7 @@ public final class MotifSuggestions {
     return new Suggestion(
         Notes.print(lastWritten(neat(one.line()))),
         one.returns().get(0).part(),
-        one.returns().stream()
-            .map(found -> written.played(found.startTick()))
-            .toList(),
+        one.returns().stream().map(found -> written.played(found.startTick())).toList(),
         one.figure().goesRound());
   }
 

@@ -2,6 +2,7 @@ package org.barsheet.motif;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.barsheet.score.Score;
 
 /**
@@ -42,6 +43,11 @@ record Arrangement(
 
   /** A place where a find is not counted. */
   record Unsure(String motif, double quarter) {}
+
+  /** The line of a motif as written. */
+  List<MotifNote> line(String motif) {
+    return Objects.requireNonNull(motifs.get(motif));
+  }
 
   double minutes() {
     return score.tempo().secondsAt(score.endTick()).toDouble() / 60;

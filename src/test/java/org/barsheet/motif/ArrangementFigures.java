@@ -121,7 +121,7 @@ final class ArrangementFigures {
   private void recall(
       Arrangement piece, String name, List<Occurrence> found, boolean asked, String kind) {
     List<Occurrence> open = new ArrayList<>(found);
-    int notes = piece.motifs().get(name).size();
+    int notes = piece.line(name).size();
     for (Planted truth : piece.planted()) {
       if (truth.motif().equals(name) && truth.isAsked() == asked) {
         boolean isHit = take(piece, open, truth);
@@ -150,7 +150,7 @@ final class ArrangementFigures {
   }
 
   private void precision(Arrangement piece, String name, List<Occurrence> found, String kind) {
-    int notes = piece.motifs().get(name).size();
+    int notes = piece.line(name).size();
     List<Occurrence> possible =
         found.stream().filter(one -> one.certainty() == Certainty.POSSIBLE).toList();
     for (Occurrence one : found) {
@@ -229,7 +229,7 @@ final class ArrangementFigures {
                   org.apache.commons.numbers.fraction.BigFraction.ONE,
                   60));
     }
-    share(kind + "heard-at takes every note").add(line.size() == piece.motifs().get(name).size());
+    share(kind + "heard-at takes every note").add(line.size() == piece.line(name).size());
     List<Occurrence> found =
         line.size() < 3
             ? List.of()

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import org.barsheet.motif.ComposedMotif.Tone;
 
@@ -120,7 +121,7 @@ final class ComposedArrangement {
   }
 
   private double plant(String name, String form, double from) {
-    ComposedMotif motif = motifs.get(name);
+    ComposedMotif motif = Objects.requireNonNull(motifs.get(name));
     double at = from + 4 * random.nextInt(4);
     int part = form.equals("first") || random.nextInt(3) == 0 ? home(name) : random.nextInt(parts);
     int other = (part + 1 + random.nextInt(parts - 1)) % parts;

@@ -92,15 +92,11 @@ final class ComposedFugue {
           enter(
               longNotes
                   ? subject.moved(4, 0).stepped(i -> i == 0 ? -1 : 0)
-                  : subject.moved(4, 0).stepped(i -> i == 1 ? -1 : i >= 2 ? random(2) : 0),
+                  : subject.moved(4, 0).stepped(i -> i == 1 ? -1 : i >= 2 ? 1 : 0),
               longNotes ? "first note" : "both leaps by more",
               voice,
               at);
     }
-  }
-
-  private static int random(int steps) {
-    return steps - 1;
   }
 
   private void enter(ComposedMotif line, String form, int voice, double at) {
