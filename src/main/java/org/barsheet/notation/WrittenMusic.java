@@ -136,14 +136,16 @@ public final class WrittenMusic {
               .forEach(note -> byHand.add(note.played()));
         }
       }
+      if (byHand.isEmpty() && whole.isEmpty()) {
+        return asPlayed(true);
+      }
       boolean keeps = byHand.isEmpty() || BeatKeeping.of(straight(places(byHand), whole));
-      return keeps
-          ? new WrittenMusic(score, inOrder(written), whole, true)
-          : new WrittenMusic(
-              score,
-              score.notes().stream().map(Writing::asPlayed).toList(),
-              Optional.empty(),
-              false);
+      return keeps ? new WrittenMusic(score, inOrder(written), whole, true) : asPlayed(false);
+    }
+
+    private WrittenMusic asPlayed(boolean onBeats) {
+      List<WrittenNote> same = score.notes().stream().map(Writing::asPlayed).toList();
+      return new WrittenMusic(score, same, Optional.empty(), onBeats);
     }
 
     /** A part's own swing; that of all where it has too few notes to tell. */

@@ -30,7 +30,7 @@ import org.barsheet.score.Score;
 public final class MotifSuggestions {
 
   private static final int LOOKED_AT = 400;
-  private static final int COUNTED = 18;
+  private static final int COUNTED = 16;
   private static final int SHOWN = 20;
   private static final int MOST_QUARTERS = 16;
   private static final int MOST_NOTES = 24;
