@@ -66,14 +66,26 @@ final class BarNumbering {
         .orElseGet(() -> bars.numberedFrom(first));
   }
 
-  /** Found bars under their printed numbers; a pinned bar has the number it is pinned by. */
+  /** Found bars under their printed numbers; every pinned bar has the number it is pinned by. */
   BarGrid numberPlayed(BarGrid bars, boolean pickup, TempoMap tempo) {
     if (request.pins().isEmpty() || request.playedOrder().isPresent()) {
       return number(bars, pickup);
     }
-    TempoRequest.Pin pin = PinOrder.of(request.pins()).get(0);
-    long tick = Math.round(tempo.tickAt(pin.at()).doubleValue());
-    return bars.numberedFrom(pin.bar() - bars.barAt(tick).index());
+    List<TempoRequest.Pin> pins = PinOrder.of(request.pins());
+    int next = 0;
+    int index = PinnedBars.nearest(bars, tempo, pins.get(0)).index();
+    List<Bar> numbered = new ArrayList<>();
+    int number = pins.get(0).bar() - index;
+    for (Bar bar : bars.bars()) {
+      if (bar.index() == index) {
+        number = pins.get(next).bar();
+        next++;
+        index = next < pins.size() ? PinnedBars.nearest(bars, tempo, pins.get(next)).index() : -1;
+      }
+      numbered.add(bar.numbered(number, 1));
+      number++;
+    }
+    return new BarGrid(numbered);
   }
 
   private static BarGrid inPlayedOrder(BarGrid bars, String text, boolean pickup) {

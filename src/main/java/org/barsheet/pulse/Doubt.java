@@ -20,6 +20,8 @@ public record Doubt(Kind kind, Bar from, Bar to, String sentence) {
     PARTLY_UNTRUE,
     /** Pins put the music's start before the recording's. */
     BEFORE_RECORDING,
+    /** A pin contradicts its neighbors. */
+    PIN_AT_ODDS,
     /** Bars and beats were found in the playing and not read. */
     FOUND_BARS,
     /** The beat might as well be twice or half as fast. */

@@ -58,7 +58,7 @@ public final class MusicFinder {
 
   /** Other bars than the written ones where those are not to be believed. */
   private Optional<Pulse> heardOtherwise() {
-    if (request.tempo() == TempoRequest.Mode.WRITTEN || !request.pins().isEmpty()) {
+    if (request.tempo() == TempoRequest.Mode.WRITTEN) {
       return Optional.empty();
     }
     WrittenCheck.Outcome outcome = WrittenCheck.of(score, request);
@@ -77,6 +77,14 @@ public final class MusicFinder {
     List<PinnedBar> pins = PinnedTempo.locate(bars, request.pins());
     TempoMap tempo = pins.isEmpty() ? score.tempo() : PinnedTempo.bend(score.tempo(), pins);
     addWrittenDoubts(bars, tempo, playedWanted);
+    List<TempoRequest.Pin> ordered = PinOrder.of(request.pins());
+    addOddPins(
+        ordered,
+        pins.stream()
+            .mapToDouble(pin -> score.tempo().secondsAt(pin.bar().startTick()).toDouble())
+            .toArray(),
+        PinOrder.ODD_IN_WRITTEN,
+        bars);
     Music.Source source = pins.isEmpty() ? Music.Source.WRITTEN : Music.Source.PINNED;
     return new Music(score, tempo, bars, pickup, source, evidence, writtenSentence(pins), doubts);
   }
@@ -121,6 +129,18 @@ public final class MusicFinder {
     }
   }
 
+  private void addOddPins(
+      List<TempoRequest.Pin> pins, double[] positions, double odd, BarGrid bars) {
+    for (TempoRequest.Pin pin : PinOrder.atOdds(pins, positions, odd)) {
+      addOfAll(
+          Doubt.Kind.PIN_AT_ODDS,
+          bars,
+          "the pin of "
+              + PinOrder.text(pin)
+              + " contradicts its neighbors: without it the music runs evenly there");
+    }
+  }
+
   private void addOfAll(Doubt.Kind kind, BarGrid bars, String sentence) {
     doubts.add(new Doubt(kind, bars.first(), bars.last(), sentence));
   }
@@ -153,6 +173,9 @@ public final class MusicFinder {
     boolean pickup = numbering.decidePickup(pulse.bars());
     BarGrid bars = numbering.numberPlayed(pulse.bars(), pickup, score.tempo());
     pulse.doubts().forEach(doubts::add);
+    List<TempoRequest.Pin> pins = PinOrder.of(request.pins());
+    double[] places = pins.stream().mapToDouble(TempoRequest.Pin::bar).toArray();
+    addOddPins(pins, places, PinOrder.ODD_IN_PLAYING, bars);
     TempoEvidence heard = heard(pulse);
     Music music =
         new Music(score, score.tempo(), bars, pickup, Music.Source.PLAYED, heard, "", doubts);
@@ -166,7 +189,7 @@ public final class MusicFinder {
   /** What the notes say of the written beats, now that others are found. */
   private TempoEvidence heard(Pulse pulse) {
     return switch (pulse.kept()) {
-      case NOTHING -> evidence;
+      case NOTHING, CLEAR_BEATS -> evidence;
       case PULSE -> evidence.contradictedBy(60 / pulse.beatSeconds());
       case WRITTEN ->
           score.meterEvents() == 0
@@ -194,7 +217,7 @@ public final class MusicFinder {
 
   private String foundWords(Pulse pulse) {
     return switch (pulse.kept()) {
-      case NOTHING -> "bars and beats found in the playing";
+      case NOTHING, CLEAR_BEATS -> "bars and beats found in the playing";
       case PULSE -> "bars and beats found in the notes";
       case WRITTEN ->
           score.meterEvents() == 0
@@ -206,7 +229,7 @@ public final class MusicFinder {
   private static String bpm(Pulse pulse) {
     double tenths = Math.rint(600 / pulse.beatSeconds()) / 10;
     return switch (pulse.kept()) {
-      case NOTHING -> String.format(Locale.ROOT, ", %.0f bpm in the middle", tenths);
+      case NOTHING, CLEAR_BEATS -> String.format(Locale.ROOT, ", %.0f bpm in the middle", tenths);
       case PULSE ->
           String.format(
               Locale.ROOT, tenths == Math.rint(tenths) ? ", %.0f bpm" : ", %.1f bpm", tenths);

@@ -16,6 +16,12 @@ final class PinOrder {
 
   private static final double LONGEST_BAR = 16;
 
+  /** A pin between even neighbors is at odds if it makes written music so many times slower. */
+  static final double ODD_IN_WRITTEN = 1.08;
+
+  /** And so many times, playing. */
+  static final double ODD_IN_PLAYING = 1.35;
+
   private PinOrder() {}
 
   /** Pins in order of their bars. */
@@ -89,6 +95,45 @@ final class PinOrder {
       }
     }
     refuse(problems);
+  }
+
+  /**
+   * Pins that contradict their neighbors: without one the music would run evenly there, with it far
+   * slower on one side and faster on the other.
+   *
+   * @param pins in order
+   * @param positions of the pins in the music, in bars or written seconds
+   * @param odd how many times slower is far slower
+   */
+  static List<Pin> atOdds(List<Pin> pins, double[] positions, double odd) {
+    List<Pin> found = new ArrayList<>();
+    for (int i = 1; i + 1 < pins.size(); i++) {
+      double without = length(pins, positions, i - 1, i + 1);
+      double before = length(pins, positions, i - 1, i) / without;
+      double after = length(pins, positions, i, i + 1) / without;
+      boolean uneven = Math.max(before, after) > odd && Math.min(before, after) < 1 / odd;
+      if (uneven
+          && isEven(pins, positions, i - 2, i - 1, without * odd, without / odd)
+          && isEven(pins, positions, i + 1, i + 2, without * odd, without / odd)) {
+        found.add(pins.get(i));
+      }
+    }
+    return found;
+  }
+
+  private static boolean isEven(
+      List<Pin> pins, double[] positions, int from, int to, double most, double least) {
+    if (from < 0 || to >= pins.size()) {
+      return true;
+    }
+    double length = length(pins, positions, from, to);
+    return length < most && length > least;
+  }
+
+  /** Seconds to one step of the music between two pins. */
+  private static double length(List<Pin> pins, double[] positions, int from, int to) {
+    double seconds = pins.get(to).at().minus(pins.get(from).at()).toDouble();
+    return seconds / (positions[to] - positions[from]);
   }
 
   static Problem problem(String sentence, String remedy) {

@@ -13,8 +13,10 @@ import org.barsheet.score.TempoMap;
 
 /**
  * Bends a written tempo map so that pinned bars begin exactly at their times in a recording.
- * Between two pins every tempo is scaled by one factor, so ritardandos keep their shape; outside
- * them the factor between the first and the last pin holds.
+ * Between pins the factor by which written tempos are scaled changes smoothly, beat by beat, and
+ * time never runs back (monotone cubic interpolation: F. N. Fritsch and R. E. Carlson, SIAM J.
+ * Numer. Anal. 17, 1980), so ritardandos keep their shape; outside the pins the factor between the
+ * first and the last one holds.
  */
 final class PinnedTempo {
 
@@ -51,7 +53,7 @@ final class PinnedTempo {
   static List<PinnedBar> locate(BarGrid bars, List<TempoRequest.Pin> pins) {
     List<Problem> problems = new ArrayList<>();
     for (TempoRequest.Pin pin : pins) {
-      if (bars.numbered(pin.bar()).isEmpty()) {
+      if (bars.numbered(pin.bar()).isEmpty() && pin.bar() <= bars.last().number()) {
         problems.add(
             PinOrder.problem(
                 "there is no bar " + pin.bar() + " to pin",
@@ -62,9 +64,29 @@ final class PinnedTempo {
     problems.addAll(PinOrder.problems(ordered));
     PinOrder.refuse(problems);
     return ordered.stream()
-        .map(pin -> new PinnedBar(bars.numbered(pin.bar()).get(0), pin.at()))
+        .map(pin -> new PinnedBar(bar(bars, pin.bar()), pin.at()))
         .sorted(Comparator.comparingInt(pin -> pin.bar().index()))
         .toList();
+  }
+
+  /** A bar the first time it is played; after the last bar there would be more of its kind. */
+  private static Bar bar(BarGrid bars, int number) {
+    Bar last = bars.last();
+    if (number <= last.number()) {
+      return bars.numbered(number).get(0);
+    }
+    int more = number - last.number();
+    long later = more * last.lengthTicks();
+    List<Long> beats = last.beatTicks().stream().map(tick -> tick + later).toList();
+    return new Bar(
+        last.index() + more,
+        number,
+        1,
+        last.meter(),
+        last.startTick() + later,
+        last.endTick() + later,
+        beats,
+        last.fullBeats());
   }
 
   /**
@@ -83,11 +105,16 @@ final class PinnedTempo {
     List<BigFraction> factors = factors(problems);
     PinOrder.refuse(problems);
     List<TempoMap.Change> changes = new ArrayList<>();
-    for (int section = 0; section < factors.size(); section++) {
-      long from = section == 0 ? 0 : startOf(section - 1);
-      long to = section < pins.size() ? startOf(section) : Long.MAX_VALUE;
-      addScaled(changes, from, to, factors.get(section));
+    addScaled(changes, 0, startOf(0), factors.get(0));
+    if (pins.size() == 2) {
+      addScaled(changes, startOf(0), startOf(1), factors.get(1));
+    } else if (pins.size() > 2) {
+      PinCurve curve = PinCurve.through(written, pins);
+      for (int section = 1; section < pins.size(); section++) {
+        curve.addSection(section, changes);
+      }
     }
+    addScaled(changes, startOf(pins.size() - 1), Long.MAX_VALUE, factors.get(pins.size()));
     PinnedBar first = pins.get(0);
     Seconds lead = written.secondsAt(startOf(0)).minus(written.secondsAt(0));
     Seconds tickZero = first.at().minus(lead.times(factors.get(0)));

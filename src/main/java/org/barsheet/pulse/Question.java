@@ -58,9 +58,9 @@ record Question(Kind kind, double margin, String sentence) {
             + other
             + " s? "
             + at
-            + " is followed; for the other write pins: {1: "
+            + " is followed; for the other write pins: [{bar: 1, at: "
             + other
-            + "} under music");
+            + " s}] under music");
   }
 
   /** Whether bars have another number of beats. */

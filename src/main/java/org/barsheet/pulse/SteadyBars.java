@@ -21,15 +21,17 @@ final class SteadyBars {
 
   private final Score score;
   private final Playing playing;
+  private final boolean exact;
 
-  private SteadyBars(Score score, Playing playing) {
+  private SteadyBars(Score score, Playing playing, boolean exact) {
+    this.exact = exact;
     this.score = score;
     this.playing = playing;
   }
 
   /** The bars of a reading, from the one in which the first note begins to the last note's end. */
   static BarGrid grid(Score score, Playing playing, SteadyReading reading) {
-    return new SteadyBars(score, playing).grid(reading);
+    return new SteadyBars(score, playing, reading.isExact()).grid(reading);
   }
 
   private BarGrid grid(SteadyReading reading) {
@@ -72,7 +74,7 @@ final class SteadyBars {
 
   private long tick(double seconds) {
     Playing.Stroke stroke = playing.nearest(seconds);
-    if (Math.abs(stroke.seconds() - seconds) <= SAME_SECONDS) {
+    if (exact && Math.abs(stroke.seconds() - seconds) <= SAME_SECONDS) {
       return stroke.tick();
     }
     Seconds exact = Seconds.of(Math.round(seconds * NANOS), (long) NANOS);

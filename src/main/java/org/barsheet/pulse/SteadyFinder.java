@@ -11,6 +11,7 @@ import org.barsheet.pulse.SteadyReadings.Ranked;
 import org.barsheet.score.BarGrid;
 import org.barsheet.score.Meter;
 import org.barsheet.score.Score;
+import org.barsheet.score.TempoMap;
 
 /** Finds beats and bars in music that keeps to a steady pulse, and what else they might be. */
 final class SteadyFinder {
@@ -35,11 +36,21 @@ final class SteadyFinder {
   private final Score score;
   private final Playing playing;
   private final TempoRequest request;
+  private final TempoMap pinned;
+  private final List<TempoRequest.Pin> pins;
 
-  SteadyFinder(Score score, Playing playing, TempoRequest request) {
+  /**
+   * A finder.
+   *
+   * @param score as heard
+   * @param pinned its true time, which pins are in
+   */
+  SteadyFinder(Score score, Playing playing, TempoRequest request, TempoMap pinned) {
+    this.pinned = pinned;
     this.score = score;
     this.playing = playing;
     this.request = request;
+    this.pins = PinOrder.of(request.pins());
   }
 
   /** The likeliest reading as asked; nothing where the pulse wanders or nothing is as asked. */
@@ -55,7 +66,10 @@ final class SteadyFinder {
 
   /** The readings that are as asked, the likeliest first. */
   List<Ranked> readings(Strokes strokes, SteadyPulse pulse) {
-    return SteadyReadings.of(strokes, pulse, meters()).stream().filter(this::isAsSaid).toList();
+    return SteadyReadings.of(strokes, pulse, meters()).stream()
+        .filter(this::isAsSaid)
+        .filter(one -> agrees(bars(one)))
+        .toList();
   }
 
   private List<MeterPattern> meters() {
@@ -65,6 +79,15 @@ final class SteadyFinder {
   private static List<MeterPattern> like(Meter asked) {
     List<MeterPattern> like = MeterPattern.ALL.stream().filter(one -> one.isLike(asked)).toList();
     return like.isEmpty() ? List.of(MeterPattern.like(asked)) : like;
+  }
+
+  /** Whether bars begin where they are pinned. */
+  boolean agrees(BarGrid bars) {
+    return PinnedBars.agree(bars, pinned, pins);
+  }
+
+  private BarGrid bars(Ranked ranked) {
+    return SteadyBars.grid(score, playing, ranked.reading());
   }
 
   /** Whether the beat of a reading is about as long as was said. */
@@ -77,7 +100,8 @@ final class SteadyFinder {
 
   /** A reading as bars, with what else it might be. */
   Pulse pulse(Ranked best, List<Ranked> all) {
-    BarGrid bars = SteadyBars.grid(score, playing, best.reading());
+    BarGrid found = bars(best);
+    BarGrid bars = pins.isEmpty() ? found : PinnedBars.onPins(found, pinned, pins);
     List<Doubt> doubts = Question.nearest(questions(best, all), bars).stream().toList();
     int size = MusicFinder.usualSize(bars);
     return new Pulse(bars, size, best.beatSeconds(), doubts, Kept.PULSE);
@@ -86,8 +110,10 @@ final class SteadyFinder {
   /** What else a reading might be. */
   List<Question> questions(Ranked best, List<Ranked> all) {
     List<Question> questions = new ArrayList<>(beatQuestions(best, all));
-    addPhases(best.reading(), questions);
-    if (request.meter().isEmpty()) {
+    if (pins.isEmpty()) {
+      addPhases(best.reading(), questions);
+    }
+    if (request.meter().isEmpty() && pins.size() < 2) {
       addSizes(best.reading(), questions);
     }
     return questions;

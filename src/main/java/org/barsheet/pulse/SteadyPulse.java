@@ -18,7 +18,7 @@ record SteadyPulse(double seconds, double phase, double strength, double spread)
   /** A stroke is meant on a place it is this many spreads from, or this near in any case. */
   private static final double MEANT_SPREADS = 3;
 
-  private static final double MEANT_SECONDS = 0.005;
+  static final double MEANT_SECONDS = 0.005;
 
   /** With less, no pulse is heard at all. */
   private static final double LEAST_STRENGTH = 0.3;

@@ -74,6 +74,11 @@ final class SteadyReading {
     return of(strokes, slots, later);
   }
 
+  /** Whether its notes lie on the pulse to the tick, as nobody plays. */
+  boolean isExact() {
+    return strokes.near() <= SteadyPulse.MEANT_SECONDS;
+  }
+
   /** How well it fits, comparable between readings on the same slots. */
   double total() {
     return total;

@@ -97,11 +97,11 @@ final class WrittenCheck {
 
   private Outcome heardAnew(SteadyPulse steady) {
     Strokes strokes = Strokes.of(playing, odds, steady);
-    SteadyFinder finder = new SteadyFinder(level, playing, request);
+    SteadyFinder finder = new SteadyFinder(level, playing, request, score.tempo());
     Ranked written = written(strokes);
     List<Ranked> all = new ArrayList<>(finder.readings(strokes, steady));
     all.removeIf(one -> !isPossible(one) || isWritten(one.reading()));
-    if (finder.isAsSaid(written)) {
+    if (finder.isAsSaid(written) && finder.agrees(score.bars())) {
       all.add(written);
       all.sort(Comparator.comparingDouble(Ranked::preference).reversed());
     }
@@ -152,6 +152,7 @@ final class WrittenCheck {
     LaterBars later = new LaterBars(score, playing, odds, secondsPerTick, pulse.near());
     return later
         .find(pulse)
+        .filter(new SteadyFinder(score, playing, request, score.tempo())::agrees)
         .map(bars -> new Outcome(Optional.of(pulse(bars)), List.of()))
         .orElse(Outcome.AS_WRITTEN);
   }

@@ -44,7 +44,8 @@ final class TimingFindings {
   private void addDoubt(Doubt doubt) {
     Severity severity =
         switch (doubt.kind()) {
-          case UNTRUE_TEMPO, PARTLY_UNTRUE, FOUND_BARS, BEFORE_RECORDING -> Severity.WARNING;
+          case UNTRUE_TEMPO, PARTLY_UNTRUE, FOUND_BARS, BEFORE_RECORDING, PIN_AT_ODDS ->
+              Severity.WARNING;
           case BEAT_LEVEL, BAR_PHASE, BAR_SIZE -> Severity.WARNING;
           case PICKUP -> Severity.REMARK;
         };
@@ -62,6 +63,7 @@ final class TimingFindings {
       case FOUND_BARS -> "listen; pin any bar that is wrong (music.pins)";
       case BEAT_LEVEL -> "tap along";
       case BAR_PHASE, BAR_SIZE -> "count along";
+      case PIN_AT_ODDS -> "correct its time or its bar number";
       case PICKUP -> "if it isn't one, write music.pickup: no";
       case BEFORE_RECORDING -> "check the pins, or let the recording begin earlier";
     };

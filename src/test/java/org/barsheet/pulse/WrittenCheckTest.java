@@ -3,9 +3,11 @@ package org.barsheet.pulse;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.SavedPieces.Read;
 import org.barsheet.pulse.SavedPieces.Saved;
 import org.barsheet.pulse.TempoEvidence.Verdict;
@@ -74,5 +76,43 @@ class WrittenCheckTest {
     assertThat(Readings.beatsPerMinute(music).doubleValue()).isEqualTo(beatsPerMinute);
     assertThat(music.doubts()).extracting(Doubt::kind).doesNotContain(Doubt.Kind.BEAT_LEVEL);
     assertThat(Optional.of(music.bars().first().number())).contains(1);
+  }
+
+  /** The file is left at 120, where its bars would be others and fewer. */
+  @ParameterizedTest
+  @CsvSource({"90, 4/4", "97.3, 3/4", "72, 6/8", "84, 5/4"})
+  void right_pins_number_bars_and_leave_right_ones_alone(double beatsPerMinute, String meter) {
+    ComposedPiece piece = piece(meter, 2);
+    double perQuarter = 2 * ComposedPiece.TICKS * 60 / beatsPerMinute;
+    Score score = piece.save(folder, new Track(), at -> at * perQuarter, 0);
+    List<TempoRequest.Pin> pins = new ArrayList<>();
+    for (int bar = 0; bar < 48; bar += 8) {
+      long microseconds = Math.round(piece.bars().get(bar) * 60 / beatsPerMinute * 1e6);
+      pins.add(new TempoRequest.Pin(bar + 101, Seconds.of(microseconds, 1_000_000)));
+    }
+    Music music = MusicFinder.follow(score, TempoRequest.DEFAULT.withPins(pins));
+    List<Double> found =
+        music.firstDownbeats(48).stream().map(beat -> beat.seconds().toDouble()).toList();
+    List<Double> meant = piece.bars().stream().map(at -> at * 60 / beatsPerMinute).toList();
+    assertThat(FMeasure.of(meant, found, 0.005)).isEqualTo(1);
+    assertThat(music.bars().first().number()).isEqualTo(101);
+  }
+
+  @Test
+  void the_nearest_of_several_questions_is_asked_with_the_line_that_settles_it() {
+    ComposedPiece piece = piece("4/4", 2);
+    Question beat = Question.beat(0.4, 60 / 90.0, 60 / 180.0);
+    Question bar = Question.bar(0.7, 0, 0.28);
+    Question sure = Question.beat(1.2, 60 / 90.0, 60 / 45.0);
+    Score score = piece.save(folder, new Track(), at -> at * ComposedPiece.TICKS, 0);
+    assertThat(Question.nearest(List.of(sure, bar, beat), score.bars()).orElseThrow().sentence())
+        .isEqualTo(
+            "is the beat you hear 90 or 180 bpm? 90 is followed; for 180 write bpm: 180 under"
+                + " music");
+    assertThat(Question.nearest(List.of(sure, bar), score.bars()).orElseThrow().sentence())
+        .isEqualTo(
+            "does bar 1 begin at 0.00 s or 0.28 s? 0.00 s is followed; for the other write pins:"
+                + " [{bar: 1, at: 0.28 s}] under music");
+    assertThat(Question.nearest(List.of(sure), score.bars())).isEmpty();
   }
 }
