@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.LongStream;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -118,13 +119,19 @@ class ExposureSheetTest {
     }
   }
 
-  /** 99.6 % is not yet fully open: whole numbers would say 100. */
+  /** 99.6 % is not yet fully open: whole numbers would say 100 of it. */
   @Test
   void percent_are_read_to_a_tenth_as_on_the_shooting_card() {
     Exposure last = lastOf(FILM.reveals().get(0));
     Row row = BOOK.frameRows().get((int) last.frames().start());
     assertThat(new DataFormatter(Locale.ROOT).formatCellValue(row.getCell(FIRST_LAYER + 1)).trim())
-        .isEqualTo("100.0");
+        .isEqualTo("100");
+    CellStyle style = row.getCell(FIRST_LAYER + 1).getCellStyle();
+    assertThat(
+            new DataFormatter(Locale.ROOT)
+                .formatRawCellContents(99.6, style.getDataFormat(), style.getDataFormatString())
+                .trim())
+        .isEqualTo("99.6");
   }
 
   private static Exposure lastOf(PlannedReveal reveal) {

@@ -95,11 +95,11 @@ public final class ExposureColumns {
     columns.add(Column.words("timecode", 47));
     columns.add(Column.words("bar,\nbeat", 30));
     columns.add(Column.words("", 15));
-    columns.add(Column.words("sounds", 40, 2));
-    columns.add(Column.words("action", 47, 6));
+    columns.add(Column.words("sounds", 38, 2));
+    columns.add(Column.words("action", 45, 6));
     for (int layer = 1; layer <= layers; layer++) {
       columns.add(Column.words("layer " + layer, photographPoints));
-      columns.add(Column.numbers("%", 20));
+      columns.add(Column.numbers("%", 22));
     }
     columns.add(Column.toFillIn("taken", Signs.DONE, 13, 0));
     columns.add(Column.toFillIn("notes", NOTES_POINTS, 2));

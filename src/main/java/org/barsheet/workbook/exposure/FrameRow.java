@@ -108,6 +108,6 @@ final class FrameRow {
       return;
     }
     pen.text(column, exposure.photograph().name(), letters);
-    pen.number(column + 1, 100 * exposure.progress(), letters.number(Look.WHOLE));
+    pen.number(column + 1, 100 * exposure.progress(), letters.number(Look.PERCENT));
   }
 }

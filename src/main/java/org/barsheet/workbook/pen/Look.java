@@ -59,8 +59,8 @@ public record Look(
   /** Whole numbers with the room of a space at their left. */
   public static final String INSET_WHOLE = "_ 0";
 
-  /** Numbers to one decimal. */
-  public static final String TENTHS = "0.0_ ";
+  /** Percent to one decimal, but all of it as 100: 99.6 is not yet all. */
+  public static final String PERCENT = "[=100]0_ ;0.0_ ";
 
   /** Numbers to two decimals. */
   public static final String HUNDREDTHS = "0.00_ ";
