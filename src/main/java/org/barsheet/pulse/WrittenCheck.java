@@ -109,7 +109,7 @@ final class WrittenCheck {
       return Outcome.AS_WRITTEN;
     }
     Ranked best = all.get(0);
-    if (best != written) {
+    if (!best.equals(written)) {
       Pulse pulse = finder.pulse(best, all);
       return new Outcome(Optional.of(tempoUnset ? pulse : pulse.keepingWritten()), List.of());
     }

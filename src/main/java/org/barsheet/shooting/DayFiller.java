@@ -16,9 +16,14 @@ final class DayFiller {
    *
    * @param steps how far it moves from each photograph to the next, one fewer than photographs
    */
-  record Piece(double[] steps) {
+  record Piece(List<Double> steps) {
+
+    Piece {
+      steps = List.copyOf(steps);
+    }
+
     int photographs() {
-      return steps.length + 1;
+      return steps.size() + 1;
     }
   }
 
@@ -119,8 +124,8 @@ final class DayFiller {
     int best = today;
     for (int count = today - 1; 2 * count >= today && count > 0; count--) {
       boolean spare = rates.photographs(today - count).compareTo(toStop) <= 0;
-      double step = work.steps()[from + count - 1];
-      if (spare && from + best < work.photographs() && step < work.steps()[from + best - 1]) {
+      double step = work.steps().get(from + count - 1);
+      if (spare && from + best < work.photographs() && step < work.steps().get(from + best - 1)) {
         best = count;
       }
     }

@@ -1,6 +1,7 @@
 package org.barsheet.shooting;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.barsheet.plan.Artwork;
 import org.barsheet.shooting.DayFiller.Piece;
 import org.barsheet.shooting.order.Job;
@@ -40,7 +41,7 @@ record Draft(String paper, List<Work> works) {
           }
         }
       }
-      return new Piece(steps);
+      return new Piece(DoubleStream.of(steps).boxed().toList());
     }
   }
 

@@ -113,7 +113,7 @@ final class MovementWorks {
       return opening.name();
     }
     return plan.workshop().openings().stream()
-        .filter(other -> isCutAlike(other, opening))
+        .filter(other -> isCutAlike(opening, other))
         .findFirst()
         .orElse(opening)
         .name();

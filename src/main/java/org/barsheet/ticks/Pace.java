@@ -35,6 +35,6 @@ final class Pace {
     }
     return seconds == 0
         ? OptionalDouble.empty()
-        : OptionalDouble.of(count * SECONDS_AN_HOUR / seconds);
+        : OptionalDouble.of(count * SECONDS_AN_HOUR / (double) seconds);
   }
 }

@@ -59,14 +59,12 @@ final class DaysWorksheet {
   private static final Look DAY = Look.BODY.inBold().size(11).edged(Edges.NONE.bottom(Line.HEAVY));
   private static final Look SETUP = WORDS.inBold().on(Ink.BAND);
 
-  private final Book book;
   private final FilmSheet film;
   private final SheetFrame frame;
   private final SheetPen pen;
   private int row = SheetFrame.FIRST_ROW;
 
   private DaysWorksheet(Book book) {
-    this.book = book;
     this.film = book.film();
     String fact = SheetWords.count(film.shooting().days().size(), "page") + ", one a day";
     this.frame = book.frame(NAME, book.landscape(), COLUMNS, fact);

@@ -332,7 +332,7 @@ public final class CopyStand {
     double side = flap.hinge().equals("left") || flap.hinge().equals("top") ? 1 : -1;
     double middle = across ? width / 2.0 : height / 2.0;
     double otherMiddle = across ? height / 2.0 : width / 2.0;
-    double hinge = (hinge(across, side)) - middle;
+    double hinge = hinge(across, side) - middle;
     double length = across ? hole[2] - hole[0] : hole[3] - hole[1];
     double high = distance / millimetersPerPixel;
     double u = across ? fromX : fromY;

@@ -35,6 +35,7 @@ final class OrderSearch {
    * @param leastSetups positions of the camera in all, at least
    * @param leastFresh flaps cut afresh in all, at least
    */
+  @SuppressWarnings("ArrayRecordComponent") // thousands of them; nodes are never compared whole
   private record Node(
       long done,
       int views,
