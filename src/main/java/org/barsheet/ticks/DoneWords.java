@@ -20,7 +20,8 @@ public final class DoneWords {
   private static final String ALL = "√";
 
   private static final Pattern TICK =
-      Pattern.compile("x|√|✓|✔|ok|yes|y|done|taken|all|true|1 ?/ ?1", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "x|√|\\u2713|\\u2714|ok|yes|y|done|taken|all|true|1 ?/ ?1", Pattern.CASE_INSENSITIVE);
   private static final Pattern PART =
       Pattern.compile(
           "(again |retake |strike )?0*(\\d{1,6})(?: ?(?:-|–|to) ?0*(\\d{1,6}))?( again)?");

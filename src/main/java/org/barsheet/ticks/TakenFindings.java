@@ -43,7 +43,7 @@ public final class TakenFindings {
               + (taken.lost().size() == 1 ? "was" : "were")
               + " ticked can't be used any more: "
               + Prose.listed(taken.lost()),
-          "keep the files, and take the photographs that stand in their place");
+          "keep the files, and take the photographs that replace them");
     }
     if (!taken.renamed().isEmpty()) {
       List<String> pairs = new ArrayList<>();

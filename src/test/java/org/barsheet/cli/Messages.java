@@ -43,11 +43,17 @@ final class Messages {
    */
   record Message(String where, String template) {
 
-    /** Whether these may be words of it with values in the gaps. */
-    Pattern pattern() {
-      String words =
-          Stream.of(template.split(GAP, -1)).map(Pattern::quote).collect(Collectors.joining(".+"));
-      return Pattern.compile(words);
+    /** Whether a line holds its words in order, with something in each gap between them. */
+    boolean isIn(String line) {
+      int from = 0;
+      for (String words : template.split(GAP + "+")) {
+        int at = line.indexOf(words, from);
+        if (at < 0) {
+          return false;
+        }
+        from = at + words.length() + 1;
+      }
+      return from <= line.length() + 1;
     }
 
     /** Whether it is a sentence or a part of one, not a name or a key. */

@@ -183,11 +183,7 @@ class WordsTest {
     if (!message.template().contains(Messages.GAP)) {
       return Optional.empty();
     }
-    Pattern pattern = message.pattern();
-    return said.stream()
-        .filter(line -> pattern.matcher(line).find())
-        .findFirst()
-        .map(String::strip);
+    return said.stream().filter(message::isIn).findFirst().map(String::strip);
   }
 
   private static List<String> wrong(String where, String text) {
