@@ -218,12 +218,12 @@ class DocsTest {
     places.forEach(place -> Place.parse(place, FrameRate.FPS_24));
   }
 
-  /** But for what people save themselves: viewers' notes and kept workbooks. */
+  /** But for what people save themselves: viewers' notes, what was taken, and kept workbooks. */
   @Test
   void every_file_in_the_readme_is_made_for_the_demo() throws IOException {
     List<String> missing = new ArrayList<>();
     for (String code : code(README)) {
-      boolean saved = code.contains("-kept-") || code.contains("-notes.");
+      boolean saved = code.matches(".*-(kept-|notes\\.|taken\\.).*");
       if (code.startsWith("<name>") && !saved) {
         Path file = Path.of("sheets", code.replace("<name>", "lamplighters-quay"));
         if (!Files.exists(file)) {

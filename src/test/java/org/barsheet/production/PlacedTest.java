@@ -18,11 +18,11 @@ class PlacedTest {
   @Test
   void placeholders_are_drawn_again_and_photographs_stay(@TempDir Path folder) throws IOException {
     FilmSheet film = SampleFilm.at(FrameRate.FPS_24).sheet();
-    assertThat(place(film, folder).drawn()).hasSize(14);
+    assertThat(place(film, folder).drawn()).hasSize(13);
     Path photograph = folder.resolve("photographs/small-lamp 007.png");
     Files.writeString(photograph, "a photograph");
     Placed again = place(film, folder);
-    assertThat(again.drawn()).hasSize(13);
+    assertThat(again.drawn()).hasSize(12);
     assertThat(again.photographs()).containsExactly(photograph);
     assertThat(photograph).hasContent("a photograph");
   }
@@ -37,12 +37,12 @@ class PlacedTest {
       Files.createDirectories(folder.resolve("photographs"));
       Files.writeString(photograph, "a photograph");
       Placed published = placed.published(out.publish());
-      assertThat(published.drawn()).hasSize(13).doesNotContain(photograph);
+      assertThat(published.drawn()).hasSize(12).doesNotContain(photograph);
       assertThat(published.photographs()).containsExactly(photograph);
     }
     assertThat(photograph).hasContent("a photograph");
     try (var files = Files.list(folder.resolve("photographs"))) {
-      assertThat(files).hasSize(14);
+      assertThat(files).hasSize(13);
     }
   }
 

@@ -83,8 +83,8 @@ class ViewerNotesTest {
     assertThat(notes)
         .extracting(Finding::remedy)
         .containsExactly(
-            "it was written on panel 7; panel 1 is there now",
-            "it was written on panel 7; the film ends before it");
+            "it was written on panel 7; the film ends before it",
+            "it was written on panel 7; panel 1 is there now");
   }
 
   @ParameterizedTest
