@@ -51,6 +51,7 @@ class WorkbookWriterTest {
             "Openings",
             "Artwork",
             "Shooting",
+            "Days",
             "Performers",
             "Call cello",
             "Bars");
