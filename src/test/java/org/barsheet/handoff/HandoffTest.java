@@ -36,6 +36,9 @@ class HandoffTest {
             "quay.edl",
             "quay-artwork.svg",
             "calls/cello.html",
+            "cards/day-sheets.html",
+            "cards/phone-setup-1.html",
+            "cards/phone-setup-2.html",
             "cards/shooting-cards.html",
             "cards/small-lamp-gauge.svg",
             "mattes/panel 2 lamp-1.svg");

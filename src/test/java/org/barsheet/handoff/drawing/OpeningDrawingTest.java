@@ -74,7 +74,7 @@ class OpeningDrawingTest {
   }
 
   @Test
-  void letters_without_a_drawing_become_question_marks() {
-    assertThat(PixelLetters.drawable("Été n° 7, 紙の港")).isEqualTo("ETE N? 7, ?");
+  void letters_without_a_plain_form_become_underscores() {
+    assertThat(PixelLetters.drawable("Été n° 7, 紙の港")).isEqualTo("ETE N_ 7, _");
   }
 }
