@@ -46,7 +46,7 @@ final class Messages {
     /** Whether a line holds its words in order, with something in each gap between them. */
     boolean isIn(String line) {
       int from = 0;
-      for (String words : template.split(GAP + "+")) {
+      for (String words : template.split(GAP + "+", -1)) {
         int at = line.indexOf(words, from);
         if (at < 0) {
           return false;
