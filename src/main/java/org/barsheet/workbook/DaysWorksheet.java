@@ -39,18 +39,18 @@ final class DaysWorksheet {
       List.of(
           Column.words("hours", 62),
           Column.words("card", 26),
-          Column.words("do, from the top down", 88, 2),
-          Column.words("first do this;\nseen open meanwhile", 100, 3),
+          Column.words("do, from the top down", 80, 2),
+          Column.words("first do this;\nseen open meanwhile", 126, 3),
           Column.words("field, distance\n(estimate), lens", 80),
           Column.words("lamps", 30),
-          Column.numbers("photographs", 54),
-          Column.words("first reference\nphotograph", 70, 1),
-          Column.words("last reference\nphotograph", 70, 1),
-          Column.toFillIn("lens", 30, 0),
-          Column.toFillIn("aperture", 38, 0),
-          Column.toFillIn("shutter", 34, 0),
-          Column.toFillIn("ISO", 26, 0),
-          Column.toFillIn("white", "white\nbalance", 36, 0),
+          Column.numbers("photographs", 62),
+          Column.words("first reference\nphotograph", 66, 1),
+          Column.words("last reference\nphotograph", 66, 1),
+          Column.toFillIn("lens", 28, 0),
+          Column.toFillIn("aperture", 43, 0),
+          Column.toFillIn("shutter", 36, 0),
+          Column.toFillIn("ISO", 24, 0),
+          Column.toFillIn("white", "white\nbalance", 40, 0),
           Column.rowName());
 
   private static final double ROW_POINTS = 15;

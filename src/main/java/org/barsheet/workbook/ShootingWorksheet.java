@@ -52,18 +52,18 @@ final class ShootingWorksheet {
 
   private static final List<Column> COLUMNS =
       List.of(
-          Column.words("set-\nup", 26),
-          Column.words("take, from the top down", 100, 2),
-          Column.words("named", 90, 2),
-          Column.numbers("photographs", 54),
-          Column.words("first do this;\nseen open meanwhile", 110, 3),
+          Column.words("setup", 32),
+          Column.words("take, from the top down", 88, 2),
+          Column.words("named", 86, 1),
+          Column.numbers("photographs", 62),
+          Column.words("first do this;\nseen open meanwhile", 138, 3),
           Column.words("field, distance\n(estimate), lens", 84),
           Column.words("lamps", 30),
-          Column.words("for panels", 42, 1),
-          Column.numbers("hours", 34),
-          Column.words("day", 68),
-          Column.words("taken", 38),
-          Column.toFillIn("done", 34, 0),
+          Column.words("for panels", 40, 1),
+          Column.numbers("hours", 32),
+          Column.words("day", 58),
+          Column.words("taken", 34),
+          Column.toFillIn("done", 30, 0),
           Column.toFillIn("notes", 56, 1),
           Column.rowName());
 

@@ -42,11 +42,11 @@ final class TimelineWorksheet {
   private static final int NOTES = 7;
   private static final int ROW_NAME = 8;
 
-  /** The drawings are 45 mm wide, the notes 40 mm. */
+  /** The drawings are 45 mm wide, the notes 40 mm; six panels fill a page. */
   private static final List<Column> COLUMNS =
       List.of(
           Column.words("panel", 31),
-          Column.words("drawing", 132),
+          Column.words("drawing", 131),
           Column.words("action", 88, 1),
           Column.words("what moves, who is seen", 114, 2),
           Column.words("starts", 76),
@@ -57,7 +57,7 @@ final class TimelineWorksheet {
 
   private static final double HEADING_POINTS = 16;
   private static final double LEAST_ROW_POINTS = 34;
-  private static final double DRAWN_ROW_POINTS = 78;
+  private static final double DRAWN_ROW_POINTS = 74.3;
   private static final double WHY_ROW_POINTS = 14;
   private static final double KEPT_TOGETHER_POINTS = 100;
   private static final double POINTS_PER_MILLIMETER = 72 / 25.4;

@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.DataFormatter;
@@ -225,6 +227,40 @@ class ExposureSheetTest {
       int quarter = frames * 4 % rate.nominal();
       assertThat(first.frame() == 0 || !first.isFrame() || quarter < 4).isTrue();
     }
+  }
+
+  /** The demo, with shots of all lengths. */
+  @Test
+  void few_pages_hold_all_and_no_landing_or_beginning_is_left_almost_alone() {
+    FilmSheet demo = DemoFilm.sheet();
+    FilmIndex index = new FilmIndex(demo);
+    ExposureColumns columns = new ExposureColumns(index, demo.movements());
+    PageSize page = columns.page(Film.Paper.A4);
+    double room = page.height() - ExposureLayout.HEADING_POINTS;
+    List<List<ExposureRow>> pages = ExposureSheets.pages(demo, index, columns, page);
+    double all = pages.stream().flatMap(List::stream).mapToDouble(ExposureRow::height).sum();
+    assertThat((double) pages.size()).isLessThanOrEqualTo(Math.ceil(all / room) + 1);
+    Set<Long> landings =
+        demo.reveals().stream().map(PlannedReveal::landsFrame).collect(Collectors.toSet());
+    for (List<ExposureRow> rows : pages) {
+      List<ExposureRow> shown =
+          rows.stream().filter(row -> row.isInShot() && row.height() > 0).toList();
+      boolean goesOn = shown.get(0).frame() > startOf(demo, shown.get(0));
+      if (goesOn) {
+        assertThat(shown.subList(0, Math.min(4, shown.size())))
+            .noneMatch(row -> row.frames() == 1 && landings.contains(row.frame()));
+      }
+      ExposureRow last = shown.get(shown.size() - 1);
+      Shot shot = demo.timing().shots().get(last.shot());
+      if (last.frame() + last.frames() < shot.frames().endExclusive()) {
+        assertThat(shown.stream().filter(row -> row.shot() == last.shot()).count())
+            .isGreaterThanOrEqualTo(4);
+      }
+    }
+  }
+
+  private static long startOf(FilmSheet film, ExposureRow row) {
+    return film.timing().shots().get(row.shot()).frames().start();
   }
 
   @Test

@@ -22,6 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.SheetNote;
+import org.barsheet.handoff.DemoFilm;
 import org.barsheet.plan.Film;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Shot;
@@ -202,6 +203,20 @@ class WorkbookWriterTest {
 
   private static String name(String range) {
     return BOOK.book().getName(range).getRefersToFormula();
+  }
+
+  /** Programs that fit a sheet on pages overlook the breaks set by hand. */
+  @Test
+  void only_sheets_without_breaks_of_their_own_are_fitted_on_fewer_pages() throws IOException {
+    try (WrittenBook demo = WrittenBook.of(DemoFilm.sheet())) {
+      for (Sheet sheet : demo.book()) {
+        if (sheet.getRowBreaks().length > 0) {
+          assertThat(sheet.getPrintSetup().getFitHeight()).as(sheet.getSheetName()).isZero();
+        }
+      }
+      assertThat(demo.sheet("Exposure").getRowBreaks()).isNotEmpty();
+      assertThat(demo.sheet("Call flute").getPrintSetup().getFitHeight()).isEqualTo((short) 1);
+    }
   }
 
   @Test

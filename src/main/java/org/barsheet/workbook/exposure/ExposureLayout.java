@@ -44,13 +44,19 @@ public final class ExposureLayout {
     this.widths = widths;
   }
 
-  /** The two rows of heading over a page of a shot that begins with a film frame. */
+  /** The rows of heading over a page of a shot that begins with a film frame. */
   List<ExposureRow> headingOf(Shot shot, long frame) {
     ShotHeading heading =
         new ShotHeading(details, columns, shot, LayerTrack.of(index, shot), frame);
-    return List.of(
-        new ExposureRow(Kind.SHOT, shot.index(), frame, 0, heading.nameHeight(widths)),
+    List<ExposureRow> rows = new ArrayList<>();
+    rows.add(new ExposureRow(Kind.SHOT, shot.index(), frame, 0, heading.nameHeight(widths)));
+    rows.add(
         new ExposureRow(Kind.SHOT_DETAILS, shot.index(), frame, 0, heading.detailsHeight(widths)));
+    if (frame == shot.frames().start()) {
+      double height = heading.throughoutHeight(widths);
+      rows.add(new ExposureRow(Kind.SHOT_THROUGHOUT, shot.index(), frame, 0, height));
+    }
+    return rows;
   }
 
   /** The rows of one shot, without its heading. */

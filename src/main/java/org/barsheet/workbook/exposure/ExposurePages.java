@@ -11,10 +11,10 @@ import org.barsheet.workbook.exposure.ExposureRow.Kind;
 import org.barsheet.workbook.pen.FilmIndex;
 
 /**
- * Breaks the exposure sheet into as few pages as hold it. Among those the breaks are chosen that
- * please best over the whole film: before a shot, else at a whole second or before a hold, else at
- * a half or a quarter of a second; a shot has some rows on each of its pages, and the page after
- * leads up to a landing. A shot that goes on has its name over it again.
+ * Breaks the exposure sheet into as few pages as hold it, with a few rows of a shot on each of its
+ * pages and a few before a landing. Among those the breaks are chosen that please best over the
+ * whole film: before a shot, else at a whole second or before a hold, else at a half or a quarter
+ * of a second. A shot that goes on has its name over it again.
  *
  * <p>The least cost over all pages together is found as lines of a paragraph are (D. E. Knuth and
  * M. F. Plass, "Breaking Paragraphs into Lines", Software: Practice and Experience 11, 1981).
@@ -22,10 +22,12 @@ import org.barsheet.workbook.pen.FilmIndex;
 final class ExposurePages {
 
   /** Rows of a shot that a page should have at least, at its head and at its foot. */
-  private static final int FEW_ROWS = 6;
+  private static final int FEW_ROWS = 4;
 
   private static final double PAGE_COST = 100;
-  private static final double FEW_ROWS_COST = 30;
+
+  /** Worse than another page. */
+  private static final double FEW_ROWS_COST = 150;
 
   /** Of a page left empty; a half-empty one costs a quarter of it. */
   private static final double EMPTY_COST = 20;

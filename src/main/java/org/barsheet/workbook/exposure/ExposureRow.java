@@ -16,6 +16,8 @@ public record ExposureRow(Kind kind, int shot, long frame, long frames, double h
     SHOT,
     /** What is to know of the shot, below its name. */
     SHOT_DETAILS,
+    /** What stays the same throughout the shot, below that at its start. */
+    SHOT_THROUGHOUT,
     /** Says how many frames are folded away below it. */
     SUMMARY,
     /** One frame. */
@@ -30,6 +32,6 @@ public record ExposureRow(Kind kind, int shot, long frame, long frames, double h
 
   /** Whether it stands below its shot's heading. */
   public boolean isInShot() {
-    return kind != Kind.SHOT && kind != Kind.SHOT_DETAILS;
+    return kind.compareTo(Kind.SHOT_THROUGHOUT) > 0;
   }
 }

@@ -96,6 +96,8 @@ public final class ExposureWorksheet {
       case SHOT -> new ShotHeading(details, columns, shot, tracks, row.frame()).writeName(pen);
       case SHOT_DETAILS ->
           new ShotHeading(details, columns, shot, tracks, row.frame()).writeDetails(pen);
+      case SHOT_THROUGHOUT ->
+          new ShotHeading(details, columns, shot, tracks, row.frame()).writeThroughout(pen);
       case SUMMARY -> summary(shot, row, tracks);
       case FRAME -> frameRow.write(shot, row.frame(), tracks, ownNotes);
       case FOLDED -> {

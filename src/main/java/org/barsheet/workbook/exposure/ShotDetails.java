@@ -25,12 +25,8 @@ final class ShotDetails {
     this.photographs = new Photographs(sheet);
   }
 
-  /** Place and length; below them, where the shot begins, all that stays the same throughout. */
-  String of(Shot shot, boolean goesOn) {
-    return goesOn ? length(shot) : length(shot) + "\n" + throughout(shot);
-  }
-
-  private String length(Shot shot) {
+  /** Where it begins and how long it is. */
+  String length(Shot shot) {
     Film film = sheet.plan().film();
     long frames = shot.frames().length();
     boolean beforeMusic = shot.frames().start() < film.musicStartFrame();
@@ -44,7 +40,8 @@ final class ShotDetails {
         + (shot.frames().endExclusive() - 1);
   }
 
-  private String throughout(Shot shot) {
+  /** All that stays the same from its first frame to its last. */
+  String throughout(Shot shot) {
     List<String> words = new ArrayList<>();
     words.add(plate(shot));
     shot.panel().field().map(ShotDetails::camera).ifPresent(words::add);

@@ -7,6 +7,7 @@ import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.plan.Reveal;
 import org.barsheet.timing.Shot;
 import org.barsheet.workbook.pen.Columns;
+import org.barsheet.workbook.pen.Edges;
 import org.barsheet.workbook.pen.Ink;
 import org.barsheet.workbook.pen.Look;
 import org.barsheet.workbook.pen.SheetPen;
@@ -15,8 +16,9 @@ import org.barsheet.workbook.pen.SheetWords;
 import org.barsheet.workbook.pen.TextWidth;
 
 /**
- * The two lines over the frames of a shot: its name and the openings on its layers; its place and
- * how the openings move. Where the shot goes on from another page, they say so.
+ * The lines over the frames of a shot: its name and the openings on its layers; its place and how
+ * the openings move; what stays the same throughout. Where the shot goes on from another page, the
+ * first two say so.
  */
 final class ShotHeading {
 
@@ -26,6 +28,7 @@ final class ShotHeading {
   private static final Look NAME = ExposureLooks.SHOT.wrapped();
   private static final Look OPENINGS = ExposureLooks.SHOT.size(9).wrapped();
   private static final Look DETAILS = ExposureLooks.DETAILS.wrapped();
+  private static final Look DETAILS_ABOVE = DETAILS.edged(Edges.NONE);
 
   private final ShotDetails details;
   private final ExposureColumns columns;
@@ -69,7 +72,7 @@ final class ShotHeading {
   /** Height of the second line in points. */
   double detailsHeight(Columns widths) {
     double room = widths.points(0, columns.photograph(0));
-    double height = lineHeight(details.of(shot, goesOn()), DETAILS, room, DETAILS_POINTS);
+    double height = lineHeight(details.length(shot), DETAILS, room, DETAILS_POINTS);
     for (int layer = 0; layer < tracks.size(); layer++) {
       double layerRoom = widths.points(columns.photograph(layer), columns.photograph(layer) + 2);
       height = Math.max(height, lineHeight(movement(layer), DETAILS, layerRoom, DETAILS_POINTS));
@@ -101,13 +104,25 @@ final class ShotHeading {
     return goesOn() ? name + " from " + (firstFrame - shot.frames().start() + 1) : name;
   }
 
+  /** Height of the third line in points. */
+  double throughoutHeight(Columns widths) {
+    double room = widths.points(0, columns.panel());
+    return lineHeight(details.throughout(shot), DETAILS, room, DETAILS_POINTS);
+  }
+
+  /** Writes the third line into the pen's row. */
+  void writeThroughout(SheetPen pen) {
+    pen.joined(0, columns.panel() - 1, details.throughout(shot), DETAILS);
+    pen.rowName(columns.rowName(), rowName("throughout"));
+  }
+
   /** Writes the second line into the pen's row. */
   void writeDetails(SheetPen pen) {
-    pen.blanks(0, columns.panel(), ExposureLooks.DETAILS);
-    pen.joined(0, columns.photograph(0) - 1, details.of(shot, goesOn()), DETAILS);
+    Look look = goesOn() ? DETAILS : DETAILS_ABOVE;
+    pen.blanks(0, columns.panel(), look);
+    pen.joined(0, columns.photograph(0) - 1, details.length(shot), look);
     for (int layer = 0; layer < tracks.size(); layer++) {
-      pen.joined(
-          columns.photograph(layer), columns.photograph(layer) + 1, movement(layer), DETAILS);
+      pen.joined(columns.photograph(layer), columns.photograph(layer) + 1, movement(layer), look);
     }
     pen.rowName(columns.rowName(), rowName("details"));
   }
@@ -123,16 +138,9 @@ final class ShotHeading {
 
   private String openings(int layer) {
     return tracks.get(layer).reveals().stream()
-        .map(ShotHeading::opening)
+        .map(reveal -> reveal.opening().name())
         .distinct()
         .collect(Collectors.joining(", "));
-  }
-
-  /** An opening, and whose photographs it shows where they bear another's name. */
-  private static String opening(PlannedReveal reveal) {
-    String name = reveal.opening().name();
-    String movement = reveal.movement();
-    return name.equals(movement) ? name : name + " (photographs of " + movement + ")";
   }
 
   private String movement(int layer) {
@@ -157,6 +165,11 @@ final class ShotHeading {
             .orElse(reveal.reveal().framesPerPhotograph());
     boolean whole = reveal.reveal().lands() == Reveal.Lands.FULLY_OPEN;
     String how = whole ? "lands " : reveal.landing() + " on ";
-    return SheetWords.shown(framesPerPhotograph) + ", " + how + reveal.landsFrame();
+    boolean borrows = !reveal.movement().equals(reveal.opening().name());
+    return (borrows ? "photographs of " + reveal.movement() + ", " : "")
+        + SheetWords.shown(framesPerPhotograph)
+        + ", "
+        + how
+        + reveal.landsFrame();
   }
 }

@@ -18,7 +18,7 @@ import org.barsheet.timing.Shot;
 public final class Drawings {
 
   /** Free space around a drawing, in points. */
-  private static final double GAP = 3;
+  private static final double GAP = 1.25;
 
   private record Stored(int index, Drawing drawing) {}
 

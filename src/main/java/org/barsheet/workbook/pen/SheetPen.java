@@ -30,7 +30,6 @@ public final class SheetPen {
   private double rowPoints;
   private double pagePoints;
   private int pages = 1;
-  private boolean breaksByHand;
   private boolean awaitsName;
   private boolean named;
 
@@ -79,12 +78,13 @@ public final class SheetPen {
 
   /**
    * How many pages the sheet is to fit on where its last one holds so little that a print a little
-   * smaller saves it; 0 for as many as it takes. Letters of 9 points stay above 8.
+   * smaller saves it; 0 for as many as it takes. Letters of 9 points stay above 8. Where pages are
+   * broken by hand there is nothing to save: programs that fit pages overlook such breaks.
    */
   short pagesIfShrunk() {
     double rest = pagePoints + rowPoints - titlePoints;
     boolean saves = pages > 1 && rest <= MOST_SHRINKING * (pageRoom - titlePoints) * (pages - 1);
-    return (short) (saves && !breaksByHand ? pages - 1 : 0);
+    return (short) (saves && sheet.getRowBreaks().length == 0 ? pages - 1 : 0);
   }
 
   private void checkNamed() {
@@ -118,7 +118,6 @@ public final class SheetPen {
   public void breakPage(double headingPoints) {
     sheet.setRowBreak(rowIndex());
     pagePoints = headingPoints - rowPoints;
-    breaksByHand = true;
   }
 
   /** Height in points that the present row has grown to. */
