@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.barsheet.clock.Seconds;
+import org.barsheet.input.PlainText;
 import org.barsheet.production.ScoreSummary;
 import org.barsheet.production.ScoreSummary.BarAt;
 import org.barsheet.production.ScoreSummary.MarkAt;
@@ -20,6 +21,9 @@ import org.barsheet.suggestions.Suggestion;
 
 /** A score's figures as text. */
 final class AboutText {
+
+  /** Letters of a part's name beside a line to copy, which is long itself. */
+  private static final int LONGEST_PART = 40;
 
   private AboutText() {}
 
@@ -167,7 +171,7 @@ final class AboutText {
       if (one.accompanies() == accompany) {
         table.add(
             one.returns().size(),
-            about.music().score().parts().get(one.part()).name(),
+            PlainText.shortened(about.music().score().parts().get(one.part()).name(), LONGEST_PART),
             one.range(),
             bars(about, one),
             "motif-" + (i + 1) + ": {notes: \"" + one.notes() + "\"}");
