@@ -29,9 +29,15 @@ record DemoPage(FilmSheet film, JsonObject timing, Path page, Browser browser) {
 
   /** The page as it is when somebody opens it on a laptop. */
   static DemoPage open() {
+    DemoPage made = made();
+    made.browser().width(1440, 900);
+    made.browser().open(made.page());
+    return made;
+  }
+
+  /** The page and what was made with it, whatever is open in the browser. */
+  static DemoPage made() {
     Browser.required();
-    Once.PAGE.browser().width(1440, 900);
-    Once.PAGE.browser().open(Once.PAGE.page());
     return Once.PAGE;
   }
 

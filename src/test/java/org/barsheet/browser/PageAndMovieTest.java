@@ -57,6 +57,7 @@ class PageAndMovieTest {
 
   @Test
   void fifty_frames_have_the_same_layers_and_look_alike() throws IOException {
+    browser.width(760, 700); // the frame about as large as the movie's
     for (long frame : seeded()) {
       browser.run("reviewPage.seek(arguments[0])", frame);
       FilmFrame described = frames.at(frame);
