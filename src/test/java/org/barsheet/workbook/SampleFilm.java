@@ -1,23 +1,14 @@
 package org.barsheet.workbook;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.OptionalLong;
-import java.util.Set;
-import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.align.Alternative;
-import org.barsheet.align.PhotographRun;
-import org.barsheet.align.RevealRoom;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
-import org.barsheet.clock.Timecode;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.cues.FilmClock;
@@ -27,30 +18,10 @@ import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
 import org.barsheet.film.SheetNote;
-import org.barsheet.motif.Accent;
 import org.barsheet.motif.Certainty;
-import org.barsheet.motif.Form;
-import org.barsheet.motif.Match;
-import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Film;
-import org.barsheet.plan.Hand;
-import org.barsheet.plan.Length;
-import org.barsheet.plan.MotifRequest;
-import org.barsheet.plan.MusicRequest;
-import org.barsheet.plan.Opening;
-import org.barsheet.plan.Panel;
-import org.barsheet.plan.Performer;
-import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
-import org.barsheet.plan.PlanText;
-import org.barsheet.plan.Rect;
-import org.barsheet.plan.Reveal;
-import org.barsheet.plan.SentClips;
-import org.barsheet.plan.Slow;
-import org.barsheet.plan.Where;
-import org.barsheet.plan.Workshop;
 import org.barsheet.pulse.Music;
-import org.barsheet.pulse.TempoRequest;
 import org.barsheet.shooting.ShootingPlan;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.MotifTally;
@@ -64,7 +35,6 @@ import org.barsheet.timing.TimingSheet;
  */
 public final class SampleFilm {
 
-  private static final Where NOWHERE = new Where("sample.yaml", "");
   private static final int BEATS_PER_MINUTE = 96;
 
   /** A reveal asked for: where it lands in its shot, and how. */
@@ -196,7 +166,7 @@ public final class SampleFilm {
     int bars = (int) (length * BEATS_PER_MINUTE / 60 / rate.nominal() / 4) + 2;
     Music music = SampleMusic.of(bars, BEATS_PER_MINUTE);
     List<FilmBar> filmBars = SampleMusic.filmBars(music, clock);
-    Plan plan = plan();
+    Plan plan = new SamplePlan(rate, title, paper, drawing, openings, performers).of(scenes);
     List<Cue> cues = new ArrayList<>();
     List<Shot> shots = new ArrayList<>();
     List<PlannedReveal> reveals = new ArrayList<>();
@@ -206,7 +176,7 @@ public final class SampleFilm {
       FrameSpan frames = new FrameSpan(start, start + scene.frames());
       Cue cue = SampleCues.cue(music, clock, scene, frames, cues.size());
       cues.add(cue);
-      Shot shot = shot(index, plan.panels().get(index), cue, frames, music, clock);
+      Shot shot = SampleShots.shot(index, plan.panels().get(index), cue, frames, music, clock);
       shots.add(shot);
       scene.reveals().forEach(asked -> reveals.add(SampleReveals.reveal(plan, shot, asked)));
       start += scene.frames();
@@ -229,7 +199,7 @@ public final class SampleFilm {
                 new MotifTally("tide", "B", 0, 0, 0)),
             findings);
     List<Movement> movements = SampleReveals.movements(plan, reveals);
-    List<OpeningState> states = states(shots, reveals);
+    List<OpeningState> states = SampleShots.states(openings, shots, reveals);
     return new FilmSheet(
         List.of(
             new InputFile("plan", "sample.yaml", "91d2f3aa".repeat(8)),
@@ -244,167 +214,5 @@ public final class SampleFilm {
         SampleNotes.of(timing, reveals, extraNotes),
         findings,
         Optional.empty());
-  }
-
-  private Plan plan() {
-    Film film =
-        new Film(
-            rate,
-            Timecode.parse(rate, "01:00:00:00"),
-            Seconds.of(2),
-            Film.MusicFrom.START_OF_FILE,
-            2,
-            0,
-            12,
-            Seconds.ZERO,
-            1920,
-            1080,
-            Optional.of(Film.USUAL_POP),
-            paper);
-    List<Panel> panels = scenes.stream().map(this::panel).toList();
-    return new Plan(
-        new PlanText(
-            Path.of("sample.yaml"),
-            Optional.empty(),
-            Set.of("film.frame-rate", "film.first-frame"),
-            List.of()),
-        title,
-        film,
-        new MusicRequest(Path.of("sample.mid"), TempoRequest.DEFAULT, Optional.empty()),
-        List.of(motif("glimmer"), motif("tide")),
-        new Workshop(
-            new Artwork(
-                25.4,
-                24,
-                13.5,
-                List.of("28786E"),
-                40,
-                List.of(new Artwork.Model("small-lamp", 3, "green", ""))),
-            openings.stream().map(SampleFilm::opening).toList(),
-            Optional.empty(),
-            Hand.DEFAULT,
-            Optional.empty()),
-        performers.stream().map(SampleFilm::performer).toList(),
-        SentClips.NONE,
-        panels);
-  }
-
-  private static Performer performer(String name) {
-    return new Performer(
-        name,
-        "Cello",
-        "",
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        0,
-        0,
-        List.of(),
-        NOWHERE);
-  }
-
-  private static MotifRequest motif(String name) {
-    return new MotifRequest(
-        name, List.of(), Accent.LAST, Match.TONAL, Set.of(Form.INVERTED), NOWHERE);
-  }
-
-  private static Opening opening(String name) {
-    return new Opening(
-        name,
-        new Rect(3, 7, 2, 4),
-        "small-lamp",
-        new Opening.Hinged(Opening.Side.LEFT, 90),
-        List.of(),
-        NOWHERE);
-  }
-
-  private Panel panel(Scene scene) {
-    return new Panel(
-        scene.name(),
-        scene.action(),
-        new Place.OfMotif("glimmer", OptionalInt.empty(), OptionalInt.empty()),
-        new Panel.AutoCut(),
-        Optional.of(Length.of(Length.Unit.BARS, BigFraction.of(4))),
-        Optional.empty(),
-        drawing,
-        scene.reveals().stream().map(SampleFilm::reveal).toList(),
-        scene.reveals().stream()
-            .limit(1)
-            .map(asked -> new Panel.Appears(performers.get(0), asked.opening()))
-            .toList(),
-        false,
-        NOWHERE);
-  }
-
-  static Reveal reveal(Asked asked) {
-    return new Reveal(
-        asked.opening(),
-        Reveal.Way.OPENS,
-        asked.photographs(),
-        asked.each(),
-        Slow.END,
-        Reveal.EvenIn.ANGLE,
-        Reveal.Lands.FULLY_OPEN,
-        new Reveal.OnAccent(),
-        Optional.empty(),
-        false,
-        NOWHERE);
-  }
-
-  private static Shot shot(
-      int index, Panel panel, Cue cue, FrameSpan frames, Music music, FilmClock clock) {
-    BigDecimal bars =
-        BigDecimal.valueOf(frames.length())
-            .divide(BigDecimal.valueOf(2.5 * clock.rate().nominal()), 2, RoundingMode.HALF_UP);
-    boolean occurrence = cue.kind() == Cue.Kind.RETURN;
-    return new Shot(
-        index,
-        panel,
-        cue,
-        frames,
-        SampleCues.place(music, clock, frames.start()),
-        bars,
-        "glimmer, 4 bars",
-        bars.toPlainString() + " bars",
-        occurrence
-            ? "lands on " + cue.title() + ", the only free certain one"
-            : "free, on a bar line",
-        index % 2 == 0
-            ? Optional.empty()
-            : Optional.of(new Alternative("bar 15 would make it 96 f longer", index * 0.02)),
-        panel.reveals().stream()
-            .map(reveal -> new Shot.Landing(room(reveal, cue), PhotographRun.asAsked(reveal)))
-            .toList());
-  }
-
-  private static RevealRoom room(Reveal reveal, Cue cue) {
-    return new RevealRoom(
-        reveal,
-        cue.accentFrame(),
-        cue.accentFrame(),
-        Optional.empty(),
-        PhotographRun.waysToShow(reveal));
-  }
-
-  private List<OpeningState> states(List<Shot> shots, List<PlannedReveal> reveals) {
-    List<OpeningState> states = new ArrayList<>();
-    for (Shot shot : shots) {
-      for (String opening : openings) {
-        states.add(
-            new OpeningState(
-                opening,
-                shot.index(),
-                openedBefore(reveals, opening, shot.index()),
-                openedBefore(reveals, opening, shot.index() + 1)));
-      }
-    }
-    return states;
-  }
-
-  private static double openedBefore(List<PlannedReveal> reveals, String opening, int shot) {
-    boolean opened =
-        reveals.stream()
-            .anyMatch(reveal -> reveal.shot() < shot && reveal.opening().name().equals(opening));
-    return opened ? 1 : 0;
   }
 }

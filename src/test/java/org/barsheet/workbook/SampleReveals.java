@@ -38,7 +38,7 @@ final class SampleReveals {
     }
     return new PlannedReveal(
         shot.index(),
-        SampleFilm.reveal(asked),
+        SamplePlan.reveal(asked),
         plan.workshop().opening(asked.opening()).orElseThrow(),
         asked.opening(),
         asked.layer(),
