@@ -8,29 +8,31 @@ import org.barsheet.pulse.PinnedTempo.PinnedBar;
 import org.barsheet.score.TempoMap;
 
 /**
- * A smooth curve from written time to pinned time that goes through three pins or more and never
- * turns back: monotone cubic interpolation (F. N. Fritsch and R. E. Carlson, SIAM J. Numer. Anal.
- * 17, 1980).
+ * A curve from written time to pinned time that goes through all pins and never turns back
+ * (monotone cubic interpolation: F. N. Fritsch and R. E. Carlson, SIAM J. Numer. Anal. 17, 1980).
+ * It is smooth where the tempo drifts; where it changes at once from one stretch between pins to
+ * the next, as at a fermata, each keeps to its own pins.
  */
 final class PinCurve {
 
   private static final long NANOS = 1_000_000_000;
 
-  /** A slope no steeper than so many times either neighbor keeps the curve monotone. */
-  private static final double STEEPEST = 3;
+  /**
+   * Two stretches of which one is so many times slower are not one drift. Our choice; slopes this
+   * near to the straight ones are far from the 3 times at which a cubic may turn back.
+   */
+  private static final double BREAK = 1.2;
 
   private final TempoMap written;
   private final List<PinnedBar> pins;
   private final double[] from;
   private final double[] to;
-  private final double[] slopes;
 
   private PinCurve(TempoMap written, List<PinnedBar> pins) {
     this.written = written;
     this.pins = pins;
     this.from = pins.stream().mapToDouble(this::writtenSeconds).toArray();
     this.to = pins.stream().mapToDouble(pin -> pin.at().toDouble()).toArray();
-    this.slopes = slopes();
   }
 
   static PinCurve through(TempoMap written, List<PinnedBar> pins) {
@@ -41,29 +43,34 @@ final class PinCurve {
     return written.secondsAt(pin.bar().startTick()).toDouble();
   }
 
-  private double secant(int section) {
-    return (to[section] - to[section - 1]) / (from[section] - from[section - 1]);
+  private double slope(int first, int last) {
+    return (to[last] - to[first]) / (from[last] - from[first]);
   }
 
-  /** Slopes at the pins: of a parabola through three of them, within what stays monotone. */
-  private double[] slopes() {
-    int last = from.length - 1;
-    double[] found = new double[from.length];
-    for (int pin = 1; pin < last; pin++) {
-      double before = secant(pin);
-      double after = secant(pin + 1);
-      double share = (from[pin] - from[pin - 1]) / (from[pin + 1] - from[pin - 1]);
-      double slope = share * after + (1 - share) * before;
-      found[pin] = Math.min(slope, STEEPEST * Math.min(before, after));
+  /** Whether the tempo drifts on through a pin. */
+  private boolean drifts(int pin) {
+    if (pin == 0 || pin == from.length - 1) {
+      return false;
     }
-    found[0] = endSlope(secant(1), found[1]);
-    found[last] = endSlope(secant(last), found[last - 1]);
-    return found;
+    double change = slope(pin, pin + 1) / slope(pin - 1, pin);
+    return change < BREAK && change > 1 / BREAK;
   }
 
-  /** The slope at an end of a parabola whose slope at the other end is known. */
-  private static double endSlope(double secant, double other) {
-    return Math.max(0, Math.min(STEEPEST * secant, 2 * secant - other));
+  /**
+   * The slope at one end of the stretch between two pins: across the pin where the tempo drifts on,
+   * else of a parabola with the slope at the other end, if the tempo drifts on there.
+   */
+  private double slopeAt(int pin, int other) {
+    if (drifts(pin)) {
+      return slope(pin - 1, pin + 1);
+    }
+    double straight = slope(Math.min(pin, other), Math.max(pin, other));
+    return drifts(other) ? 2 * straight - slope(other - 1, other + 1) : straight;
+  }
+
+  /** Whether the tempo drifts on through neither of two pins, so that one factor holds between. */
+  boolean isStraight(int section) {
+    return !drifts(section - 1) && !drifts(section);
   }
 
   /** Adds a tempo for every beat from one pin to the next; the times at both are exact. */
@@ -92,13 +99,15 @@ final class PinCurve {
 
   private Seconds at(int section, long tick) {
     double width = from[section] - from[section - 1];
+    double begins = width * slopeAt(section - 1, section);
+    double ends = width * slopeAt(section, section - 1);
     double x = (written.secondsAt(tick).toDouble() - from[section - 1]) / width;
     double rest = 1 - x;
     double value =
         to[section - 1] * (1 + 2 * x) * rest * rest
-            + slopes[section - 1] * width * x * rest * rest
+            + begins * x * rest * rest
             + to[section] * (1 + 2 * rest) * x * x
-            - slopes[section] * width * rest * x * x;
+            - ends * rest * x * x;
     return Seconds.of(Math.round(value * NANOS), NANOS);
   }
 }

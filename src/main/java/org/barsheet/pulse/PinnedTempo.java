@@ -13,10 +13,9 @@ import org.barsheet.score.TempoMap;
 
 /**
  * Bends a written tempo map so that pinned bars begin exactly at their times in a recording.
- * Between pins the factor by which written tempos are scaled changes smoothly, beat by beat, and
- * time never runs back (monotone cubic interpolation: F. N. Fritsch and R. E. Carlson, SIAM J.
- * Numer. Anal. 17, 1980), so ritardandos keep their shape; outside the pins the factor between the
- * first and the last one holds.
+ * Between two pins every tempo is scaled by one factor, so ritardandos keep their shape; where the
+ * tempo drifts on through a pin the factor changes smoothly, beat by beat ({@link PinCurve}).
+ * Outside the pins the factor between the first and the last one holds.
  */
 final class PinnedTempo {
 
@@ -106,11 +105,11 @@ final class PinnedTempo {
     PinOrder.refuse(problems);
     List<TempoMap.Change> changes = new ArrayList<>();
     addScaled(changes, 0, startOf(0), factors.get(0));
-    if (pins.size() == 2) {
-      addScaled(changes, startOf(0), startOf(1), factors.get(1));
-    } else if (pins.size() > 2) {
-      PinCurve curve = PinCurve.through(written, pins);
-      for (int section = 1; section < pins.size(); section++) {
+    PinCurve curve = PinCurve.through(written, pins);
+    for (int section = 1; section < pins.size(); section++) {
+      if (curve.isStraight(section)) {
+        addScaled(changes, startOf(section - 1), startOf(section), factors.get(section));
+      } else {
         curve.addSection(section, changes);
       }
     }

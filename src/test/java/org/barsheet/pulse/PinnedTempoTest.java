@@ -2,6 +2,7 @@ package org.barsheet.pulse;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,6 +18,8 @@ import org.barsheet.score.Score;
 import org.barsheet.score.TempoMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PinnedTempoTest {
 
@@ -64,7 +67,7 @@ class PinnedTempoTest {
   void pins_on_random_bars_always_hold_and_time_never_runs_back() {
     Score score = score();
     SplittableRandom random = new SplittableRandom(7);
-    for (int trial = 0; trial < 12; trial++) {
+    for (int trial = 0; trial < 50; trial++) {
       List<Pin> pins = randomPins(score, random);
       Music music = MusicFinder.follow(score, Scores.pinned(pins.toArray(new Pin[0])));
       for (Pin pin : pins) {
@@ -164,6 +167,38 @@ class PinnedTempoTest {
   private static double drifting(double seconds) {
     double period = 120;
     return 1 + seconds + 0.03 * period / (2 * Math.PI) * Math.sin(2 * Math.PI * seconds / period);
+  }
+
+  /** A fermata between the last two pins; before it the recording keeps to the written tempo. */
+  @ParameterizedTest
+  @CsvSource({"1, 49, 51", "1, 49, 50", "1, 9, 17"})
+  void a_fermata_between_two_pins_leaves_the_bars_before_it_where_they_are(
+      int first, int last, int after) {
+    Score score = Scores.read(Scores.quarters(60), folder);
+    Seconds lastAt = Seconds.of(2L * (last - first), 1);
+    Music music =
+        MusicFinder.follow(
+            score,
+            Scores.pinned(
+                Scores.pin(first, "0"),
+                new Pin(last, lastAt),
+                new Pin(after, lastAt.plus(Seconds.of(4L * (after - last), 1)))));
+    for (int bar = first; bar <= last; bar++) {
+      assertThat(barStart(music, bar)).isEqualTo(Seconds.of(2L * (bar - first), 1));
+    }
+  }
+
+  /** 49 bars as written, then two slower by a tenth. */
+  @Test
+  void a_short_stretch_bends_a_long_one_hardly() {
+    Score score = Scores.read(Scores.quarters(60), folder);
+    Music music =
+        MusicFinder.follow(
+            score,
+            Scores.pinned(Scores.pin(1, "0"), Scores.pin(50, "98"), Scores.pin(52, "102.4")));
+    for (int bar = 1; bar <= 50; bar++) {
+      assertThat(barStart(music, bar).toDouble()).isCloseTo(2.0 * (bar - 1), within(0.1));
+    }
   }
 
   @Test
