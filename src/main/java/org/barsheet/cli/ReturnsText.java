@@ -46,8 +46,8 @@ final class ReturnsText {
   }
 
   private static String notLookedFor(PlainMotif plain) {
-    return plain.motif().name()
-        + ": not looked for, "
+    return plain.subject()
+        + " isn't looked for: "
         + plain.why().sentence()
         + "; "
         + plain.why().remedy();

@@ -76,12 +76,20 @@ final class MotifResolver {
 
   private Optional<Motif> resolve(MotifRequest request) {
     List<List<MotifNote>> shapes = new ArrayList<>();
+    List<Problem> plain = new ArrayList<>();
     for (Shape shape : request.shapes()) {
-      List<MotifNote> notes = notes(request, shape);
-      if (!notes.isEmpty()) {
+      List<MotifNote> notes =
+          shape instanceof HeardAt heard ? heard(heard) : ((Written) shape).notes();
+      Optional<Problem> refusal = notes.isEmpty() ? Optional.empty() : MotifHearing.refusal(notes);
+      refusal.ifPresent(plain::add);
+      if (!notes.isEmpty() && refusal.isEmpty()) {
         shapes.add(notes);
       }
     }
+    boolean isRestFound = !shapes.isEmpty();
+    plain.stream()
+        .limit(isRestFound ? plain.size() : 1)
+        .forEach(why -> tooPlain.add(new PlainMotif(request, isRestFound, why)));
     return shapes.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -89,14 +97,6 @@ final class MotifResolver {
   }
 
   /** The notes of a shape; none, with a problem noted, if they cannot be had. */
-  private List<MotifNote> notes(MotifRequest request, Shape shape) {
-    List<MotifNote> notes =
-        shape instanceof HeardAt heard ? heard(heard) : ((Written) shape).notes();
-    Optional<Problem> plain = notes.isEmpty() ? Optional.empty() : MotifHearing.refusal(notes);
-    plain.ifPresent(problem -> tooPlain.add(new PlainMotif(request, problem)));
-    return plain.isPresent() ? List.of() : notes;
-  }
-
   private List<MotifNote> heard(HeardAt shape) {
     List<Cue> found = places.resolve(shape.place(), shape.where());
     problems.addAll(places.takeProblems());

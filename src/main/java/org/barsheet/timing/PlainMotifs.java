@@ -26,12 +26,16 @@ final class PlainMotifs {
   PlainMotifs(Plan asked, List<PlainMotif> tooPlain) {
     this.asked = asked;
     this.tooPlain = tooPlain;
-    this.names = tooPlain.stream().map(plain -> plain.motif().name()).collect(Collectors.toSet());
+    this.names =
+        tooPlain.stream()
+            .filter(plain -> !plain.hasOtherShapes())
+            .map(plain -> plain.motif().name())
+            .collect(Collectors.toSet());
   }
 
   /** The plan whose panels and reveals ask for none of them. */
   Plan without() {
-    return tooPlain.isEmpty()
+    return names.isEmpty()
         ? asked
         : asked.withPanels(asked.panels().stream().map(this::freed).toList());
   }
@@ -60,8 +64,7 @@ final class PlainMotifs {
   List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
     for (PlainMotif plain : tooPlain) {
-      String sentence =
-          "motif " + plain.motif().name() + " isn't looked for: " + plain.why().sentence();
+      String sentence = plain.subject() + " isn't looked for: " + plain.why().sentence();
       findings.add(finding("", sentence, plain.why().remedy()));
     }
     asked.panels().forEach(panel -> addAsking(panel, findings));

@@ -121,7 +121,37 @@ class CheckCommandTest {
     assertThat(run("find", plan.toString())).isEqualTo(ExitStatus.DONE);
     assertThat(out.toString())
         .contains("tide 1 ")
-        .contains("drop: not looked for, a motif of 3 notes of one length");
+        .contains("motif drop isn't looked for: a motif of 3 notes of one length");
+  }
+
+  @Test
+  void a_motif_with_one_shape_too_plain_is_looked_for_by_the_others(@TempDir Path folder)
+      throws IOException {
+    Files.copy(Path.of("scores/lamplighters-quay.mid"), folder.resolve("quay.mid"));
+    Path plan = folder.resolve("plan.yaml");
+    Files.writeString(
+        plan,
+        """
+        title: Quay
+        score: quay.mid
+        film: {frame-rate: 24}
+        motifs:
+          tide:
+            heard-at: {place: bar 1, length: 2 bars, part: Cello}
+            also:
+              - {notes: C5/4 C5/4 C5/4}
+        panels:
+          - {panel: 1, cue: tide 1}
+          - {panel: 2, cue: tide 2}
+        """,
+        UTF_8);
+    assertThat(run("check", plan.toString())).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .contains("one shape of motif tide isn't looked for: a motif of 3 notes of one length")
+        .doesNotContain("which isn't looked for");
+    out.getBuffer().setLength(0);
+    assertThat(run("find", plan.toString())).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString()).contains("tide 2 ").contains("one shape of motif tide isn't looked");
   }
 
   @Test
