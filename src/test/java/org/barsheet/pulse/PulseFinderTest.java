@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
 import org.barsheet.input.InputException;
@@ -99,6 +101,29 @@ class PulseFinderTest {
         .contains("don't follow the written beats");
     assertThat(music.sentence()).contains(", bar 1 at 1.0");
     assertThat(music.doubts()).extracting(Doubt::kind).doesNotContain(Doubt.Kind.FOUND_BARS);
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void where_the_notes_tell_no_beat_clearly_the_first_bars_are_to_be_confirmed(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    Track track = new Track();
+    long at = 0;
+    for (int note = 0; note < 300; note++) {
+      track.note(at, at + 50, 0, 50 + random.nextInt(20));
+      at += 60 + random.nextInt(400);
+    }
+    Music music = MusicFinder.follow(Scores.read(MidiBytes.file().track(track), folder), auto());
+    String times =
+        music.firstDownbeats(3).stream()
+            .map(beat -> beat.seconds().toDecimal(2).toPlainString() + " s")
+            .collect(Collectors.joining(", "));
+    assertThat(music.doubts())
+        .filteredOn(doubt -> doubt.kind() == Doubt.Kind.FOUND_BARS)
+        .singleElement()
+        .extracting(Doubt::sentence)
+        .asString()
+        .endsWith("check that bars begin at " + times);
   }
 
   @Test

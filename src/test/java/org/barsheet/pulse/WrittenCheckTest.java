@@ -11,6 +11,7 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.SavedPieces.Read;
 import org.barsheet.pulse.SavedPieces.Saved;
 import org.barsheet.pulse.TempoEvidence.Verdict;
+import org.barsheet.score.MidiBytes;
 import org.barsheet.score.MidiBytes.Track;
 import org.barsheet.score.Score;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,41 @@ class WrittenCheckTest {
     assertThat(read.music().source()).isEqualTo(Music.Source.PLAYED);
     assertThat(read.music().evidence().verdict()).isEqualTo(Verdict.UNTRUE);
     assertThat(read.music().sentence()).contains("97.3 bpm, bar 1 at 0.00 s");
+  }
+
+  /** Played to a click of its own, the file left at 120; 90 shares its thirds with 120. */
+  @ParameterizedTest
+  @CsvSource({"72, 0", "96, 0.003", "100, 0", "132, 0", "144, 0.003", "160, 0.003"})
+  void a_steady_pulse_that_contradicts_an_unset_tempo_makes_it_untrue(int bpm, double miss) {
+    PlayedPiece piece = new PlayedPiece(4, 32, 60.0 / bpm, 0, miss, 1);
+    TempoEvidence evidence = follow(piece.record(folder)).evidence();
+    assertThat(evidence.verdict()).isEqualTo(Verdict.UNTRUE);
+    assertThat(evidence.sentence()).contains("follow a steady pulse of ");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3, 0", "4, 0.003", "4, 0.01", "5, 0"})
+  void a_steady_pulse_at_the_tempo_of_the_file_does_not(int beatsInBar, double miss) {
+    PlayedPiece piece = new PlayedPiece(beatsInBar, 32, 0.5, 0, miss, 1);
+    assertThat(follow(piece.record(folder)).evidence().verdict()).isNotEqualTo(Verdict.UNTRUE);
+  }
+
+  /** A tempo that was set is not doubted because another fits as well. */
+  @Test
+  void a_tempo_that_was_set_is_believed() {
+    Track tempo = new Track().tempo(0, 600_000);
+    Track notes = new Track();
+    for (long i = 1; i < 200; i++) {
+      notes.note(i * 320, i * 320 + 100, 0, 60);
+    }
+    Music unset = follow(Scores.read(MidiBytes.file().track(notes), folder));
+    Music set = follow(Scores.read(MidiBytes.file().track(tempo).track(notes), folder));
+    assertThat(unset.evidence().verdict()).isEqualTo(Verdict.UNTRUE);
+    assertThat(set.evidence().verdict()).isEqualTo(Verdict.TRUE);
+  }
+
+  private static Music follow(Score score) {
+    return MusicFinder.follow(score, TempoRequest.DEFAULT);
   }
 
   /** Silence first, and every note about 12 ms beside the click: beats lie on the click. */
