@@ -8,10 +8,10 @@ import org.barsheet.score.Score;
 /**
  * Finds where a line and its beginnings return, tonal returns and changed ones too, in one search.
  *
- * <p>It finds what {@link OccurrenceFinder} finds, but for short lines with a note wrong. In long
- * and thick scores it is stricter: there it leaves out returns that are not certain or not on time,
- * because chance alone puts together thousands of them. How many grows, like the time that it takes
- * to look at them, with the pairs of notes that sound at one moment.
+ * <p>It finds what {@link OccurrenceFinder} finds. Only in long and thick scores is it stricter:
+ * there it leaves out returns that are not certain or not on time, because chance alone puts
+ * together thousands of them. How many grows, like the time that it takes to look at them, with the
+ * pairs of notes that sound at one moment.
  */
 public final class BeginningsFinder {
 
@@ -24,6 +24,7 @@ public final class BeginningsFinder {
   private final NoteField field;
   private final SoundingReader reader;
   private final MatchRules rules;
+  private final Judgment judgment;
   private final ToIntFunction<Pattern> budget;
 
   private BeginningsFinder(Score score, NoteField field, boolean isThick) {
@@ -31,7 +32,14 @@ public final class BeginningsFinder {
     this.field = field;
     this.reader = new SoundingReader(score, field, tick -> tick);
     this.rules = isThick ? MatchRules.TONAL_ON_TIME : MatchRules.of(Match.TONAL);
-    this.budget = isThick ? Certainties::certainBudget : Certainties::budget;
+    if (isThick) {
+      this.judgment = Certainties::of;
+      this.budget = Certainties::certainBudget;
+    } else {
+      LineJudgment lines = new LineJudgment(field, score.ticksPerQuarter());
+      this.judgment = lines;
+      this.budget = lines::budget;
+    }
   }
 
   public static BeginningsFinder of(Score score) {
@@ -100,8 +108,9 @@ public final class BeginningsFinder {
   }
 
   private List<Sounding> soundings(List<Chain> chains) {
-    return HitMerger.ofWritten(field, score.ticksPerQuarter()).merge(chains, List.of()).stream()
-        .flatMap(hit -> reader.sounding(hit).stream())
+    List<Chain> wanted = chains.stream().filter(one -> judgment.of(one).isPresent()).toList();
+    return HitMerger.ofWritten(field, score.ticksPerQuarter()).merge(wanted, List.of()).stream()
+        .flatMap(hit -> reader.sounding(hit, judgment).stream())
         .toList();
   }
 }

@@ -2,10 +2,10 @@ package org.barsheet.motif;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.barsheet.notation.WrittenNote;
 
 /**
@@ -29,7 +29,9 @@ final class LineEvidence {
   private final int[] intervals = new int[2 * WIDEST + 1];
 
   private int intervalsInAll;
-  private final Map<List<Long>, Integer> counted = new HashMap<>();
+  private final Map<Rhythm, Integer> counted = new ConcurrentHashMap<>();
+
+  private record Rhythm(List<Long> onsets, long tolerance) {}
 
   LineEvidence(NoteField field) {
     this.field = field;
@@ -165,7 +167,7 @@ final class LineEvidence {
       }
       before = i;
     }
-    return chance * Math.pow(pattern.size(), damaged) * places(rhythm, tolerance);
+    return chance * Math.pow(pattern.size(), damaged) * places(new Rhythm(rhythm, tolerance));
   }
 
   private boolean begins(int part, long tick, long tolerance) {
@@ -185,20 +187,22 @@ final class LineEvidence {
     return Math.max(LEAST_SHARE, near / (double) Math.max(1, intervalsInAll));
   }
 
-  private int places(List<Long> rhythm, long tolerance) {
-    return counted.computeIfAbsent(rhythm, r -> count(r, tolerance));
+  private int places(Rhythm rhythm) {
+    return counted.computeIfAbsent(rhythm, this::count);
   }
 
-  private int count(List<Long> rhythm, long tolerance) {
+  private int count(Rhythm rhythm) {
+    List<Long> places = rhythm.onsets();
     int count = 0;
     for (long[] own : onsets) {
-      for (int at = 0; at + rhythm.size() <= own.length; at++) {
+      for (int at = 0; at + places.size() <= own.length; at++) {
         int i = 1;
-        while (i < rhythm.size()
-            && Math.abs(own[at + i] - own[at] - rhythm.get(i) + rhythm.get(0)) <= tolerance) {
+        while (i < places.size()
+            && Math.abs(own[at + i] - own[at] - places.get(i) + places.get(0))
+                <= rhythm.tolerance()) {
           i++;
         }
-        count += i == rhythm.size() ? 1 : 0;
+        count += i == places.size() ? 1 : 0;
       }
     }
     return count;

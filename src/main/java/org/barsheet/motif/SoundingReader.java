@@ -26,8 +26,8 @@ final class SoundingReader {
   }
 
   /** Where a return sounds; empty if it is too far from its motif to count. */
-  Optional<Sounding> sounding(Hit hit) {
-    return Certainties.of(hit.lead()).map(certainty -> sounding(hit.lead(), certainty));
+  Optional<Sounding> sounding(Hit hit, Judgment judgment) {
+    return judgment.of(hit.lead()).map(certainty -> sounding(hit.lead(), certainty));
   }
 
   private Sounding sounding(Chain lead, Certainty certainty) {
