@@ -75,7 +75,12 @@ public record TakenPhotographs(Path folder, Map<String, Path> files, List<Sequen
 
   /** Whether a photograph was taken. */
   public boolean has(String photograph) {
-    return files.containsKey(FileNames.safe(photograph));
+    return file(photograph).isPresent();
+  }
+
+  /** Its file, where it was taken. */
+  public Optional<Path> file(String photograph) {
+    return Optional.ofNullable(files.get(FileNames.ofPhotograph(photograph)));
   }
 
   /** What is known of a photograph, where it was looked at. */
@@ -100,10 +105,10 @@ public record TakenPhotographs(Path folder, Map<String, Path> files, List<Sequen
    * file is another one; nothing where it is not there or cannot be read.
    */
   public Optional<byte[]> small(String photograph) {
-    Path file = files.get(FileNames.safe(photograph));
-    if (file == null) {
-      return Optional.empty();
-    }
+    return file(photograph).flatMap(file -> small(photograph, file));
+  }
+
+  private Optional<byte[]> small(String photograph, Path file) {
     Path made = folder.resolve(SequenceReport.smallName(photograph));
     try {
       boolean isOf =

@@ -9,18 +9,24 @@ import java.util.Optional;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.Placeholders;
 import org.barsheet.movie.Material;
+import org.barsheet.photographs.TakenPhotographs;
 import org.barsheet.plan.Performer;
 
-/** The photographs in the sheets folder, placeholders left out, and the clips that have come. */
+/**
+ * The photographs that were taken in beside the plan, or else those in the sheets folder,
+ * placeholders left out, and the clips that have come.
+ */
 final class MovieMaterial implements Material {
 
   private static final List<String> ENDINGS = List.of(".png", ".jpg", ".jpeg");
 
+  private final TakenPhotographs taken;
   private final Path folder;
   private final Map<String, Path> clips;
   private final Map<String, Optional<Path>> photographs = new HashMap<>();
 
   MovieMaterial(FilmSheet film, Path folder) {
+    this.taken = film.taken();
     this.folder = folder;
     this.clips = Clips.moving(film.plan(), film.clips());
   }
@@ -31,11 +37,19 @@ final class MovieMaterial implements Material {
   }
 
   private Optional<Path> look(String name) {
+    return taken.file(name).filter(MovieMaterial::isPhotograph).or(() -> inSheets(name));
+  }
+
+  private Optional<Path> inSheets(String name) {
     String bare = Placeholders.pathOf(name);
     return ENDINGS.stream()
         .map(ending -> folder.resolve(bare + ending))
-        .filter(file -> Files.isRegularFile(file) && !Placeholders.mayStandAt(file))
+        .filter(MovieMaterial::isPhotograph)
         .findFirst();
+  }
+
+  private static boolean isPhotograph(Path file) {
+    return Files.isRegularFile(file) && !Placeholders.mayStandAt(file);
   }
 
   @Override
