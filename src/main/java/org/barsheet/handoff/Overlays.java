@@ -66,7 +66,7 @@ public final class Overlays {
     Opening opening = sheet.plan().workshop().opening(first).orElseThrow();
     for (MovedPhotograph photograph : run.movement().photographs()) {
       if (!photograph.isLikeBefore()) {
-        String name = FileNames.safe(photograph.photograph().name());
+        String name = FileNames.ofPhotograph(photograph.photograph().name());
         String unit = run.movement().measure().unit();
         String told = unit.equals("deg") ? "°" : " " + unit;
         byte[] drawing = drawing(view, opening, photograph, told).getBytes(StandardCharsets.UTF_8);

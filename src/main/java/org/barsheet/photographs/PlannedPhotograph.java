@@ -19,6 +19,6 @@ public record PlannedPhotograph(String name, int number, double amount, String h
 
   /** Its file's name without the extension, which is the camera's. */
   public String fileName() {
-    return FileNames.safe(name);
+    return FileNames.ofPhotograph(name);
   }
 }

@@ -121,7 +121,7 @@ public record SequenceReport(
 
   /** The small copy of a photograph, within the folder of the photographs. */
   public static String smallName(String photograph) {
-    return "small/" + FileNames.safe(photograph) + ".jpg";
+    return "small/" + FileNames.ofPhotograph(photograph) + ".jpg";
   }
 
   /**
