@@ -82,7 +82,7 @@ public final class DoneWords {
   }
 
   /** The number a photograph of a movement ends in, −1 where it ends in none. */
-  private static int number(String name) {
+  static int number(String name) {
     String last = name.substring(name.lastIndexOf(' ') + 1);
     return last.matches("\\d{3,6}") ? Integer.parseInt(last) : -1;
   }

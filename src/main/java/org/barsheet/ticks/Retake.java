@@ -1,5 +1,6 @@
 package org.barsheet.ticks;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -29,13 +30,27 @@ public record Retake(
     plates = List.copyOf(plates);
   }
 
-  /** {@code bakers-lamp 012 to 017}. */
+  /** {@code bakers-lamp 012 to 017, bakers-lamp 020, bakers-lamp clean}. */
   public String which() {
-    String first = photographs.get(0);
-    String last = photographs.get(photographs.size() - 1);
-    return photographs.size() == 1
-        ? first
-        : first + " to " + last.substring(last.lastIndexOf(' ') + 1);
+    List<String> runs = new ArrayList<>();
+    int from = 0;
+    while (from < photographs.size()) {
+      int to = from;
+      while (to + 1 < photographs.size() && follows(to + 1)) {
+        to++;
+      }
+      String last = photographs.get(to);
+      String until = " to " + last.substring(last.lastIndexOf(' ') + 1);
+      runs.add(photographs.get(from) + (from == to ? "" : until));
+      from = to + 1;
+    }
+    return String.join(", ", runs);
+  }
+
+  /** Whether a photograph's number is the next after the one before. */
+  private boolean follows(int index) {
+    int before = DoneWords.number(photographs.get(index - 1));
+    return before >= 0 && DoneWords.number(photographs.get(index)) == before + 1;
   }
 
   /** What to do, in sentences, without the last full stop. */

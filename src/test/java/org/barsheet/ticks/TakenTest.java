@@ -123,6 +123,16 @@ class TakenTest {
     assertThat(retake.returns()).isFalse();
   }
 
+  /** Nobody takes again what lies between, nor the plates after it. */
+  @Test
+  void a_retake_names_no_photograph_that_may_stay() {
+    List<Tick> ticks = new ArrayList<>(ticks(Mark.AGAIN, "small-lamp", 2, 3));
+    ticks.addAll(ticks(Mark.AGAIN, "small-lamp", 7, 7));
+    ticks.add(tick("small-lamp clean", Mark.AGAIN, Source.WORKBOOK));
+    assertThat(taken(FILM, ticks).retakes().get(0).which())
+        .isEqualTo("small-lamp 002 to 003, small-lamp 007, small-lamp clean");
+  }
+
   @Test
   void a_retake_of_the_photograph_just_taken_wants_nothing_new() {
     List<Tick> ticks = new ArrayList<>(ticks(Mark.TAKEN, "small-lamp", 0, 8));
