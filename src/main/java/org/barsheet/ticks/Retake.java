@@ -9,6 +9,7 @@ import java.util.List;
  * @param setup number of its setup
  * @param take name of the movement or of the photograph at rest
  * @param photographs to take again, in order
+ * @param flap whether it moves something of paper, rather than a lamp or nothing
  * @param fresh openings whose flaps stand further open now than the first of them wants them
  * @param startsAt the photograph that it is set as before the first of them; "" where that is the
  *     first one
@@ -19,6 +20,7 @@ public record Retake(
     int setup,
     String take,
     List<String> photographs,
+    boolean flap,
     List<String> fresh,
     String startsAt,
     boolean returns,
@@ -56,10 +58,12 @@ public record Retake(
   /** What to do, in sentences, without the last full stop. */
   public String words() {
     StringBuilder words = new StringBuilder();
-    words.append(
-        fresh.isEmpty()
-            ? "the same flap will do: it has gone no further"
-            : "put in a fresh flap: " + String.join(", ", fresh));
+    if (fresh.isEmpty()) {
+      words.append(
+          flap ? "the same flap will do: it has gone no further" : "nothing has to be cut afresh");
+    } else {
+      words.append("put in a fresh flap: ").append(String.join(", ", fresh));
+    }
     if (!startsAt.isEmpty()) {
       words.append("; set it as in ").append(startsAt).append(" and compare on screen");
     }

@@ -95,6 +95,7 @@ final class Retakes {
         setup.number(),
         step.take().name(),
         again,
+        step.take() instanceof Setup.Run run && !isLamp(run),
         List.copyOf(fresh),
         moves ? order.get(first - 1) : "",
         returns,
@@ -103,8 +104,11 @@ final class Retakes {
 
   /** Whether the flap has gone further than a photograph wants it; a lamp can be dimmed again. */
   private static boolean isPast(Setup.Run run, int first, int reached) {
-    boolean lamp = run.movement().measure() instanceof Measure.Light;
-    return !lamp && first <= run.moved() && first < Math.min(reached, run.moved());
+    return !isLamp(run) && first <= run.moved() && first < Math.min(reached, run.moved());
+  }
+
+  private static boolean isLamp(Setup.Run run) {
+    return run.movement().measure() instanceof Measure.Light;
   }
 
   /**

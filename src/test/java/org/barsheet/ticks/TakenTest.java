@@ -161,6 +161,9 @@ class TakenTest {
     List<Tick> ticks = new ArrayList<>(ticks(Mark.TAKEN, "hatch", 0, 10));
     ticks.add(tick("artwork as in panel 1", Mark.AGAIN, Source.WORKBOOK));
     assertThat(taken(FILM, ticks).retakes().get(0).fresh()).containsExactly("lamp", "hatch");
+    List<Tick> atOnce = List.of(tick("artwork as in panel 1", Mark.AGAIN, Source.WORKBOOK));
+    assertThat(taken(FILM, atOnce).retakes().get(0).words())
+        .isEqualTo("nothing has to be cut afresh");
   }
 
   /** Twenty photographs of the lamp show those of ten again, under even numbers. */
