@@ -71,7 +71,7 @@ final class ClipShelf implements AutoCloseable {
     }
   }
 
-  /** Lets go of clips that the frame drawn last did not show. */
+  /** Lets go of clips that the image just drawn did not show. */
   void endOfFrame() {
     open.entrySet()
         .removeIf(

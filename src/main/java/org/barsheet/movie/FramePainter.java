@@ -6,7 +6,7 @@ import org.barsheet.frames.FilmFrame;
 import org.barsheet.frames.FilmFrames;
 import org.jspecify.annotations.Nullable;
 
-/** Draws image and strip of one frame after the other; a image that stays is not drawn again. */
+/** Draws image and strip of one frame after the other; an image that stays is not drawn again. */
 final class FramePainter {
 
   private final FilmFrames frames;

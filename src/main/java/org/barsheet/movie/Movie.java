@@ -81,8 +81,8 @@ public final class Movie {
         boolean cautious = frame - first < film.rate().nominal();
         if (painter.paint(pen, frame, cautious)) {
           meter.look(image, sizes.height(), frame);
+          clips.endOfFrame();
         }
-        clips.endOfFrame();
         sink.take(image, frame);
         heard.done(frame - first + 1, order.frames().length());
       }
