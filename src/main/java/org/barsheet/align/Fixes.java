@@ -228,7 +228,13 @@ final class Fixes {
         panel.reveals().stream().filter(Reveal::photographed).findFirst();
     return photographed
         .filter(reveal -> frees(p, Panels.unphotographed(panel), conflict))
-        .map(reveal -> "take the photographs of " + reveal.opening() + " again (photographed: no)")
+        .map(
+            reveal ->
+                "take the photographs of "
+                    + reveal.opening()
+                    + " again ("
+                    + reveal.taken().undone()
+                    + ")")
         .map(words -> new Fix(NOT_IN_FRAMES, words));
   }
 

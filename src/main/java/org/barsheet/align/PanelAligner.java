@@ -140,7 +140,7 @@ public final class PanelAligner {
                 : " was " + held + " with different timing");
     String freed =
         room.reveal().photographed()
-            ? "take its photographs again (photographed: no)"
+            ? "take its photographs again (" + room.reveal().taken().undone() + ")"
             : "unlock panel " + panel.name() + " (locked: no)";
     String remedy =
         elsewhere

@@ -34,23 +34,8 @@ public final class Panels {
 
   /** The same with every photograph yet to be taken. */
   static Panel unphotographed(Panel panel) {
-    List<Reveal> reveals = panel.reveals().stream().map(Panels::unphotographed).toList();
+    List<Reveal> reveals = panel.reveals().stream().map(Reveal::unphotographed).toList();
     return with(panel, panel.cue(), panel.length(), reveals);
-  }
-
-  private static Reveal unphotographed(Reveal reveal) {
-    return new Reveal(
-        reveal.opening(),
-        reveal.way(),
-        reveal.photographs(),
-        reveal.framesPerPhotograph(),
-        reveal.slow(),
-        reveal.evenIn(),
-        reveal.lands(),
-        reveal.landsOn(),
-        reveal.cycle(),
-        false,
-        reveal.where());
   }
 
   /** A reveal with another number of photographs, each shown for one frame. */
@@ -65,7 +50,7 @@ public final class Panels {
         reveal.lands(),
         reveal.landsOn(),
         Optional.empty(),
-        reveal.photographed(),
+        reveal.taken(),
         reveal.where());
   }
 }

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param lands what the accent frame shows
  * @param landsOn the moment it lands on
  * @param cycle photographs repeated once it has landed its last photograph, until the shot ends
- * @param photographed whether its photographs have been taken and must not change
+ * @param taken what says that its photographs have been taken and must not change
  * @param where its place in the plan, for messages
  */
 public record Reveal(
@@ -27,7 +27,7 @@ public record Reveal(
     Lands lands,
     LandsOn landsOn,
     Optional<Cycle> cycle,
-    boolean photographed,
+    Taken taken,
     Where where) {
 
   public Reveal {
@@ -40,8 +40,41 @@ public record Reveal(
     }
   }
 
-  /** The same, of which the photographs have been taken. */
-  public Reveal taken() {
+  /** What says that photographs have been taken. */
+  public enum Taken {
+    NOT_YET(""),
+    BY_PLAN("photographed: no"),
+    BY_TICKS("strike their ticks"),
+    BY_BOTH("photographed: no, and strike their ticks");
+
+    private final String undone;
+
+    Taken(String undone) {
+      this.undone = undone;
+    }
+
+    /** What a person does so that they are taken again. */
+    public String undone() {
+      return undone;
+    }
+  }
+
+  /** Whether its photographs have been taken and must not change. */
+  public boolean photographed() {
+    return taken != Taken.NOT_YET;
+  }
+
+  /** The same, of which every photograph is ticked. */
+  public Reveal ticked() {
+    return with(photographed() ? Taken.BY_BOTH : Taken.BY_TICKS);
+  }
+
+  /** The same with every photograph yet to be taken. */
+  public Reveal unphotographed() {
+    return with(Taken.NOT_YET);
+  }
+
+  private Reveal with(Taken other) {
     return new Reveal(
         opening,
         way,
@@ -52,7 +85,7 @@ public record Reveal(
         lands,
         landsOn,
         cycle,
-        true,
+        other,
         where);
   }
 
@@ -144,7 +177,7 @@ public record Reveal(
         lands,
         other,
         cycle,
-        photographed,
+        taken,
         where);
   }
 

@@ -95,7 +95,7 @@ record Ticks(TypedCells typed, List<Ticked> phone, Optional<LaidFilm> film) {
   private Panel held(Panel panel, Set<String> taken) {
     List<Reveal> reveals =
         panel.reveals().stream()
-            .map(reveal -> isWhole(panel, reveal, taken) ? reveal.taken() : reveal)
+            .map(reveal -> isWhole(panel, reveal, taken) ? reveal.ticked() : reveal)
             .toList();
     return reveals.equals(panel.reveals()) ? panel : panel.with(panel.cue(), reveals);
   }

@@ -87,7 +87,7 @@ class RevealOnFramesTest {
         r.lands(),
         r.landsOn(),
         Optional.of(cycle),
-        false,
+        Reveal.Taken.NOT_YET,
         r.where());
   }
 

@@ -241,7 +241,7 @@ public final class SampleFilm {
         Reveal.Lands.FULLY_OPEN,
         new Reveal.OnAccent(),
         Optional.empty(),
-        false,
+        Reveal.Taken.NOT_YET,
         WHERE);
   }
 

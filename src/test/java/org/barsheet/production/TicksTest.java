@@ -1,6 +1,7 @@
 package org.barsheet.production;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,6 +14,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.input.InputException;
 import org.barsheet.ticks.TakenPhotograph;
 import org.barsheet.timing.Finding;
 import org.junit.jupiter.api.BeforeEach;
@@ -143,6 +145,18 @@ class TicksTest {
     assertThat(make().plan().panels().get(1).reveals().get(0).photographed()).isFalse();
   }
 
+  /** The lamp now has to be fully open a bar later. */
+  @Test
+  void what_only_ticks_hold_is_freed_by_striking_them() throws IOException {
+    type("movement lamp", "√");
+    type("plate lamp 000", "x");
+    make();
+    Files.writeString(plan, Files.readString(plan).replace("cue: bar 9", "cue: bar 10"));
+    assertThatThrownBy(this::make)
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("take its photographs again (strike their ticks)");
+  }
+
   @Test
   void the_phone_adds_to_the_workbook_and_where_they_disagree_it_is_asked() throws IOException {
     type("movement lamp", "1-3");
@@ -167,6 +181,6 @@ class TicksTest {
     assertThat(finding(film, "quay-taken.json is ignored: it is damaged")).isPresent();
     assertThat(film.ticks().done()).isZero();
     assertThat(done("movement lamp")).isEqualTo("nearly");
-    assertThat(List.of(film.ticks().unread())).hasSize(1);
+    assertThat(film.ticks().unread()).hasSize(2);
   }
 }

@@ -37,7 +37,7 @@ public final class Reveals {
         lands,
         new Reveal.OnAccent(),
         Optional.empty(),
-        false,
+        Reveal.Taken.NOT_YET,
         new Where("quay.yaml", "reveals"));
   }
 
@@ -53,7 +53,7 @@ public final class Reveals {
         r.lands(),
         moment,
         Optional.empty(),
-        r.photographed(),
+        r.taken(),
         r.where());
   }
 
@@ -69,7 +69,7 @@ public final class Reveals {
         r.lands(),
         r.landsOn(),
         r.cycle(),
-        true,
+        Reveal.Taken.BY_PLAN,
         r.where());
   }
 }

@@ -150,7 +150,7 @@ record SamplePlan(
         Reveal.Lands.FULLY_OPEN,
         new Reveal.OnAccent(),
         Optional.empty(),
-        false,
+        Reveal.Taken.NOT_YET,
         NOWHERE);
   }
 }

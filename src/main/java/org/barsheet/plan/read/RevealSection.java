@@ -61,7 +61,9 @@ final class RevealSection {
         section.read("lands", Reveal.Lands.FULLY_OPEN, LANDS),
         landsOn,
         section.read("cycle", text -> cycle(text, photographs)),
-        section.read("photographed", false, WordChoice.YES_OR_NO),
+        section.read("photographed", false, WordChoice.YES_OR_NO)
+            ? Reveal.Taken.BY_PLAN
+            : Reveal.Taken.NOT_YET,
         section.where());
   }
 
