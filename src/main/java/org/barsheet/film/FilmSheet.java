@@ -170,21 +170,8 @@ public record FilmSheet(
   /** The same film, compared with what an earlier run laid down. */
   public FilmSheet since(LaidFilm earlier) {
     Changes since = Changes.between(earlier, laidDown());
-    return new FilmSheet(
-        inputs,
-        timing,
-        reveals,
-        movements,
-        shooting,
-        states,
-        appearances,
-        clips,
-        notes,
-        Findings.of(since.otherMusic().findings(), findings),
-        Optional.of(since),
-        issued,
-        taken,
-        ticks);
+    List<Finding> others = Findings.of(since.otherMusic().findings(), findings);
+    return with(others, Optional.of(since), issued, taken, ticks);
   }
 
   /**
@@ -194,25 +181,32 @@ public record FilmSheet(
    * @param earlier the run before, where there is one
    */
   public FilmSheet issued(String name, Optional<LaidFilm> earlier) {
-    return new FilmSheet(
-        inputs,
-        timing,
-        reveals,
-        movements,
-        shooting,
-        states,
-        appearances,
-        clips,
-        notes,
-        findings,
-        changes,
-        Issued.of(name, earlier, laidDown()),
-        taken,
-        ticks);
+    return with(findings, changes, Issued.of(name, earlier, laidDown()), taken, ticks);
   }
 
   /** The same sheet with other findings. */
   public FilmSheet withFindings(List<Finding> others) {
+    return with(others, changes, issued, taken, ticks);
+  }
+
+  /** The same film with the photographs that are there, and what is wrong with them. */
+  public FilmSheet with(TakenPhotographs photographs) {
+    List<Finding> others = Findings.of(PhotographFindings.of(photographs), findings);
+    return with(others, changes, issued, photographs, ticks);
+  }
+
+  /** The same sheet with what people say has been photographed, and what follows from it. */
+  public FilmSheet withTicks(Taken now) {
+    return with(Findings.of(TakenFindings.of(now), findings), changes, issued, taken, now);
+  }
+
+  /** What is planned stays; what is said of it is another. */
+  private FilmSheet with(
+      List<Finding> others,
+      Optional<Changes> since,
+      Issued sent,
+      TakenPhotographs photographs,
+      Taken ticked) {
     return new FilmSheet(
         inputs,
         timing,
@@ -224,47 +218,9 @@ public record FilmSheet(
         clips,
         notes,
         others,
-        changes,
-        issued,
-        taken,
-        ticks);
-  }
-
-  /** The same film with the photographs that are there, and what is wrong with them. */
-  public FilmSheet with(TakenPhotographs photographs) {
-    return new FilmSheet(
-        inputs,
-        timing,
-        reveals,
-        movements,
-        shooting,
-        states,
-        appearances,
-        clips,
-        notes,
-        Findings.of(PhotographFindings.of(photographs), findings),
-        changes,
-        issued,
+        since,
+        sent,
         photographs,
-        ticks);
-  }
-
-  /** The same sheet with what people say has been photographed, and what follows from it. */
-  public FilmSheet withTicks(Taken now) {
-    return new FilmSheet(
-        inputs,
-        timing,
-        reveals,
-        movements,
-        shooting,
-        states,
-        appearances,
-        clips,
-        notes,
-        Findings.of(TakenFindings.of(now), findings),
-        changes,
-        issued,
-        taken,
-        now);
+        ticked);
   }
 }
