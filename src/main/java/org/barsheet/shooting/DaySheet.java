@@ -11,7 +11,7 @@ import java.util.Set;
 /**
  * A day of work on one page: setups and photographs in order, with hours and breaks.
  *
- * @param title {@code day 2, Tuesday, March 3}
+ * @param title {@code day 2, Tuesday, March 3, 2026}
  * @param lines in the order of work
  * @param cautions that fit this day, in sentences
  */

@@ -131,7 +131,7 @@ class FilmSheetTest {
             LongStream.of(360, 375, 390, 405, 420)
                 .mapToObj(frame -> shown(lamp, frame).photograph().number()))
         .containsExactly(4, 8, 12, 16, 20);
-    // Four photographs fill the 15 frames between two notes: 4, 4, 4 and 3, the short one last.
+    // Four photographs fill the 15 frames between two notes, 3.75 each, on the nearest frames.
     assertThat(LongStream.of(360, 364, 368, 372).map(f -> shown(lamp, f).frames().length()))
         .containsExactly(4L, 4L, 3L, 4L);
     assertThat(lamp.firstGapFrame()).isEqualTo(360 - 3 * 2);

@@ -94,7 +94,7 @@ final class PixelLetters {
     return rows;
   }
 
-  /** The text in signs that can be drawn: capitals, accents off, '?' for all others. */
+  /** In capitals, accents off, '_' for what has no plain form and '?' for signs not drawn here. */
   static String drawable(String text) {
     String capitals = Ascii.line(text).toUpperCase(Locale.ROOT);
     StringBuilder drawn = new StringBuilder();
