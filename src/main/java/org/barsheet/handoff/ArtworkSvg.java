@@ -7,7 +7,6 @@ import org.barsheet.artwork.ArtworkMap;
 import org.barsheet.artwork.MapMark;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Artwork;
-import org.barsheet.plan.Film;
 import org.barsheet.text.Html;
 
 /**
@@ -31,9 +30,8 @@ final class ArtworkSvg {
 
   private ArtworkSvg(FilmSheet sheet) {
     this.sheet = sheet;
-    boolean a4 = sheet.plan().film().paper() == Film.Paper.A4;
-    this.width = a4 ? 297 : 279.4;
-    this.height = a4 ? 210 : 215.9;
+    this.width = sheet.plan().film().paper().height();
+    this.height = sheet.plan().film().paper().width();
   }
 
   static byte[] bytes(FilmSheet sheet) {

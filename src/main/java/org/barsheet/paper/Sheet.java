@@ -8,12 +8,10 @@ import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
 import org.barsheet.paper.Ink.Align;
 import org.barsheet.paper.Ink.Words;
-import org.barsheet.plan.Film;
 
 /**
  * A sheet while it is drawn: heading, body, and at its foot the bar that checks the print, the
- * caution and the kinds of lines in words. A4 is 210 by 297 mm (ISO 216), Letter 8½ by 11 inches
- * (ANSI Y14.1).
+ * caution and the kinds of lines in words.
  */
 final class Sheet {
 
@@ -33,9 +31,8 @@ final class Sheet {
 
   Sheet(FilmSheet film) {
     this.film = film;
-    boolean isA4 = film.plan().film().paper() == Film.Paper.A4;
-    this.width = isA4 ? 210 : 215.9;
-    this.height = isA4 ? 297 : 279.4;
+    this.width = film.plan().film().paper().width();
+    this.height = film.plan().film().paper().height();
   }
 
   double width() {

@@ -9,7 +9,6 @@ import org.barsheet.film.InputFile;
 import org.barsheet.paper.Ink.Align;
 import org.barsheet.paper.Ink.Words;
 import org.barsheet.plan.Artwork;
-import org.barsheet.plan.Film;
 import org.barsheet.plan.Rect;
 import org.barsheet.shooting.CameraView;
 import org.barsheet.shooting.Setup;
@@ -33,9 +32,8 @@ final class Slates {
 
   Slates(FilmSheet film) {
     this.film = film;
-    boolean isA4 = film.plan().film().paper() == Film.Paper.A4;
-    this.width = isA4 ? 210 : 215.9;
-    this.height = isA4 ? 297 : 279.4;
+    this.width = film.plan().film().paper().width();
+    this.height = film.plan().film().paper().height();
   }
 
   List<PaperPage> pages() {

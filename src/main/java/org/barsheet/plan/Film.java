@@ -65,9 +65,27 @@ public record Film(
     FIRST_NOTE
   }
 
-  /** Paper the sheets are laid out for. */
+  /** Paper the sheets are laid out for: ISO 216, and 8½ by 11 inches (ANSI Y14.1). */
   public enum Paper {
-    A4,
-    LETTER
+    A4(210, 297),
+    LETTER(215.9, 279.4);
+
+    private final double width;
+    private final double height;
+
+    Paper(double width, double height) {
+      this.width = width;
+      this.height = height;
+    }
+
+    /** Its short side in millimeters. */
+    public double width() {
+      return width;
+    }
+
+    /** Its long side in millimeters. */
+    public double height() {
+      return height;
+    }
   }
 }

@@ -54,7 +54,7 @@ public final class DaySheets {
 
   private String page() {
     html.line("title", "Day sheets · " + film.plan().title());
-    html.style(STYLE.replace("PAPER", Paper.of(film.plan().film().paper()).name()));
+    html.style(STYLE.replace("PAPER", film.plan().film().paper().name()));
     html.close().line().open("body").line();
     for (WorkDay day : film.shooting().days()) {
       day(DaySheet.of(film.shooting(), day));

@@ -35,8 +35,8 @@ public final class Gauge {
     this.movement = movement;
     this.opening = opening;
     this.film = film;
-    this.width = Paper.of(paper).width();
-    this.height = Paper.of(paper).height();
+    this.width = paper.width();
+    this.height = paper.height();
   }
 
   /**

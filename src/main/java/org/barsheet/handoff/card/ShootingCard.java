@@ -2,6 +2,7 @@ package org.barsheet.handoff.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.plan.Film;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
 import org.barsheet.plan.Plan;
@@ -70,7 +71,7 @@ final class ShootingCard {
 
   /** Height left for rows, from how many lines the words above and below are likely to take. */
   private double room() {
-    Paper paper = Paper.of(film.plan().film().paper());
+    Film.Paper paper = film.plan().film().paper();
     double across = paper.height() / 2 - PADDING;
     int lines =
         lines(facts.lines(), BESIDE * across)

@@ -2,6 +2,7 @@ package org.barsheet.handoff.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.barsheet.plan.Film;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.Step;
@@ -88,7 +89,7 @@ public final class ShootingCards {
 
   /** Two cards lie side by side, so the paper lies across. */
   private static String style(FilmSheet film) {
-    Paper paper = Paper.of(film.plan().film().paper());
+    Film.Paper paper = film.plan().film().paper();
     return STYLE
         .replace("PAPER", paper.name())
         .replace("WIDE", Double.toString(paper.height()))

@@ -4,7 +4,7 @@ import org.apache.poi.ss.usermodel.PrintSetup;
 import org.barsheet.plan.Film;
 
 /**
- * A sheet of paper with margins of 12 mm. A4 is 210 by 297 mm (ISO 216), Letter 8.5 by 11 in.
+ * A sheet of paper with margins of 12 mm.
  *
  * @param paper what it is
  * @param landscape whether it lies on its side
@@ -24,13 +24,13 @@ public record PageSize(Film.Paper paper, boolean landscape) {
 
   /** Width in points between the margins. */
   public double width() {
-    double paperWidth = landscape ? longSide() : shortSide();
+    double paperWidth = landscape ? paper.height() : paper.width();
     return (paperWidth - 2 * MARGIN_MILLIMETERS) * POINTS_PER_MILLIMETER - SLACK_POINTS;
   }
 
   /** Height in points between the margins. */
   public double height() {
-    double paperHeight = landscape ? shortSide() : longSide();
+    double paperHeight = landscape ? paper.width() : paper.height();
     double margins = MARGIN_MILLIMETERS + LOWER_MARGIN_MILLIMETERS;
     return (paperHeight - margins) * POINTS_PER_MILLIMETER - SLACK_POINTS;
   }
@@ -38,13 +38,5 @@ public record PageSize(Film.Paper paper, boolean landscape) {
   /** The paper as the file format numbers it. */
   short code() {
     return paper == Film.Paper.A4 ? PrintSetup.A4_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE;
-  }
-
-  private double longSide() {
-    return paper == Film.Paper.A4 ? 297 : 11 * 25.4;
-  }
-
-  private double shortSide() {
-    return paper == Film.Paper.A4 ? 210 : 8.5 * 25.4;
   }
 }
