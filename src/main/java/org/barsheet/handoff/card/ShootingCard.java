@@ -2,9 +2,9 @@ package org.barsheet.handoff.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.plan.Film;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
+import org.barsheet.plan.Film;
 import org.barsheet.plan.Plan;
 import org.barsheet.shooting.Setup;
 import org.barsheet.text.Html;

@@ -2,8 +2,8 @@ package org.barsheet.handoff.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.plan.Film;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.plan.Film;
 import org.barsheet.shooting.Setup;
 import org.barsheet.shooting.Step;
 import org.barsheet.text.Html;
