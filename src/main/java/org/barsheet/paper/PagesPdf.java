@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
+import org.barsheet.text.Ascii;
 
 /**
  * Pages as one PDF (ISO 32000), its letters embedded, without dates: the same pages give the same
@@ -165,16 +166,27 @@ public final class PagesPdf {
     stream.endText();
   }
 
-  /** A letter the font does not have becomes a question mark; the drawings have it. */
+  /**
+   * A letter the font does not have is written plainly, or becomes a question mark where it has no
+   * plain form; the drawings have it.
+   */
   private String printable(String words) {
     StringBuilder printable = new StringBuilder();
-    words.codePoints().forEach(c -> printable.append(has(c) ? Character.toString(c) : "?"));
+    words
+        .codePoints()
+        .mapToObj(Character::toString)
+        .forEach(letter -> printable.append(has(letter) ? letter : plain(letter)));
     return printable.toString();
   }
 
-  private boolean has(int letter) {
+  private static String plain(String letter) {
+    String plain = Ascii.line(letter);
+    return plain.matches("_?") ? "?" : plain;
+  }
+
+  private boolean has(String letter) {
     try {
-      font.encode(Character.toString(letter));
+      font.encode(letter);
       return true;
     } catch (IOException | IllegalArgumentException missing) {
       return false;
