@@ -60,6 +60,11 @@ final class CuttingSheets {
         + String.join(", ", needed.uses());
   }
 
+  /** Whether some sheet of a piece would take too many pages to join, so that none is printed. */
+  static boolean isTooLarge(FilmSheet film, Piece piece) {
+    return piece.sheets().stream().anyMatch(sheet -> tiles(film, sheet.board()).isTooMany());
+  }
+
   static Tiles tiles(FilmSheet film, Rect bounds) {
     Sheet sheet = new Sheet(film);
     return new Tiles(bounds, sheet.bodyWidth(), sheet.bodyHeight());

@@ -63,7 +63,7 @@ final class PieceList {
     }
   }
 
-  private static void row(Sheet sheet, NeededPiece needed, int number, double y) {
+  private void row(Sheet sheet, NeededPiece needed, int number, double y) {
     Piece piece = needed.piece();
     double x = Sheet.MARGIN;
     sheet.add(new Ink.Line(Stroke.SIZE, x, y - 2, sheet.width() - Sheet.MARGIN, y - 2));
@@ -84,14 +84,25 @@ final class PieceList {
     double rest = sheet.bodyWidth() - COLUMNS.get(4);
     sheet.add(
         Words.plain(x + COLUMNS.get(4), y + 2, String.join(", ", needed.uses())).within(rest));
-    if (needed.openings().size() > 1) {
-      String also =
-          "also for " + String.join(", ", needed.openings().subList(1, needed.openings().size()));
+    List<String> remarks = remarks(needed);
+    if (!remarks.isEmpty()) {
       sheet.add(
-          Words.plain(x + COLUMNS.get(1), y + 6, also)
+          Words.plain(x + COLUMNS.get(1), y + 6, String.join("; ", remarks))
               .inGray()
               .within(sheet.bodyWidth() - COLUMNS.get(1)));
     }
+  }
+
+  private List<String> remarks(NeededPiece needed) {
+    List<String> remarks = new ArrayList<>();
+    if (CuttingSheets.isTooLarge(film, needed.piece())) {
+      remarks.add("too large to print in tiles: draw it by its sizes");
+    }
+    if (needed.openings().size() > 1) {
+      remarks.add(
+          "also for " + String.join(", ", needed.openings().subList(1, needed.openings().size())));
+    }
+    return remarks;
   }
 
   private static String toward(Piece piece) {

@@ -12,6 +12,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.handoff.DemoFilm;
 import org.barsheet.handoff.SampleFilm;
+import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Opening.Support;
 import org.barsheet.plan.Rect;
@@ -184,6 +185,21 @@ class CuttingSheetsTest {
         liesOnItsPage(page);
       }
     }
+  }
+
+  /** Squares of 1 m: a lamp of 6 by 12 m would take more than 200 pages. */
+  @Test
+  void a_piece_too_large_for_tiles_is_told_on_the_list() {
+    FilmSheet film = SampleFilm.at(FrameRate.FPS_24).sheet();
+    Artwork.Model lamp = film.plan().workshop().artwork().models().get(0);
+    Artwork huge = new Artwork(1000, 24, 13.5, List.of(), 0, List.of(lamp));
+    Opening opening = film.plan().workshop().openings().get(0);
+    NeededPiece needed =
+        new NeededPiece(Piece.of(opening, huge), List.of("lamp-1"), List.of("1"), 0);
+    assertThat(new CuttingSheets(film).pages(List.of(needed))).isEmpty();
+    DrawnPage list = DrawnPage.of(new PieceList(film).pages(List.of(needed), true).get(0));
+    assertThat(list.text()).contains("too large to print in tiles: draw it by its sizes");
+    assertThat(page("pieces").text()).doesNotContain("too large");
   }
 
   /** Two lamps of 2 by 4 squares of an inch, three times as large: 152.4 by 304.8 mm. */
