@@ -13,6 +13,7 @@ import org.barsheet.artwork.PhotographView.Pixel;
 import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.Movement.MovedPhotograph;
 import org.barsheet.film.FilmSheet;
+import org.barsheet.input.Prose;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Camera;
 import org.barsheet.plan.Opening;
@@ -54,6 +55,27 @@ public final class Overlays {
           .ifPresent(view -> setup.runs().forEach(run -> overlays.add(files, view, run)));
     }
     return files;
+  }
+
+  /** What there are none for, and why, in a sentence each. */
+  public static List<String> notes(FilmSheet sheet) {
+    if (sheet.plan().workshop().camera().isEmpty()) {
+      return List.of(
+          "No overlays: the plan has no camera. Add one, such as camera: {lens: 50 mm, sensor: 36 mm,"
+              + " pixels: 6000x4000}.");
+    }
+    List<String> unseen =
+        sheet.shooting().setups().stream()
+            .filter(setup -> setup.view().isEmpty())
+            .flatMap(setup -> setup.runs().stream())
+            .map(Setup.Run::name)
+            .toList();
+    return unseen.isEmpty()
+        ? List.of()
+        : List.of(
+            "No overlays for "
+                + Prose.listed(unseen)
+                + ": no panel says what the camera sees. Give their panels a field.");
   }
 
   private Optional<PhotographView> view(Setup setup) {

@@ -12,7 +12,7 @@ import org.barsheet.film.FilmSheet;
  * @param kept where the workbook that stood there was put, if a person had changed it or cells
  *     typed into it have no row any more
  * @param placed placeholders, where they were asked for; they are among the files
- * @param notes what there is to tell of the guide's sound and of the movie, in sentences
+ * @param notes what there is to tell of sound, overlays and movie, in sentences
  * @param film what they were printed from
  */
 public record Made(

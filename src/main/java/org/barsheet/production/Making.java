@@ -56,6 +56,7 @@ final class Making {
         placed = Placed.into(out, placeholders);
       }
       List<String> notes = new ArrayList<>(sounds.notes());
+      notes.addAll(extras.overlays() ? Overlays.notes(film) : List.of());
       notes.addAll(movies.write(sounds.bank()));
       Optional<KeptWorkbook> kept = keep(book, workbook.carried());
       List<Path> published = new ArrayList<>(out.publish());

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -21,11 +22,19 @@ class PaperCommandTest {
 
   @TempDir private Path folder = Path.of("set by the test runner");
 
+  private String told = "";
+
   private int make(Path sheets, String... options) throws IOException {
+    return make(text -> text, sheets, options);
+  }
+
+  private int make(UnaryOperator<String> changed, Path sheets, String... options)
+      throws IOException {
     Path plan =
         Files.writeString(
             folder.resolve("quay.yaml"),
-            """
+            changed.apply(
+                """
             title: The quay
             score: %s
             film: {frame-rate: 24, paper: letter}
@@ -41,7 +50,7 @@ class PaperCommandTest {
               - {panel: 2, action: A lamp, cue: glimmer 1, field: {left: 2, top: 6, width: 4}, reveals: [{opening: lamp-1, photographs: 6}]}
               - {panel: 3, action: A hatch, cue: glimmer 2, field: {left: 7, top: 6, width: 5}, reveals: [{opening: hatch, photographs: 4}]}
             """
-                .formatted(Path.of("scores", "lamplighters-quay.mid").toAbsolutePath()),
+                    .formatted(Path.of("scores", "lamplighters-quay.mid").toAbsolutePath())),
             UTF_8);
     List<String> words = new ArrayList<>(List.of("make", plan.toString()));
     words.addAll(List.of("--out", sheets.toString()));
@@ -52,7 +61,8 @@ class PaperCommandTest {
             new PrintWriter(new StringWriter()),
             new PrintWriter(err),
             words.toArray(String[]::new));
-    assertThat(err.toString()).doesNotContain("barsheet:");
+    told = err.toString();
+    assertThat(told).doesNotContain("barsheet:");
     return status;
   }
 
@@ -83,6 +93,22 @@ class PaperCommandTest {
     assertThat(sheets.resolve("overlays").resolve("lamp 006.svg")).exists();
     assertThat(sheets.resolve("overlays").resolve("hatch 004.svg")).exists();
     assertThat(sheets.resolve("paper")).doesNotExist();
+    assertThat(told).doesNotContain("No overlays");
+  }
+
+  @Test
+  void what_has_no_overlays_is_told() throws IOException {
+    Path sheets = folder.resolve("overlaid");
+    assertThat(
+            make(
+                text -> text.replace("field: {left: 7, top: 6, width: 5}, ", ""),
+                sheets,
+                "--overlays"))
+        .isZero();
+    assertThat(told).contains("No overlays for hatch: no panel says what the camera sees.");
+    assertThat(sheets.resolve("overlays").resolve("lamp 006.svg")).exists();
+    assertThat(make(text -> text.replaceAll("camera: .*", ""), sheets, "--overlays")).isZero();
+    assertThat(told).contains("No overlays: the plan has no camera.");
   }
 
   @Test

@@ -121,7 +121,13 @@ class OverlaysTest {
   }
 
   @Test
-  void without_a_camera_there_are_none() {
-    assertThat(Overlays.files(SampleFilm.at(FrameRate.FPS_24).sheet())).isEmpty();
+  void without_a_camera_there_are_none_and_it_is_said() {
+    FilmSheet film = SampleFilm.at(FrameRate.FPS_24).sheet();
+    assertThat(Overlays.files(film)).isEmpty();
+    assertThat(Overlays.notes(film))
+        .singleElement()
+        .asString()
+        .startsWith("No overlays: the plan has no camera.");
+    assertThat(Overlays.notes(DEMO)).isEmpty();
   }
 }
