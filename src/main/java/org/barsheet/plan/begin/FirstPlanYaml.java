@@ -28,6 +28,12 @@ final class FirstPlanYaml {
       ##   at most 3 s.
       """;
 
+  private static final String PINS =
+      """
+        # pins:                         # bars that begin at known seconds of the file or recording
+        #   - {bar: 1, at: 0.28 s}
+      """;
+
   private static final String EXAMPLES =
       """
         # models:
@@ -58,6 +64,7 @@ final class FirstPlanYaml {
     settings("film", PlanKeys.FILM, plan.film());
     line("");
     settings("music", PlanKeys.MUSIC, Map.of());
+    out.append(PINS);
     line("");
     motifs();
     line("## The artwork.");

@@ -48,9 +48,9 @@ public final class PlanKeys {
           key("first-bar", "Printed number of the first full bar.", "1"),
           key("pickup", "Whether the piece begins with a pickup: auto, yes or no.", "auto"),
           key("played-order", "Printed bar numbers in the order played.", "1-16, 9-15, 17-40"),
-          key("pins", "Bars that begin at known seconds of the recording.", ""),
-          key("meter", "Meter to expect in the playing.", "6/8"),
-          key("bpm", "Felt bpm to expect in the playing.", "96"),
+          key("pins", "Bars that begin at known seconds of the file or recording.", ""),
+          key("meter", "The bars you count, if the file doesn't tell.", "6/8"),
+          key("bpm", "The beat you hear, if the file doesn't tell.", "96"),
           key("felt-beat", "Length of the felt beat as a share of a whole note.", "3/8"),
           key("recording", "The production's own sound file, played by the page.", "mix.wav"),
           key(

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.barsheet.clock.FrameRate;
+import org.barsheet.clock.Seconds;
 import org.barsheet.motif.Notes;
 import org.barsheet.plan.Length;
 import org.barsheet.plan.MotifRequest;
@@ -17,6 +18,7 @@ import org.barsheet.plan.Panel;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.read.PlanReader;
+import org.barsheet.pulse.TempoRequest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -99,7 +101,14 @@ class FirstPlanTest {
             .collect(Collectors.joining("\n"));
     Plan plan = read("used.yaml", used.getBytes(UTF_8));
     assertThat(plan.text().given())
-        .contains("film.tail", "music.felt-beat", "motifs.tide.notes", "performers.cello.part");
+        .contains(
+            "film.tail",
+            "music.felt-beat",
+            "music.pins",
+            "motifs.tide.notes",
+            "performers.cello.part");
     assertThat(plan.panels().get(0).reveals()).hasSize(1);
+    assertThat(plan.music().tempo().pins())
+        .containsExactly(new TempoRequest.Pin(1, Seconds.parse("0.28")));
   }
 }
