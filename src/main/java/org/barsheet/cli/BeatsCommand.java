@@ -68,13 +68,13 @@ final class BeatsCommand implements Callable<Integer> {
   @Option(
       names = "--meter",
       paramLabel = "METER",
-      description = "Meter to expect in the playing, such as 3/4.")
+      description = "The bars you count, such as 3/4, if the file doesn't tell.")
   private Optional<String> meter = Optional.empty();
 
   @Option(
       names = "--bpm",
       paramLabel = "BPM",
-      description = "Felt bpm to expect in the playing, roughly.")
+      description = "Roughly the beat you hear, in bpm, if the file doesn't tell.")
   private Optional<String> bpm = Optional.empty();
 
   @Option(
@@ -116,8 +116,10 @@ final class BeatsCommand implements Callable<Integer> {
       err.println("  byte " + note.byteOffset() + ": " + note.sentence());
     }
     boolean hinted = meter.isPresent() || bpm.isPresent();
-    if (hinted && music.source() != Music.Source.PLAYED) {
-      err.println("  --meter and --bpm apply only to playing; add --tempo played");
+    boolean sought = music.source() == Music.Source.PLAYED || mode() == TempoRequest.Mode.PLAYED;
+    if (hinted && !sought) {
+      err.println(
+          "  tempo and bars are the file's own; to go by --meter and --bpm, add --tempo played");
     }
   }
 

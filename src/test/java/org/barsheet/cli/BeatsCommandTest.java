@@ -106,6 +106,11 @@ class BeatsCommandTest {
   @Test
   void hints_for_playing_say_so_where_bars_are_written() {
     assertThat(run("beats", QUAY, "--bpm", "96")).isEqualTo(ExitStatus.DONE);
-    assertThat(err.toString()).contains("--meter and --bpm apply only to playing");
+    assertThat(err.toString())
+        .contains(
+            "tempo and bars are the file's own; to go by --meter and --bpm, add --tempo played");
+    err.getBuffer().setLength(0);
+    assertThat(run("beats", QUAY, "--bpm", "96", "--tempo", "played")).isEqualTo(ExitStatus.DONE);
+    assertThat(err.toString()).doesNotContain("own; to go by");
   }
 }
