@@ -81,7 +81,7 @@ final class PinOrder {
     for (int i = 1; i < pins.size(); i++) {
       Pin first = pins.get(i - 1);
       Pin second = pins.get(i);
-      double bar = second.at().minus(first.at()).toDouble() / (second.bar() - first.bar());
+      double bar = barSeconds(first, second);
       if (bar < SHORTEST_BAR || bar > LONGEST_BAR) {
         problems.add(
             problem(
@@ -119,6 +119,11 @@ final class PinOrder {
       }
     }
     return found;
+  }
+
+  /** How long a bar lasts on average from one pin to a later one. */
+  static double barSeconds(Pin first, Pin last) {
+    return last.at().minus(first.at()).toDouble() / (last.bar() - first.bar());
   }
 
   private static boolean isEven(

@@ -45,20 +45,28 @@ record Question(Kind kind, double margin, String sentence) {
             + " under music");
   }
 
-  /** Whether bars begin on another beat. */
-  static Question bar(double margin, double seconds, double otherSeconds) {
+  /**
+   * Whether bars begin on another beat.
+   *
+   * @param number the printed number of the bar that begins at one of the two times
+   */
+  static Question bar(double margin, int number, double seconds, double otherSeconds) {
     String at = String.format(Locale.ROOT, "%.2f s", seconds);
     String other = String.format(Locale.ROOT, "%.2f", otherSeconds);
     return new Question(
         Kind.BAR_PHASE,
         margin,
-        "does bar 1 begin at "
+        "does bar "
+            + number
+            + " begin at "
             + at
             + " or "
             + other
             + " s? "
             + at
-            + " is followed; for the other write pins: [{bar: 1, at: "
+            + " is followed; for the other write pins: [{bar: "
+            + number
+            + ", at: "
             + other
             + " s}] under music");
   }

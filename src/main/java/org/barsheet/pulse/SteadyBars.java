@@ -17,7 +17,7 @@ final class SteadyBars {
   /** A note this near a beat of an exact pulse is on it, in seconds. */
   private static final double SAME_SECONDS = 0.0025;
 
-  private static final double NANOS = 1e9;
+  private static final long NANOS = 1_000_000_000;
 
   private final Score score;
   private final Playing playing;
@@ -77,7 +77,7 @@ final class SteadyBars {
     if (exact && Math.abs(stroke.seconds() - seconds) <= SAME_SECONDS) {
       return stroke.tick();
     }
-    Seconds exact = Seconds.of(Math.round(seconds * NANOS), (long) NANOS);
-    return Math.round(score.tempo().tickAt(exact).doubleValue());
+    Seconds rounded = Seconds.of(Math.round(seconds * NANOS), NANOS);
+    return Math.round(score.tempo().tickAt(rounded).doubleValue());
   }
 }

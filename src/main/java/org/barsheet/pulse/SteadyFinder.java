@@ -132,12 +132,12 @@ final class SteadyFinder {
     return questions;
   }
 
-  private static void addPhases(SteadyReading best, List<Question> questions) {
+  private void addPhases(SteadyReading best, List<Question> questions) {
     int size = best.meter().beats().size();
     for (int beats = 1; beats < size; beats++) {
       SteadyReading later = best.later(beats);
       double margin = (best.total() - later.total()) / best.bars().size() / NEAR_BAR;
-      questions.add(Question.bar(margin, firstBar(best), firstBar(later)));
+      questions.add(Question.bar(margin, request.firstBar(), firstBar(best), firstBar(later)));
     }
   }
 
@@ -145,7 +145,7 @@ final class SteadyFinder {
   private static double firstBar(SteadyReading reading) {
     return reading.bars().stream()
         .mapToDouble(bar -> reading.beats(bar).get(0))
-        .filter(start -> start > -0.005)
+        .filter(start -> start > -SteadyPulse.MEANT_SECONDS)
         .findFirst()
         .orElse(0);
   }

@@ -138,7 +138,7 @@ class WrittenCheckTest {
   void the_nearest_of_several_questions_is_asked_with_the_line_that_settles_it() {
     ComposedPiece piece = piece("4/4", 2);
     Question beat = Question.beat(0.4, 60 / 90.0, 60 / 180.0);
-    Question bar = Question.bar(0.7, 0, 0.28);
+    Question bar = Question.bar(0.7, 17, 0, 0.28);
     Question sure = Question.beat(1.2, 60 / 90.0, 60 / 45.0);
     Score score = piece.save(folder, new Track(), at -> at * ComposedPiece.TICKS, 0);
     assertThat(Question.nearest(List.of(sure, bar, beat), score.bars()).orElseThrow().sentence())
@@ -147,8 +147,8 @@ class WrittenCheckTest {
                 + " music");
     assertThat(Question.nearest(List.of(sure, bar), score.bars()).orElseThrow().sentence())
         .isEqualTo(
-            "does bar 1 begin at 0.00 s or 0.28 s? 0.00 s is followed; for the other write pins:"
-                + " [{bar: 1, at: 0.28 s}] under music");
+            "does bar 17 begin at 0.00 s or 0.28 s? 0.00 s is followed; for the other write pins:"
+                + " [{bar: 17, at: 0.28 s}] under music");
     assertThat(Question.nearest(List.of(sure), score.bars())).isEmpty();
   }
 }
