@@ -15,7 +15,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Invented pieces of every meter, saved in every way; prints how they are read. */
+/**
+ * Invented pieces of every meter, saved in every way; prints how they are read, those read wrongly
+ * one by one with {@code -Dfigures.talk=true}.
+ */
 @Tag("trial")
 class SavedPiecesTrial {
 
@@ -39,7 +42,7 @@ class SavedPiecesTrial {
         "4/4 3/4 6/8",
         "3/4 4/4 3/4"
       })
-  void pieces_of_a_meter_are_right_or_asked_about(String meters) {
+  void pieces_of_a_meter_are_mostly_right_or_asked_about(String meters) {
     List<Meter> sections = Arrays.stream(meters.split(" ")).map(SavedPieces::meter).toList();
     for (Saved saved : Saved.values()) {
       List<Read> reads = new ArrayList<>();
@@ -51,7 +54,7 @@ class SavedPiecesTrial {
         reads.add(new SavedPieces(folder).read(piece, saved, bpm));
       }
       System.out.println(SavedPieces.row(meters + " " + saved, reads));
-      if (System.getProperty("show") != null) {
+      if (Boolean.getBoolean("figures.talk")) {
         for (Read read : reads) {
           if (!read.isRight()) {
             System.out.printf(
@@ -60,7 +63,21 @@ class SavedPiecesTrial {
           }
         }
       }
-      assertThat(reads).isNotEmpty();
+      assertThat(reads.stream().filter(read -> read.isRight() || read.asked()))
+          .hasSizeGreaterThanOrEqualTo(leastRightOrAsked(saved));
+      if (saved == Saved.RIGHTLY) {
+        assertThat(reads).allMatch(read -> read.isRight() && !read.asked());
+      }
     }
+  }
+
+  /** What they are now, so that they get no worse. */
+  private static int leastRightOrAsked(Saved saved) {
+    return switch (saved) {
+      case RIGHTLY -> PIECES;
+      case LATE -> 17;
+      case WITHOUT_METER -> 15;
+      case AT_ANOTHER_TEMPO, PLAYED_TO_A_CLICK -> 12;
+    };
   }
 }
