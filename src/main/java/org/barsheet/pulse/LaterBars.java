@@ -46,15 +46,15 @@ final class LaterBars {
   /**
    * How well bars fit that begin later.
    *
-   * @param sounding share of their beats on which something sounds
-   * @param sharpest the same of their first beats
+   * @param beats share of their beats on which something sounds
+   * @param downbeats the same of their first beats
    */
-  private record Fit(long later, double total, double sounding, double sharpest) {}
+  private record Fit(long later, double total, double beats, double downbeats) {}
 
   /** The bars that fit best if they begin a number of pulses later; nothing if they need not. */
   Optional<BarGrid> find(SteadyPulse pulse) {
     Fit written = fit(0);
-    if (written.sounding > SELDOM || written.sharpest > SELDOM) {
+    if (written.beats > SELDOM || written.downbeats > SELDOM) {
       return Optional.empty();
     }
     Bar model = score.bars().bars().get(Math.min(1, score.bars().bars().size() - 1));
@@ -68,14 +68,14 @@ final class LaterBars {
         best = fit;
       }
     }
-    return best.sharpest > OFTEN ? Optional.of(begun(best.later)) : Optional.empty();
+    return best.downbeats > OFTEN ? Optional.of(begun(best.later)) : Optional.empty();
   }
 
   private Fit fit(long later) {
     double total = 0;
     int beats = 0;
     int sounding = 0;
-    int sharp = 0;
+    int downbeats = 0;
     int stroke = 0;
     for (Bar bar : score.bars().bars()) {
       for (int beat = 0; beat < bar.beatTicks().size(); beat++) {
@@ -92,11 +92,11 @@ final class LaterBars {
         total += sounds ? 0 : SILENT;
         beats++;
         sounding += sounds ? 1 : 0;
-        sharp += sounds && beat == 0 ? 1 : 0;
+        downbeats += sounds && beat == 0 ? 1 : 0;
       }
     }
     double bars = score.bars().bars().size();
-    return new Fit(later, total, (double) sounding / beats, sharp / bars);
+    return new Fit(later, total, (double) sounding / beats, downbeats / bars);
   }
 
   private int place(double at, long tick, long next, int beat, Bar bar) {

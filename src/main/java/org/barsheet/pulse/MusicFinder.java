@@ -227,12 +227,11 @@ public final class MusicFinder {
   }
 
   private static String bpm(Pulse pulse) {
-    double tenths = Math.rint(600 / pulse.beatSeconds()) / 10;
+    double beatsPerMinute = 60 / pulse.beatSeconds();
     return switch (pulse.kept()) {
-      case NOTHING, CLEAR_BEATS -> String.format(Locale.ROOT, ", %.0f bpm in the middle", tenths);
-      case PULSE ->
-          String.format(
-              Locale.ROOT, tenths == Math.rint(tenths) ? ", %.0f bpm" : ", %.1f bpm", tenths);
+      case NOTHING, CLEAR_BEATS ->
+          String.format(Locale.ROOT, ", %.0f bpm in the middle", beatsPerMinute);
+      case PULSE -> ", " + Question.bpm(beatsPerMinute) + " bpm";
       case WRITTEN -> "";
     };
   }

@@ -91,7 +91,8 @@ record Question(Kind kind, double margin, String sentence) {
     return meter.beats().size() + (meter.isCompound() ? " dotted" : "");
   }
 
-  private static String bpm(double beatsPerMinute) {
+  /** With a decimal where there is one. */
+  static String bpm(double beatsPerMinute) {
     double tenths = Math.rint(10 * beatsPerMinute) / 10;
     boolean whole = tenths == Math.rint(tenths);
     return String.format(Locale.ROOT, whole ? "%.0f" : "%.1f", tenths);

@@ -3,7 +3,6 @@ package org.barsheet.pulse;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.barsheet.score.Division;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
@@ -100,10 +99,9 @@ public record TempoEvidence(
   /** The same onsets where they are found to keep to another pulse. */
   TempoEvidence contradictedBy(double beatsPerMinute) {
     String steady =
-        String.format(
-            Locale.ROOT,
-            "the notes follow a steady pulse of %.1f bpm, not the written beats",
-            beatsPerMinute);
+        "the notes follow a steady pulse of "
+            + Question.bpm(beatsPerMinute)
+            + " bpm, not the written beats";
     return new TempoEvidence(score, Verdict.UNTRUE, steady, List.of(), parts);
   }
 

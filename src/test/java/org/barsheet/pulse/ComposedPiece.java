@@ -31,7 +31,6 @@ final class ComposedPiece {
   private final int style;
   private final int home;
   private double now;
-  private double end;
 
   /** A piece of sections, each of so many bars of a meter. */
   ComposedPiece(long seed, double pickupBeats, List<Meter> sections, int barsInSection) {
@@ -47,7 +46,6 @@ final class ComposedPiece {
         step = addBar(meter, bar, rhythm, step);
       }
     }
-    end = now;
   }
 
   private static double beat(Meter meter) {
@@ -184,10 +182,5 @@ final class ComposedPiece {
   /** Where its felt beats are, in quarter notes. */
   List<Double> beats() {
     return beats;
-  }
-
-  /** How long it is, in quarter notes. */
-  double quarters() {
-    return end;
   }
 }
