@@ -1,16 +1,21 @@
 package org.barsheet.production;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
+import org.barsheet.cues.MusicRuler;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Nearest;
 import org.barsheet.input.Problem;
+import org.barsheet.input.SyntaxException;
 import org.barsheet.plan.Film;
+import org.barsheet.plan.Length;
+import org.barsheet.plan.Place;
+import org.barsheet.plan.Place.IntoPanel;
 import org.barsheet.score.BarBeat;
 import org.barsheet.timing.Shot;
 
@@ -22,6 +27,7 @@ import org.barsheet.timing.Shot;
  */
 public record Located(Film film, List<Spot> spots) {
 
+  private static final Length BEGINNING = Length.of(Length.Unit.FRAMES, BigFraction.ZERO);
   private static final Pattern PANEL = Pattern.compile("\\s*panel\\s+(\\S+)\\s*");
 
   public Located {
@@ -43,19 +49,26 @@ public record Located(Film film, List<Spot> spots) {
     }
 
     /**
-     * Where a panel's shot begins.
+     * Where a panel's shot begins, or so long after that.
      *
      * @throws InputException if no panel has this name
      */
-    static Spot ofPanel(String panel, FilmSheet sheet) {
+    static Spot into(IntoPanel place, FilmSheet sheet) {
+      String panel = place.panel();
       Shot shot =
           sheet.timing().shots().stream()
               .filter(each -> each.panel().name().equals(panel))
               .findFirst()
               .orElseThrow(() -> new InputException(unknown(panel, sheet)));
-      long frame = shot.frames().start();
-      Seconds at = sheet.timing().clock().scoreTime(frame);
-      return new Spot("panel " + panel, shot.startsAt(), at, frame);
+      long start = shot.frames().start();
+      if (place.offset().equals(BEGINNING)) {
+        Seconds at = sheet.timing().clock().scoreTime(start);
+        return new Spot("panel " + panel, shot.startsAt(), at, start);
+      }
+      MusicRuler ruler = new MusicRuler(sheet.timing().music(), sheet.timing().clock());
+      Length offset = place.offset();
+      Seconds at = ruler.advance(ruler.momentOf(start), offset.unit(), offset.most());
+      return new Spot(place.toString(), ruler.locate(at), at, ruler.frameAt(at));
     }
 
     private static Problem unknown(String panel, FilmSheet sheet) {
@@ -69,8 +82,15 @@ public record Located(Film film, List<Spot> spots) {
     }
   }
 
-  /** The panel's name where a text asks for one: {@code panel 17}. */
-  static Optional<String> panelIn(String text) {
-    return Optional.of(PANEL.matcher(text)).filter(Matcher::matches).map(match -> match.group(1));
+  /**
+   * Reads a place of a film as the plan spells it; {@code panel 17} is where that begins.
+   *
+   * @throws SyntaxException at the first character that does not belong
+   */
+  static Place parse(String text, Film film) {
+    Matcher panel = PANEL.matcher(text);
+    return panel.matches()
+        ? new IntoPanel(panel.group(1), BEGINNING)
+        : Place.parse(text, film.rate());
   }
 }

@@ -1,7 +1,6 @@
 package org.barsheet.production;
 
 import java.util.List;
-import java.util.Optional;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.cues.MotifSearch;
 import org.barsheet.cues.Places;
@@ -11,6 +10,7 @@ import org.barsheet.input.Problem;
 import org.barsheet.input.SyntaxException;
 import org.barsheet.movie.Movie;
 import org.barsheet.plan.Place;
+import org.barsheet.plan.Place.IntoPanel;
 import org.barsheet.plan.Plan;
 
 /** Which frames of a film a movie shows. */
@@ -47,13 +47,12 @@ final class MovieSpan {
   }
 
   private long frame(String text, String option) {
-    Optional<String> panel = Located.panelIn(text);
-    if (panel.isPresent()) {
-      return Located.Spot.ofPanel(panel.get(), film).frame();
-    }
     Plan plan = film.plan();
     try {
-      Place place = Place.parse(text, plan.film().rate());
+      Place place = Located.parse(text, plan.film());
+      if (place instanceof IntoPanel into) {
+        return Located.Spot.into(into, film).frame();
+      }
       return Places.find(
               plan,
               film.timing().music(),

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,6 +25,7 @@ import org.barsheet.motif.Occurrence;
 import org.barsheet.movie.Ffmpeg;
 import org.barsheet.photographs.TakenPhotographs;
 import org.barsheet.plan.Place;
+import org.barsheet.plan.Place.IntoPanel;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.begin.FirstPlan;
 import org.barsheet.plan.begin.PlanWriter;
@@ -170,21 +170,19 @@ public final class Production {
   public static Located where(Path planFile, Path folder, List<String> places) {
     Returns returns = returns(planFile);
     Plan plan = returns.plan();
-    List<Place> parsed =
-        parsed(plan, places.stream().filter(text -> Located.panelIn(text).isEmpty()).toList());
-    Places.find(plan, returns.music(), returns.occurrences(), parsed);
+    List<Place> asked = parsed(plan, places);
+    List<Place> inMusic = asked.stream().filter(place -> !(place instanceof IntoPanel)).toList();
+    Places.find(plan, returns.music(), returns.occurrences(), inMusic);
     Optional<FilmSheet> film =
-        parsed.size() == places.size()
+        inMusic.size() == asked.size()
             ? Optional.empty()
             : Optional.of(film(planFile, folder, Progress.SILENT));
-    Iterator<Place> next = parsed.iterator();
     List<Located.Spot> spots = new ArrayList<>();
-    for (String text : places) {
-      Optional<String> panel = Located.panelIn(text);
-      if (panel.isPresent()) {
-        spots.add(Located.Spot.ofPanel(panel.get(), film.orElseThrow()));
+    for (Place place : asked) {
+      if (place instanceof IntoPanel into) {
+        spots.add(Located.Spot.into(into, film.orElseThrow()));
       } else {
-        Places.find(plan, returns.music(), returns.occurrences(), List.of(next.next())).stream()
+        Places.find(plan, returns.music(), returns.occurrences(), List.of(place)).stream()
             .map(Located.Spot::of)
             .forEach(spots::add);
       }
@@ -197,7 +195,7 @@ public final class Production {
     List<Problem> problems = new ArrayList<>();
     for (String place : places) {
       try {
-        parsed.add(Place.parse(place, plan.film().rate()));
+        parsed.add(Located.parse(place, plan.film()));
       } catch (SyntaxException unclear) {
         problems.add(Problem.at("", "", unclear));
       }

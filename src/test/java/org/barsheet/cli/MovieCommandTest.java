@@ -102,6 +102,28 @@ class MovieCommandTest {
     assertThat(probed("plan.mp4", "stream=width,height")).startsWith("160,114");
   }
 
+  /** Panel 2 begins with bar 2, on frame 48; a bar of 4 beats of half a second is 48 frames. */
+  @Test
+  void it_counts_into_panels_as_the_plan_does() throws IOException {
+    Path frames = folder.resolve("frames");
+    assertThat(
+            make(
+                "--frames",
+                frames.toString(),
+                "--from",
+                "36 f into panel 2",
+                "--to",
+                "1 bar into panel 2"))
+        .as(err.toString())
+        .isEqualTo(ExitStatus.DONE);
+    try (Stream<Path> files = Files.list(frames).sorted()) {
+      assertThat(files.map(file -> file.getFileName().toString()).toList())
+          .hasSize(12)
+          .startsWith("plan-000084.png")
+          .endsWith("plan-000095.png");
+    }
+  }
+
   @Test
   void a_clean_one_has_no_strip() throws IOException, InterruptedException {
     assertThat(make("--movie", "--clean", "--to", "bar 1 beat 3"))
