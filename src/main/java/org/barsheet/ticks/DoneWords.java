@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 /**
  * What people write into a box under <i>done</i>: a tick for everything in the row, {@code 1-17}
  * for some photographs of a movement, {@code again 12-17} for those to be taken again, or {@code
- * again}.
+ * again}. In front, "again" holds for all that follows; behind, for that part alone.
  */
 public final class DoneWords {
 
@@ -50,14 +50,14 @@ public final class DoneWords {
       names.forEach(name -> marks.put(name, mark));
       return Optional.of(marks);
     }
-    Mark mark = Mark.TAKEN;
+    boolean again = false;
     for (String part : plain.split(" *[,;] *", -1)) {
       Matcher range = PART.matcher(part);
       if (!range.matches()) {
         return Optional.empty();
       }
-      boolean again = range.group(1) != null || range.group(4) != null;
-      mark = again ? Mark.AGAIN : part.equals(plain) || mark == Mark.TAKEN ? Mark.TAKEN : mark;
+      again |= range.group(1) != null;
+      Mark mark = again || range.group(4) != null ? Mark.AGAIN : Mark.TAKEN;
       int from = Integer.parseInt(range.group(2));
       int to = range.group(3) == null ? from : Integer.parseInt(range.group(3));
       if (!mark(marks, names, from, to, mark)) {

@@ -38,6 +38,8 @@ class DoneWordsTest {
         "1-5; 9 | 1-5, 9",
         "retake 3 | again 3",
         "3 again | again 3",
+        "again 3, 5 | again 3, again 5",
+        "3 again, 5 | 5, again 3",
         "x (older) | ''",
       })
   void a_box_says_which_photographs_are_taken(String text, String marks) {
