@@ -59,6 +59,16 @@ class PhoneCardInBrowserTest {
   }
 
   @Test
+  void the_flap_is_drawn_in_the_colors_of_the_light() {
+    String edge = "return document.querySelector('#flap line:last-child').getAttribute('stroke')";
+    Object dark = browser.run(edge);
+    browser.press("light");
+    assertThat(browser.run(edge)).isNotEqualTo(dark);
+    browser.press("light");
+    assertThat(browser.run(edge)).isEqualTo(dark);
+  }
+
+  @Test
   void what_it_saves_is_read_by_make_and_check() throws IOException {
     browser.press("taken");
     browser.press("taken");

@@ -58,7 +58,6 @@
   };
 
   let at = firstOpen(0);
-  const seen = [];
 
   const make = (name, text, group) => {
     const made = document.createElement(name);
@@ -90,18 +89,18 @@
 
   // The flap from the side: where it is set, and dashed where it goes next.
   const drawing = (item, next) => {
-    const picture = by("flap");
-    picture.replaceChildren();
-    picture.toggleAttribute("hidden", item.degrees === null);
+    const drawn = by("flap");
+    drawn.replaceChildren();
+    drawn.toggleAttribute("hidden", item.degrees === null);
     if (item.degrees !== null) {
       const mirrored = item.mirrored;
-      picture.append(line(0, "#5B6570", false, mirrored));
+      drawn.append(line(0, "#5B6570", false, mirrored));
       if (next && next.degrees !== null && next.title === item.title) {
-        picture.append(line(next.degrees, "#9AA4AF", true, mirrored));
+        drawn.append(line(next.degrees, "#9AA4AF", true, mirrored));
       }
-      picture.append(line(item.degrees, getComputedStyle(document.documentElement)
+      drawn.append(line(item.degrees, getComputedStyle(document.documentElement)
         .getPropertyValue("--lamp").trim(), false, mirrored));
-      picture.setAttribute("aria-label", "the flap at " + item.degrees + " degrees");
+      drawn.setAttribute("aria-label", "the flap at " + item.degrees + " degrees");
     }
   };
 
@@ -156,7 +155,6 @@
   };
 
   const go = (index) => {
-    seen.push(at);
     at = index;
     show();
   };
@@ -218,7 +216,10 @@
     show();
   };
 
-  const light = () => document.documentElement.classList.toggle("light") && show();
+  const light = () => {
+    document.documentElement.classList.toggle("light");
+    show();
+  };
 
   // The screen stays on where the browser grants it.
   const wake = () => {
@@ -231,16 +232,16 @@
   document.addEventListener("visibilitychange", wake);
   document.addEventListener("pointerdown", wake, { once: true });
 
-  const isLocal = () => at < items.length && isPhotograph(items[at]);
+  const canNote = () => at < items.length && isPhotograph(items[at]);
   by("taken").addEventListener("click", taken);
   by("again").addEventListener("click", again);
   by("back").addEventListener("click", back);
   by("save").addEventListener("click", save);
   by("light").addEventListener("click", light);
-  by("note").addEventListener("click", () => isLocal() && writing(true));
+  by("note").addEventListener("click", () => canNote() && writing(true));
   by("note-keep").addEventListener("click", write);
   const keys = { Enter: taken, " ": taken, a: again, Backspace: back, ArrowLeft: back, ArrowRight: forward,
-    s: save, l: light, n: () => isLocal() && writing(true) };
+    s: save, l: light, n: () => canNote() && writing(true) };
   document.addEventListener("keydown", (event) => {
     if (event.target === by("note-text")) {
       if (event.key === "Escape") {
