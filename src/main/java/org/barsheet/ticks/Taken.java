@@ -93,9 +93,9 @@ public record Taken(
         : done + " of " + some.size() + (again == 0 ? "" : ", " + again + " again");
   }
 
-  /** Likeness of a photograph, where there is one of the name. */
-  public Optional<String> likeness(String name) {
-    return Optional.ofNullable(likenesses().get(name));
+  /** A photograph by its name. */
+  public Optional<TakenPhotograph> photograph(String name) {
+    return photographs.stream().filter(one -> one.name().equals(name)).findFirst();
   }
 
   /** What each photograph shows: name to likeness, in the order of work. */

@@ -86,7 +86,7 @@ class TakenTest {
       at = at.plusMinutes(n == 5 ? 60 : 2);
       String name = "small-lamp %03d".formatted(n);
       ticks.add(
-          new Tick(name, Mark.TAKEN, Source.PHONE, FILM.ticks().likeness(name), Optional.of(at)));
+          new Tick(name, Mark.TAKEN, Source.PHONE, FILM.ticks().photograph(name).map(TakenPhotograph::likeness), Optional.of(at)));
     }
     Taken taken = taken(FILM, ticks);
     assertThat(taken.left().perHour().orElseThrow()).isCloseTo(30, offset(1e-9));
@@ -210,7 +210,8 @@ class TakenTest {
         String name = taken.renamed().getOrDefault(tick.getKey(), tick.getKey());
         boolean holds = !taken.lost().contains(tick.getKey());
         if (holds) {
-          assertThat(taken.likeness(name)).contains(likenesses.get(tick.getKey()));
+          assertThat(taken.photograph(name).map(TakenPhotograph::likeness))
+              .contains(likenesses.get(tick.getKey()));
           assertThat(taken.inWorkbook(List.of(name))).containsValue(tick.getValue());
         } else {
           assertThat(now.ticks().likenesses()).doesNotContainValue(likenesses.get(tick.getKey()));

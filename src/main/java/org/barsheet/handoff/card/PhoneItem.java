@@ -3,6 +3,7 @@ package org.barsheet.handoff.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.barsheet.artwork.Measure;
 import org.barsheet.exposure.Movement.MovedPhotograph;
@@ -17,6 +18,7 @@ import org.barsheet.shooting.StepWords;
 import org.barsheet.shooting.Stretch;
 import org.barsheet.shooting.WorkDay;
 import org.barsheet.ticks.Mark;
+import org.barsheet.ticks.TakenPhotograph;
 
 /**
  * What the card for the phone shows at a time: a photograph, or a setup.
@@ -234,6 +236,7 @@ record PhoneItem(
       boolean mirrored,
       List<List<String>> rows) {
     List<String> panels = step.take().panels();
+    Optional<TakenPhotograph> known = film.ticks().photograph(name);
     return new PhoneItem(
         name,
         setup.number(),
@@ -241,13 +244,8 @@ record PhoneItem(
         (panels.size() == 1 ? "for panel " : "for panels ") + String.join(", ", panels),
         number,
         of,
-        film.ticks().likeness(name).orElse(""),
-        film.ticks().photographs().stream()
-            .filter(one -> one.name().equals(name))
-            .flatMap(one -> one.mark().stream())
-            .map(Mark::word)
-            .findFirst()
-            .orElse(""),
+        known.map(TakenPhotograph::likeness).orElse(""),
+        known.flatMap(TakenPhotograph::mark).map(Mark::word).orElse(""),
         before,
         degrees,
         mirrored,
