@@ -79,8 +79,9 @@ sealed interface Ink {
       return words.length() * LETTER * MILLIMETERS_PER_POINT * LEAST > millimeters;
     }
 
-    Words at(Align other) {
-      return new Words(words, x, y, points, bold, other, turned, gray);
+    /** RRGGBB. */
+    String color() {
+      return gray ? "5B6570" : "000000";
     }
 
     Words inGray() {

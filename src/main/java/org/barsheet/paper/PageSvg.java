@@ -69,7 +69,7 @@ public final class PageSvg {
       svg.append(" font-weight=\"bold\"");
     }
     if (words.gray()) {
-      svg.append(" fill=\"#5B6570\"");
+      svg.append(" fill=\"#" + words.color() + "\"");
     }
     switch (words.align()) {
       case START -> {}

@@ -35,8 +35,6 @@ public final class PagesPdf {
   /** Bold letters are the plain ones with an edge, as a share of their size. */
   private static final float BOLDER = 0.035f;
 
-  private static final float GRAY = 0x5B / 255f;
-
   private final PDDocument document;
   private final PDFont font;
 
@@ -153,9 +151,9 @@ public final class PagesPdf {
         Matrix.getRotateInstance(
             StrictMath.toRadians(words.turned()), (float) words.x(), (float) (height - words.y()));
     place.concatenate(Matrix.getTranslateInstance(-back, 0));
-    float ink = words.gray() ? GRAY : 0f;
-    stream.setNonStrokingColor(ink);
-    stream.setStrokingColor(ink);
+    float[] ink = color(words.color());
+    stream.setNonStrokingColor(ink[0], ink[1], ink[2]);
+    stream.setStrokingColor(ink[0], ink[1], ink[2]);
     stream.setLineWidth(BOLDER * size);
     stream.setLineDashPattern(new float[0], 0);
     stream.beginText();
