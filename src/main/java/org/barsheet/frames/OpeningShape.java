@@ -73,7 +73,7 @@ public record OpeningShape(
   }
 
   /** Share of its movement that is done at an amount, 0 to 1. */
-  public double done(double amount) {
+  private double done(double amount) {
     return full > 0 ? Math.max(0, Math.min(1, amount / full)) : 0;
   }
 

@@ -27,11 +27,6 @@ public record SeenOpening(
     inserts = List.copyOf(inserts);
   }
 
-  /** How far it stands open in percent of its movement. */
-  public long percent() {
-    return Math.round(100 * shape.done(amount));
-  }
-
   /** What covers it. */
   public Cover cover() {
     return shape.coverAt(amount);

@@ -21,23 +21,7 @@ public record Tick(
 
   /** Where ticks come from. */
   public enum Source {
-    WORKBOOK("the workbook"),
-    PHONE("the phone");
-
-    private final String words;
-
-    Source(String words) {
-      this.words = words;
-    }
-
-    /** As people are told. */
-    public String words() {
-      return words;
-    }
-  }
-
-  /** The same tick of a photograph that showed something. */
-  Tick showing(Optional<String> shown) {
-    return new Tick(photograph, mark, source, likeness.or(() -> shown), at);
+    WORKBOOK,
+    PHONE
   }
 }

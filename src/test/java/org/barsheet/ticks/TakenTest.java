@@ -86,7 +86,12 @@ class TakenTest {
       at = at.plusMinutes(n == 5 ? 60 : 2);
       String name = "small-lamp %03d".formatted(n);
       ticks.add(
-          new Tick(name, Mark.TAKEN, Source.PHONE, FILM.ticks().photograph(name).map(TakenPhotograph::likeness), Optional.of(at)));
+          new Tick(
+              name,
+              Mark.TAKEN,
+              Source.PHONE,
+              FILM.ticks().photograph(name).map(TakenPhotograph::likeness),
+              Optional.of(at)));
     }
     Taken taken = taken(FILM, ticks);
     assertThat(taken.left().perHour().orElseThrow()).isCloseTo(30, offset(1e-9));
