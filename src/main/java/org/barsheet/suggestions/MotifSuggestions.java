@@ -3,22 +3,18 @@ package org.barsheet.suggestions;
 import static java.util.stream.Collectors.toList;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.motif.BeginningsFinder;
 import org.barsheet.motif.Certainty;
-import org.barsheet.motif.HeardLine;
 import org.barsheet.motif.MotifNote;
 import org.barsheet.motif.Notes;
 import org.barsheet.motif.Sounding;
 import org.barsheet.notation.WrittenMusic;
-import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 
 /**
@@ -29,22 +25,11 @@ import org.barsheet.score.Score;
  */
 public final class MotifSuggestions {
 
-  private static final int LOOKED_AT = 400;
-  private static final int COUNTED = 16;
   private static final int SHOWN = 20;
-  private static final int MOST_QUARTERS = 16;
-  private static final int MOST_NOTES = 24;
-  private static final int FEWEST_NOTES = 4;
   private static final int BEGINNINGS = 8;
 
-  /** Held notes are written in eighths of a quarter note. */
-  private static final int NEAT = 8;
-
-  /** A grace note is shorter than this division of a quarter note. */
-  private static final int GRACE = 16;
-
   /** A theme is taken to open a piece if it begins within so many quarter notes. */
-  private static final int OPENING_QUARTERS = 8;
+  static final int OPENING_QUARTERS = 8;
 
   /** What opens the piece and returns comes no later than this. */
   private static final int OPENING_RANK = 2;
@@ -53,6 +38,7 @@ public final class MotifSuggestions {
   private final Score score;
   private final MelodyLines lines;
   private final RepeatedFigures figures;
+  private final FigureLine figureLine;
   private final BeginningsFinder everywhere;
   private final BeginningsFinder finder;
 
@@ -64,6 +50,7 @@ public final class MotifSuggestions {
     this.score = written.score();
     this.lines = new MelodyLines(score);
     this.figures = new RepeatedFigures(lines);
+    this.figureLine = new FigureLine(lines, score.ticksPerQuarter());
     this.everywhere = BeginningsFinder.of(score);
     Score passages = Passages.of(score);
     this.finder = everywhere.within(passages);
@@ -88,52 +75,14 @@ public final class MotifSuggestions {
 
   private Suggestion suggestion(Counted one) {
     return new Suggestion(
-        Notes.print(lastWritten(neat(one.line()))),
+        Notes.print(FigureLine.neat(one.line())),
         one.returns().get(0).part(),
         one.returns().stream().map(found -> written.played(found.startTick())).toList(),
         one.figure().goesRound());
   }
 
-  /** The line with every note but the last held to the end of the eighth of a beat it fills. */
-  private static List<MotifNote> neat(List<MotifNote> line) {
-    List<MotifNote> neat = new ArrayList<>();
-    for (MotifNote note : line) {
-      double eighths = note.length().doubleValue() * NEAT;
-      long whole = (long) Math.ceil(eighths);
-      boolean fills = 4 * eighths >= 3 * whole && neat.size() + 1 < line.size();
-      neat.add(
-          fills && !isOnThirds(note)
-              ? new MotifNote(note.onset(), BigFraction.of((int) whole, NEAT), note.pitch())
-              : note);
-    }
-    return neat;
-  }
-
-  private static boolean isOnThirds(MotifNote note) {
-    return note.length().getDenominator().intValue() % 3 == 0
-        && note.length().getDenominator().intValue() <= 12;
-  }
-
-  /**
-   * The line with its last note as it may have been written: players and programs let a note go a
-   * little early, and nothing follows that would tell. At most an eighth is added or taken.
-   */
-  private static List<MotifNote> lastWritten(List<MotifNote> line) {
-    MotifNote last = line.get(line.size() - 1);
-    BigFraction sixteenths = last.length().multiply(4);
-    BigFraction written = BigFraction.of(Math.round(sixteenths.doubleValue()), 4);
-    BigFraction off = written.subtract(last.length()).abs();
-    if (off.multiply(8).compareTo(last.length()) > 0) {
-      return line;
-    }
-    List<MotifNote> neat = new ArrayList<>(line.subList(0, line.size() - 1));
-    neat.add(new MotifNote(last.onset(), written, last.pitch()));
-    return neat;
-  }
-
   private List<Suggestion> suggestions() {
-    List<RepeatedFigures.Figure> looked = new ArrayList<>(chosen());
-    looked.addAll(openings());
+    List<RepeatedFigures.Figure> looked = new LikelyFigures(score, lines, figures).all();
     List<Counted> shown =
         apart(looked.parallelStream().flatMap(figure -> count(figure).stream()).collect(toList()));
     if (finder != everywhere) {
@@ -199,11 +148,11 @@ public final class MotifSuggestions {
   private Optional<Counted> best(RepeatedFigures.Figure whole, List<Integer> steps) {
     List<RepeatedFigures.Figure> beginnings =
         steps.stream().map(some -> figures.figure(whole.places(), some)).toList();
-    List<List<MotifNote>> written = beginnings.stream().map(this::line).toList();
-    List<List<Sounding>> returns = finder.find(written);
+    List<List<MotifNote>> heard = beginnings.stream().map(figureLine::of).toList();
+    List<List<Sounding>> returns = finder.find(heard);
     Optional<Counted> best = Optional.empty();
     for (int i = 0; i < beginnings.size(); i++) {
-      best = better(best, counted(beginnings.get(i), written.get(i), returns.get(i), share));
+      best = better(best, counted(beginnings.get(i), heard.get(i), returns.get(i), share));
     }
     return best;
   }
@@ -256,82 +205,5 @@ public final class MotifSuggestions {
       }
     }
     return count;
-  }
-
-  /** The best figures of which none holds half of another's notes. */
-  private List<RepeatedFigures.Figure> chosen() {
-    List<RepeatedFigures.Figure> chosen = new ArrayList<>();
-    BitSet taken = new BitSet();
-    for (RepeatedFigures.Figure figure : figures.ranked().stream().limit(LOOKED_AT).toList()) {
-      boolean isShort = span(figure) <= (long) MOST_QUARTERS * score.ticksPerQuarter();
-      if (isShort && chosen.size() < COUNTED) {
-        BitSet own = notes(figure);
-        BitSet shared = (BitSet) own.clone();
-        shared.and(taken);
-        if (2 * shared.cardinality() <= own.cardinality()) {
-          chosen.add(figure);
-          taken.or(own);
-        }
-      }
-    }
-    return chosen;
-  }
-
-  private static BitSet notes(RepeatedFigures.Figure figure) {
-    BitSet notes = new BitSet();
-    for (int place : figure.places()) {
-      notes.set(place, place + figure.steps() + 1);
-    }
-    return notes;
-  }
-
-  /**
-   * What the leading line opens with: often a theme, though it may come no more than twice. Of each
-   * part that leads in the first bars its first phrase, as far as it can be one.
-   */
-  private List<RepeatedFigures.Figure> openings() {
-    long begins = score.notes().isEmpty() ? 0 : score.notes().get(0).onTick();
-    long last = begins + (long) OPENING_QUARTERS * score.ticksPerQuarter();
-    List<RepeatedFigures.Figure> openings = new ArrayList<>();
-    int part = -1;
-    for (int i = 0; i < lines.size(); i++) {
-      boolean isFirst = lines.note(i).part() != part && lines.note(i).onTick() < last;
-      if (isFirst && lines.onTop(i, 1) == 1 && lines.reach(i) + 1 >= FEWEST_NOTES) {
-        part = lines.note(i).part();
-        openings.add(figures.figure(List.of(i), phrase(i)));
-      }
-    }
-    return openings;
-  }
-
-  private int phrase(int first) {
-    long end = lines.note(first).onTick() + (long) MOST_QUARTERS * score.ticksPerQuarter();
-    int steps = FEWEST_NOTES - 1;
-    while (steps < Math.min(MOST_NOTES - 1, lines.reach(first))
-        && lines.note(first + steps + 1).onTick() < end) {
-      steps++;
-    }
-    return steps;
-  }
-
-  private long span(RepeatedFigures.Figure figure) {
-    int first = figure.places().get(0);
-    return lines.note(first + figure.steps()).onTick() - lines.note(first).onTick();
-  }
-
-  private List<MotifNote> line(RepeatedFigures.Figure figure) {
-    int first = figure.places().get(0);
-    List<Note> notes = new ArrayList<>();
-    for (int i = first; i <= first + figure.steps(); i++) {
-      notes.add(lines.note(i));
-    }
-    List<Note> plain = notes.stream().filter(note -> !isGrace(note)).collect(toList());
-    return new HeardLine(plain.size() < FEWEST_NOTES ? notes : plain, score.ticksPerQuarter())
-        .notes();
-  }
-
-  /** Whether a note is too short to be more than an ornament of the next. */
-  private boolean isGrace(Note note) {
-    return GRACE * note.lengthTicks() < score.ticksPerQuarter();
   }
 }
