@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.barsheet.score.Score;
+import org.barsheet.suggestions.Suggestion;
 
 /**
  * A piece for many parts whose returns are known.
@@ -51,5 +52,36 @@ record Arrangement(
 
   double minutes() {
     return score.tempo().secondsAt(score.endTick()).toDouble() / 60;
+  }
+
+  /** Whether half of a motif's plain returns are returns of the suggestion and the reverse. */
+  boolean isMotif(String name, Suggestion one) {
+    double quarter = score.ticksPerQuarter();
+    double length =
+        Notes.parse(one.notes()).stream()
+            .mapToDouble(note -> note.onset().add(note.length()).doubleValue())
+            .max()
+            .orElseThrow();
+    List<Planted> own =
+        planted.stream().filter(truth -> truth.motif().equals(name) && !truth.isAsked()).toList();
+    long met =
+        own.stream()
+            .filter(t -> one.returns().stream().anyMatch(tick -> shares(t, tick / quarter, length)))
+            .count();
+    long right =
+        one.returns().stream()
+            .filter(
+                tick ->
+                    planted.stream()
+                        .anyMatch(t -> t.motif().equals(name) && shares(t, tick / quarter, length)))
+            .count();
+    return 2 * met >= own.size() && 2 * right >= one.returns().size();
+  }
+
+  private static boolean shares(Planted truth, double start, double length) {
+    double common = Math.min(truth.endQuarter(), start + length) - Math.max(truth.quarter(), start);
+    double together =
+        Math.max(truth.endQuarter(), start + length) - Math.min(truth.quarter(), start);
+    return 2 * common >= together;
   }
 }

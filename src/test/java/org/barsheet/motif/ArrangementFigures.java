@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.cues.MotifSearch;
 import org.barsheet.input.InputException;
 import org.barsheet.motif.Arrangement.Planted;
@@ -222,12 +223,7 @@ final class ArrangementFigures {
       if (isTalking) {
         System.out.println("unheard " + piece.name() + " " + name + " " + refused.problems());
       }
-      line =
-          List.of(
-              new MotifNote(
-                  org.apache.commons.numbers.fraction.BigFraction.ZERO,
-                  org.apache.commons.numbers.fraction.BigFraction.ONE,
-                  60));
+      line = List.of(new MotifNote(BigFraction.ZERO, BigFraction.ONE, 60));
     }
     share(kind + "heard-at takes every note").add(line.size() == piece.line(name).size());
     List<Occurrence> found =
@@ -257,9 +253,10 @@ final class ArrangementFigures {
   }
 
   private void suggestions(Arrangement piece, Music music) {
-    List<Suggestion> first = suggestions(music).stream().limit(FIRST_SUGGESTIONS).toList();
+    List<Suggestion> first =
+        MotifSuggestions.of(music.score()).stream().limit(FIRST_SUGGESTIONS).toList();
     for (String name : piece.motifs().keySet()) {
-      boolean isHit = first.stream().anyMatch(one -> isMotif(piece, name, one));
+      boolean isHit = first.stream().anyMatch(one -> piece.isMotif(name, one));
       share(piece.timing() + " suggested among five").add(isHit);
       if (!isHit && isTalking) {
         System.out.println(
@@ -273,43 +270,6 @@ final class ArrangementFigures {
                     .toList());
       }
     }
-  }
-
-  private static List<Suggestion> suggestions(Music music) {
-    return MotifSuggestions.of(music.score());
-  }
-
-  /** Whether half of a motif's plain returns are returns of the suggestion and the reverse. */
-  private static boolean isMotif(Arrangement piece, String name, Suggestion one) {
-    double quarter = piece.score().ticksPerQuarter();
-    double length =
-        Notes.parse(one.notes()).stream()
-            .mapToDouble(note -> note.onset().add(note.length()).doubleValue())
-            .max()
-            .orElseThrow();
-    List<Planted> own =
-        piece.planted().stream()
-            .filter(truth -> truth.motif().equals(name) && !truth.isAsked())
-            .toList();
-    long met =
-        own.stream()
-            .filter(t -> one.returns().stream().anyMatch(tick -> shares(t, tick / quarter, length)))
-            .count();
-    long right =
-        one.returns().stream()
-            .filter(
-                tick ->
-                    piece.planted().stream()
-                        .anyMatch(t -> t.motif().equals(name) && shares(t, tick / quarter, length)))
-            .count();
-    return 2 * met >= own.size() && 2 * right >= one.returns().size();
-  }
-
-  private static boolean shares(Planted truth, double start, double length) {
-    double common = Math.min(truth.endQuarter(), start + length) - Math.max(truth.quarter(), start);
-    double together =
-        Math.max(truth.endQuarter(), start + length) - Math.min(truth.quarter(), start);
-    return 2 * common >= together;
   }
 
   @Override

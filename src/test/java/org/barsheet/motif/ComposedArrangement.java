@@ -1,12 +1,12 @@
 package org.barsheet.motif;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
+import org.barsheet.motif.ArrangementPlayer.Played;
 import org.barsheet.motif.ComposedMotif.Tone;
 
 /**
@@ -15,7 +15,6 @@ import org.barsheet.motif.ComposedMotif.Tone;
  */
 final class ComposedArrangement {
 
-  private static final double TICKS = ScoreSketch.TICKS_PER_QUARTER / 4.0;
   private static final int BAR = 16;
 
   private static final List<String> FORMS =
@@ -59,9 +58,6 @@ final class ComposedArrangement {
     "Cellos"
   };
 
-  /** A note of a part. */
-  private record Played(int part, int pitch, double on, double off) {}
-
   private final SplittableRandom random;
   private final String timing;
   private final int key;
@@ -102,7 +98,12 @@ final class ComposedArrangement {
     Map<String, List<MotifNote>> lines = new LinkedHashMap<>();
     motifs.forEach((name, motif) -> lines.put(name, motif.line(key, minor)));
     return new Arrangement(
-        "composed " + seed + " " + timing, timing, new Player().score(), lines, planted, List.of());
+        "composed " + seed + " " + timing,
+        timing,
+        new ArrangementPlayer(random, timing, parts).score(notes, NAMES),
+        lines,
+        planted,
+        List.of());
   }
 
   /** Plants every form once and some twice; returns how many bars that takes. */
@@ -268,46 +269,6 @@ final class ComposedArrangement {
         ComposedMotif other = motif.stepped(i -> (i * 5 + 3) % 7 - 3);
         other.notes().forEach(n -> add(part, n.pitch(key, minor), bar * BAR + n.on(), n.length()));
       }
-    }
-  }
-
-  /** Plays the notes straight, swung, or by hand with a spread and a habit for each part. */
-  private final class Player {
-
-    private final double ratio = 0.58 + 0.09 * random.nextDouble();
-    private final double[] spread = random.doubles(parts, 0.005, 0.03).toArray();
-    private final double[] habit = random.doubles(parts, -0.01, 0.01).toArray();
-
-    org.barsheet.score.Score score() {
-      ScoreSketch sketch = new ScoreSketch();
-      notes.sort(Comparator.comparingDouble(Played::on).thenComparingInt(Played::pitch));
-      for (int part = 0; part < parts; part++) {
-        sketch.part(NAMES[part]);
-        for (Played note : notes) {
-          if (note.part() == part) {
-            long on = tick(part, note.on());
-            sketch.note(note.pitch(), on, Math.max(on + 1, tick(part, note.off())));
-          }
-        }
-      }
-      return sketch.score();
-    }
-
-    private long tick(int part, double sixteenth) {
-      double quarter = sixteenth / 4;
-      double place =
-          switch (timing) {
-            case "swing" -> swung(quarter);
-            case "human" -> quarter + habit[part] + spread[part] * random.nextGaussian();
-            default -> quarter;
-          };
-      return Math.max(0, Math.round(place * 4 * TICKS));
-    }
-
-    private double swung(double quarter) {
-      double beat = Math.floor(quarter);
-      double share = quarter - beat;
-      return beat + (share < 0.5 ? 2 * share * ratio : ratio + (2 * share - 1) * (1 - ratio));
     }
   }
 }

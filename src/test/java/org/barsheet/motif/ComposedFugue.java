@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.barsheet.motif.ComposedMotif.Tone;
+import org.barsheet.score.Score;
 
 /**
  * Invented counterpoint in four voices that enter with a subject again and again: with a short
@@ -132,7 +133,7 @@ final class ComposedFugue {
     }
   }
 
-  private org.barsheet.score.Score score(boolean merged) {
+  private Score score(boolean merged) {
     ScoreSketch sketch = new ScoreSketch();
     for (int voice = 0; voice < 4; voice++) {
       if (voice == 0 || !merged) {
