@@ -43,7 +43,7 @@ public final class MotifHearing {
     if (part.drums()) {
       throw refused(
           part.name() + " is a drum part: it plays no pitches",
-          "Name a part with pitches",
+          "name a part with pitches",
           List.of());
     }
     List<Note> heard = begunIn(part, fromTick, toTick);
@@ -55,7 +55,7 @@ public final class MotifHearing {
     if (!line.isSingle()) {
       throw refused(
           part.name() + " plays more than one note at once there",
-          "For its top line write notes: \"" + Notes.print(line.notes()) + "\"",
+          "for its top line write notes: \"" + Notes.print(line.notes()) + "\"",
           layers(line, score.ticksPerQuarter()));
     }
     return line.notes();
@@ -100,7 +100,7 @@ public final class MotifHearing {
       }
     }
     return playing.isEmpty()
-        ? "No part begins a note there: quote another place"
+        ? "no part begins a note there: quote another place"
         : String.join("; ", playing);
   }
 

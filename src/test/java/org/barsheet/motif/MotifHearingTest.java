@@ -64,7 +64,7 @@ class MotifHearingTest {
   @Test
   void where_every_part_rests_another_place_is_asked_for() {
     assertThat(refused(0, 3).remedy())
-        .isEqualTo("No part begins a note there: quote another place");
+        .isEqualTo("no part begins a note there: quote another place");
   }
 
   @Test
@@ -73,7 +73,7 @@ class MotifHearingTest {
     assertThat(problem.sentence()).isEqualTo("Piano plays more than one note at once there");
     assertThat(problem.excerpt())
         .containsExactly("top line: C5/4 D5/4 E5/2", "under it: E4/2 G4/2", "under it: C3/1");
-    assertThat(problem.remedy()).isEqualTo("For its top line write notes: \"C5/4 D5/4 E5/2\"");
+    assertThat(problem.remedy()).isEqualTo("for its top line write notes: \"C5/4 D5/4 E5/2\"");
   }
 
   @Test
