@@ -1,6 +1,9 @@
 package org.barsheet.production;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -32,6 +35,47 @@ public record Located(Film film, List<Spot> spots) {
 
   public Located {
     spots = List.copyOf(spots);
+  }
+
+  /**
+   * Finds places.
+   *
+   * @param returns of the film's plan
+   * @param places as {@link #parse} reads them, in the order asked
+   * @param film asked for only where a place counts from a panel
+   * @throws InputException with every place that cannot be read, or found
+   */
+  static Located of(Returns returns, List<String> places, Supplier<FilmSheet> film) {
+    List<Place> asked = parsed(places, returns.plan().film());
+    List<Place> inMusic = asked.stream().filter(place -> !(place instanceof IntoPanel)).toList();
+    returns.find(inMusic);
+    Optional<FilmSheet> planned =
+        inMusic.size() == asked.size() ? Optional.empty() : Optional.of(film.get());
+    List<Spot> spots = new ArrayList<>();
+    for (Place place : asked) {
+      if (place instanceof IntoPanel into) {
+        spots.add(Spot.into(into, planned.orElseThrow()));
+      } else {
+        returns.find(List.of(place)).stream().map(Spot::of).forEach(spots::add);
+      }
+    }
+    return new Located(returns.plan().film(), spots);
+  }
+
+  private static List<Place> parsed(List<String> places, Film film) {
+    List<Place> parsed = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (String place : places) {
+      try {
+        parsed.add(parse(place, film));
+      } catch (SyntaxException unclear) {
+        problems.add(Problem.at("", "", unclear));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return parsed;
   }
 
   /**

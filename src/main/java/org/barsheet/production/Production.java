@@ -3,16 +3,13 @@ package org.barsheet.production;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.barsheet.clock.FrameRate;
-import org.barsheet.cues.Cue;
 import org.barsheet.cues.MotifSearch;
-import org.barsheet.cues.Places;
 import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.Movement;
 import org.barsheet.film.FilmPlanner;
@@ -25,7 +22,6 @@ import org.barsheet.motif.Occurrence;
 import org.barsheet.movie.Ffmpeg;
 import org.barsheet.photographs.TakenPhotographs;
 import org.barsheet.plan.Place;
-import org.barsheet.plan.Place.IntoPanel;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.begin.FirstPlan;
 import org.barsheet.plan.begin.PlanWriter;
@@ -90,10 +86,12 @@ public final class Production {
   /** How near each motif of a plan comes to a place. */
   public static Nearness near(Path planFile, String place) {
     Returns returns = returns(planFile);
-    Place parsed = parsed(returns.plan(), List.of(place)).get(0);
-    Cue cue =
-        Places.find(returns.plan(), returns.music(), returns.occurrences(), List.of(parsed)).get(0);
-    return Nearness.of(returns, parsed, cue);
+    try {
+      Place parsed = Place.parse(place, returns.plan().film().rate());
+      return Nearness.of(returns, parsed, returns.find(List.of(parsed)).get(0));
+    } catch (SyntaxException unclear) {
+      throw new InputException(Problem.at("", "", unclear));
+    }
   }
 
   /**
@@ -168,42 +166,8 @@ public final class Production {
    * @param folder with the sheets made last, as in {@link #film}
    */
   public static Located where(Path planFile, Path folder, List<String> places) {
-    Returns returns = returns(planFile);
-    Plan plan = returns.plan();
-    List<Place> asked = parsed(plan, places);
-    List<Place> inMusic = asked.stream().filter(place -> !(place instanceof IntoPanel)).toList();
-    Places.find(plan, returns.music(), returns.occurrences(), inMusic);
-    Optional<FilmSheet> film =
-        inMusic.size() == asked.size()
-            ? Optional.empty()
-            : Optional.of(film(planFile, folder, Progress.SILENT));
-    List<Located.Spot> spots = new ArrayList<>();
-    for (Place place : asked) {
-      if (place instanceof IntoPanel into) {
-        spots.add(Located.Spot.into(into, film.orElseThrow()));
-      } else {
-        Places.find(plan, returns.music(), returns.occurrences(), List.of(place)).stream()
-            .map(Located.Spot::of)
-            .forEach(spots::add);
-      }
-    }
-    return new Located(plan.film(), spots);
-  }
-
-  private static List<Place> parsed(Plan plan, List<String> places) {
-    List<Place> parsed = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
-    for (String place : places) {
-      try {
-        parsed.add(Located.parse(place, plan.film()));
-      } catch (SyntaxException unclear) {
-        problems.add(Problem.at("", "", unclear));
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
-    }
-    return parsed;
+    return Located.of(
+        returns(planFile), places, () -> film(planFile, folder, Progress.SILENT));
   }
 
   /**

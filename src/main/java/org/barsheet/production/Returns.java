@@ -1,8 +1,11 @@
 package org.barsheet.production;
 
 import java.util.List;
+import org.barsheet.cues.Cue;
 import org.barsheet.cues.MotifSearch;
+import org.barsheet.cues.Places;
 import org.barsheet.motif.Occurrence;
+import org.barsheet.plan.Place;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
 
@@ -22,6 +25,15 @@ public record Returns(Plan plan, Music music, MotifSearch search, List<Occurrenc
 
   static Returns of(Plan plan, Music music, MotifSearch search) {
     return new Returns(plan, music, search, search.occurrences());
+  }
+
+  /**
+   * The moments that places in the music mean, as {@link Places#find} tells them.
+   *
+   * @throws org.barsheet.input.InputException with every place that cannot be found
+   */
+  List<Cue> find(List<Place> places) {
+    return Places.find(plan, music, occurrences, places);
   }
 
   /** Returns of one motif that count, certain and likely ones. */
