@@ -132,10 +132,6 @@ public final class FlashFindings {
   }
 
   private String panelAt(long frame) {
-    return timing.shots().stream()
-        .filter(shot -> shot.frames().contains(frame))
-        .map(shot -> shot.panel().name())
-        .findFirst()
-        .orElse("");
+    return timing.shotAt(frame).map(shot -> shot.panel().name()).orElse("");
   }
 }

@@ -76,7 +76,7 @@ public final class FilmFrames {
    * @param frame 0 to the film's length less 1
    */
   public FilmFrame at(long frame) {
-    return in(view(shotAt(frame)), frame);
+    return in(view(sheet.timing().shotAt(frame).orElseThrow()), frame);
   }
 
   /** A frame of a shot. */
@@ -94,20 +94,5 @@ public final class FilmFrames {
             view.nothingDrawn()),
         openings.at(view, frame),
         strips.at(shot, frame));
-  }
-
-  private Shot shotAt(long frame) {
-    List<Shot> shots = sheet.timing().shots();
-    int low = 0;
-    int high = shots.size() - 1;
-    while (low < high) {
-      int middle = (low + high + 1) >>> 1;
-      if (shots.get(middle).frames().start() <= frame) {
-        low = middle;
-      } else {
-        high = middle - 1;
-      }
-    }
-    return shots.get(low);
   }
 }

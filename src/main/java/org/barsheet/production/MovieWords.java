@@ -6,7 +6,6 @@ import org.barsheet.cues.MusicRuler;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.movie.FlashVerdict;
 import org.barsheet.plan.Film;
-import org.barsheet.timing.Shot;
 
 /** What is said of a movie. */
 final class MovieWords {
@@ -47,12 +46,7 @@ final class MovieWords {
       return "until " + timecode;
     }
     String panel =
-        film.timing().shots().stream()
-            .filter(shot -> shot.frames().contains(frame))
-            .map(Shot::panel)
-            .map(each -> "panel " + each.name() + ", ")
-            .findFirst()
-            .orElse("");
+        film.timing().shotAt(frame).map(shot -> "panel " + shot.panel().name() + ", ").orElse("");
     MusicRuler ruler = new MusicRuler(film.timing().music(), film.timing().clock());
     return panel + "until " + timecode + ", bar " + ruler.locateFrame(frame).bar();
   }

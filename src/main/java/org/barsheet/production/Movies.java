@@ -200,7 +200,9 @@ final class Movies {
       movie().draw((image, frame) -> folder.write(frameFile(frame), png(image)), shown);
     } catch (IOException refused) {
       throw new InputException(
-          Problem.ofFile(folder.folder().toString(), String.valueOf(refused.getMessage()),
+          Problem.ofFile(
+              folder.folder().toString(),
+              String.valueOf(refused.getMessage()),
               "check that the disk has room"));
     }
   }

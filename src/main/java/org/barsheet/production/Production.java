@@ -166,8 +166,7 @@ public final class Production {
    * @param folder with the sheets made last, as in {@link #film}
    */
   public static Located where(Path planFile, Path folder, List<String> places) {
-    return Located.of(
-        returns(planFile), places, () -> film(planFile, folder, Progress.SILENT));
+    return Located.of(returns(planFile), places, () -> film(planFile, folder, Progress.SILENT));
   }
 
   /**

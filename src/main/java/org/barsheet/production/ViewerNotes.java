@@ -14,7 +14,6 @@ import org.barsheet.input.Problem;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;
-import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
 /**
@@ -99,11 +98,6 @@ final class ViewerNotes {
 
   /** The panel shown on a frame, or "" past the end of the film. */
   private String panelAt(long frame) {
-    return timing.shots().stream()
-        .filter(shot -> shot.frames().contains(frame))
-        .findFirst()
-        .map(Shot::panel)
-        .map(panel -> panel.name())
-        .orElse("");
+    return timing.shotAt(frame).map(shot -> shot.panel().name()).orElse("");
   }
 }

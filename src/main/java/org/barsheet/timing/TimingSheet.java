@@ -1,6 +1,7 @@
 package org.barsheet.timing;
 
 import java.util.List;
+import java.util.Optional;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.cues.FilmClock;
@@ -40,5 +41,24 @@ public record TimingSheet(
     shots = List.copyOf(shots);
     tallies = List.copyOf(tallies);
     findings = List.copyOf(findings);
+  }
+
+  /** The shot that shows a film frame, if the film has that frame. */
+  public Optional<Shot> shotAt(long frame) {
+    int low = 0;
+    int high = shots.size() - 1;
+    while (low <= high) {
+      int middle = (low + high) >>> 1;
+      Shot shot = shots.get(middle);
+      if (shot.frames().contains(frame)) {
+        return Optional.of(shot);
+      }
+      if (shot.frames().start() > frame) {
+        high = middle - 1;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return Optional.empty();
   }
 }

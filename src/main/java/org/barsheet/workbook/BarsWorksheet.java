@@ -145,7 +145,7 @@ final class BarsWorksheet {
   }
 
   private void panel(FilmBar bar) {
-    Optional<Shot> shot = book.index().shotAt(bar.startFrame());
+    Optional<Shot> shot = book.film().timing().shotAt(bar.startFrame());
     if (shot.isEmpty()) {
       pen.blank(PANEL, WORDS);
       return;

@@ -153,7 +153,7 @@ final class CuesWorksheet {
     pen.text(TIMECODE, film.timecode(cue.frame()).toString(), WORDS.centered());
     pen.number(FRAME, cue.frame(), NUMBERS.in(Ink.QUAY));
     pen.number(SECONDS, cue.at().toDecimal(3).doubleValue(), WORDS.number(Look.THOUSANDTHS));
-    if (book.index().shotAt(cue.frame()).isPresent()) {
+    if (book.film().timing().shotAt(cue.frame()).isPresent()) {
       pen.link(FRAME, exposures.addressOf(cue.frame()));
     }
   }
@@ -177,7 +177,7 @@ final class CuesWorksheet {
     }
     pen.text(ACCENT_TIMECODE, film.timecode(cue.accentFrame()).toString(), WORDS.centered());
     pen.number(ACCENT_FRAME, cue.accentFrame(), NUMBERS.in(Ink.QUAY));
-    if (book.index().shotAt(cue.accentFrame()).isPresent()) {
+    if (book.film().timing().shotAt(cue.accentFrame()).isPresent()) {
       pen.link(ACCENT_FRAME, exposures.addressOf(cue.accentFrame()));
     }
   }

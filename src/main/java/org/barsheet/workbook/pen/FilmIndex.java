@@ -64,25 +64,6 @@ public final class FilmIndex {
     return Optional.ofNullable(shotOfPanel.get(panel));
   }
 
-  /** The shot that shows a film frame, if the film has that frame. */
-  public Optional<Shot> shotAt(long frame) {
-    int low = 0;
-    int high = shots().size() - 1;
-    while (low <= high) {
-      int middle = (low + high) >>> 1;
-      Shot shot = shot(middle);
-      if (shot.frames().contains(frame)) {
-        return Optional.of(shot);
-      }
-      if (shot.frames().start() > frame) {
-        high = middle - 1;
-      } else {
-        low = middle + 1;
-      }
-    }
-    return Optional.empty();
-  }
-
   /** The reveals of a shot, by layer. */
   public List<PlannedReveal> revealsOf(Shot shot) {
     return film.revealsOf(shot);
