@@ -75,26 +75,18 @@ final class ShootingPlanner {
             .filter(model -> model.enlarged() == 1)
             .findFirst()
             .orElse(ITSELF);
-    Job job = new Job(0, levels(plate));
+    Job job = new Job(0, levels(plate.standing()));
     papers
         .computeIfAbsent(ARTWORK, paper -> new ArrayList<>())
         .add(new Work(shot, plate, views.ofWhole(itself), job, List.of()));
   }
 
   private Job job(MovementWork work) {
-    Map<String, Level> levels = levels(work);
+    Map<String, Level> levels = levels(work.standing());
     if (!(work.opening().motion() instanceof Brightens)) {
       levels.put(work.flap(), new Level(0, 1));
     }
     return new Job(0, levels);
-  }
-
-  private Map<String, Level> levels(MovementWork work) {
-    return levels(work.standing());
-  }
-
-  private Map<String, Level> levels(ArtworkPlate plate) {
-    return levels(plate.standing());
   }
 
   /** A lamp is dimmed as easily as it is lit; all else is paper. */
