@@ -1,6 +1,6 @@
 package org.barsheet.production;
 
-import com.google.gson.JsonElement;
+import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
@@ -26,10 +26,11 @@ import org.barsheet.ticks.Ticked;
 final class PhoneTicks {
 
   private static final String FORMAT = "barsheet-taken";
-  private static final int LONGEST_NOTE = 4_000;
+  private static final String DAMAGED = "it is damaged";
 
   private final List<Tick> ticks = new ArrayList<>();
   private final List<Ticked.Note> notes = new ArrayList<>();
+  private final List<Ticked.Unread> unread = new ArrayList<>();
 
   private PhoneTicks() {}
 
@@ -39,21 +40,19 @@ final class PhoneTicks {
     try {
       String text = new String(GivenFile.bytes(file, Limit.NOTES), StandardCharsets.UTF_8);
       JsonObject root = JsonParser.parseString(text).getAsJsonObject();
-      if (!text(root, "format").equals(FORMAT)) {
+      if (!ViewerNotesReader.field(root, "format").equals(FORMAT)) {
         return unread(file, "it doesn't come from the card for the phone");
       }
-      for (JsonElement each : root.getAsJsonArray("taken")) {
-        reader.add(each.getAsJsonObject());
+      if (!(root.get("taken") instanceof JsonArray taken)) {
+        return unread(file, DAMAGED);
       }
-      return new Ticked(reader.ticks, reader.notes, List.of(), Map.of());
+      taken.forEach(each -> reader.add(file, each.getAsJsonObject()));
+      return new Ticked(reader.ticks, reader.notes, reader.unread, Map.of());
     } catch (InputException refused) {
       Problem first = refused.problems().get(0);
       return unread(file, first.sentence());
-    } catch (JsonParseException
-        | IllegalStateException
-        | ClassCastException
-        | NullPointerException damaged) {
-      return unread(file, "it is damaged");
+    } catch (JsonParseException | IllegalStateException damaged) {
+      return unread(file, DAMAGED);
     }
   }
 
@@ -67,24 +66,33 @@ final class PhoneTicks {
         Map.of());
   }
 
-  private void add(JsonObject tick) {
-    String photograph = PlainText.of(text(tick, "photograph")).strip();
-    String note = PlainText.of(text(tick, "note")).replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
+  private void add(Path file, JsonObject tick) {
+    String photograph = PlainText.of(ViewerNotesReader.field(tick, "photograph")).strip();
+    String note = ViewerNotesReader.onOneLine(ViewerNotesReader.field(tick, "note"));
     if (photograph.isEmpty()) {
       return;
     }
     for (Mark mark : Mark.values()) {
-      if (mark.word().equals(text(tick, "mark"))) {
+      if (mark.word().equals(ViewerNotesReader.field(tick, "mark"))) {
         ticks.add(
             new Tick(
                 photograph,
                 mark,
                 Source.PHONE,
-                Optional.of(text(tick, "likeness")).filter(one -> one.matches("[0-9a-f]{12}")),
-                time(text(tick, "at"))));
+                Optional.of(ViewerNotesReader.field(tick, "likeness"))
+                    .filter(one -> one.matches("[0-9a-f]{12}")),
+                time(ViewerNotesReader.field(tick, "at"))));
       }
     }
-    if (!note.isEmpty() && note.length() <= LONGEST_NOTE) {
+    if (note.length() > ViewerNotesReader.LONGEST_NOTE) {
+      unread.add(
+          new Ticked.Unread(
+              file.getFileName()
+                  + ": the note on "
+                  + photograph
+                  + " is longer than 4,000 characters",
+              "split it in two"));
+    } else if (!note.isEmpty()) {
       notes.add(new Ticked.Note(photograph, note));
     }
   }
@@ -95,12 +103,5 @@ final class PhoneTicks {
     } catch (DateTimeParseException noTime) {
       return Optional.empty();
     }
-  }
-
-  private static String text(JsonObject object, String name) {
-    return Optional.ofNullable(object.get(name))
-        .filter(JsonElement::isJsonPrimitive)
-        .map(JsonElement::getAsString)
-        .orElse("");
   }
 }

@@ -27,7 +27,7 @@ import org.barsheet.input.Problem;
 /** Reads the notes that the review page saves, as CSV or as JSON. */
 final class ViewerNotesReader {
 
-  private static final int LONGEST_NOTE = 4_000;
+  static final int LONGEST_NOTE = 4_000;
   private static final String SAVE_AGAIN = "save the notes again from the review page";
 
   private final String file;
@@ -117,7 +117,8 @@ final class ViewerNotesReader {
     }
   }
 
-  private static String field(JsonObject object, String name) {
+  /** A value of a group as text, "" where there is none. */
+  static String field(JsonObject object, String name) {
     return Optional.ofNullable(object.get(name))
         .filter(JsonElement::isJsonPrimitive)
         .map(JsonElement::getAsJsonPrimitive)
@@ -125,8 +126,13 @@ final class ViewerNotesReader {
         .orElse("");
   }
 
+  /** A note as findings print it. */
+  static String onOneLine(String words) {
+    return PlainText.of(words).replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
+  }
+
   private void add(String where, String frame, String panel, String words) {
-    String text = PlainText.of(words).replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
+    String text = onOneLine(words);
     if (!frame.strip().matches("\\d{1,9}")) {
       problems.add(
           Problem.at(

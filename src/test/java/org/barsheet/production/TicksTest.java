@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -15,6 +16,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.ticks.TakenPhotograph;
+import org.barsheet.ticks.Ticked;
 import org.barsheet.timing.Finding;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -169,6 +171,31 @@ class TicksTest {
     assertThat(film.ticks().photographs().stream().flatMap(one -> one.notes().stream()))
         .contains("a hair");
     assertThat(finding(film, "workbook and phone disagree on lamp 003")).isPresent();
+  }
+
+  @Test
+  void a_note_too_long_to_print_is_told() throws IOException {
+    String note = "a hair ".repeat(600);
+    phone("{\"photograph\":\"lamp 000\",\"mark\":\"taken\",\"note\":\"" + note + "\"}");
+    FilmSheet film = Production.film(plan, Progress.SILENT);
+    assertThat(film.ticks().done()).isEqualTo(1);
+    assertThat(finding(film, "quay-taken.json: the note on lamp 000 is longer than 4,000"))
+        .isPresent();
+  }
+
+  @Test
+  void a_damaged_file_of_the_phone_is_told() throws IOException {
+    String begins = "{\"format\":\"barsheet-taken\"";
+    List<String> damaged =
+        List.of(
+            begins + "}", begins + ",\"taken\":3}", begins + ",\"taken\":[3]}", "[1]", "null", "");
+    for (String text : damaged) {
+      Path file = Files.writeString(plan.resolveSibling("quay-taken.json"), text);
+      assertThat(PhoneTicks.read(file).unread())
+          .extracting(Ticked.Unread::sentence)
+          .as(text)
+          .containsExactly("quay-taken.json is ignored: it is damaged");
+    }
   }
 
   @Test
