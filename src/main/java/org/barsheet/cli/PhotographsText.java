@@ -65,8 +65,6 @@ final class PhotographsText {
           one.light().isKnown() ? decimal(one.light().stops(), 2) : "",
           marks(one));
     }
-    sequence.missing().forEach(name -> table.add(name, "missing", "", "", "", "", ""));
-    sequence.unpaired().forEach(file -> table.add("left out", file, "", "", "", "", ""));
     return table;
   }
 

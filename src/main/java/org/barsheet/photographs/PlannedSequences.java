@@ -2,9 +2,11 @@ package org.barsheet.photographs;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.barsheet.artwork.KeyColor;
 import org.barsheet.artwork.ModelScale;
 import org.barsheet.exposure.Movement;
@@ -94,12 +96,13 @@ public final class PlannedSequences {
   }
 
   private Problem unknown(String name) {
-    List<String> names = new ArrayList<>(byName.keySet());
+    Set<String> names = new LinkedHashSet<>(byName.keySet());
     names.addAll(movementsOf.keySet());
     return Problem.ofFile(
         plan.text().file().toString(),
         "nothing to photograph is called '" + name + "'",
-        Nearest.remedy(name, names, "give an opening, a movement, a setup or a plate"));
+        Nearest.remedy(
+            name, List.copyOf(names), "give an opening, a movement, a setup or a plate"));
   }
 
   private Problem several(String name, List<String> movements) {

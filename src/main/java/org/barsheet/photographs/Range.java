@@ -8,8 +8,12 @@ final class Range {
   private Range() {}
 
   static String of(List<CheckedPhotograph> photographs) {
-    PlannedPhotograph first = photographs.get(0).planned();
-    PlannedPhotograph last = photographs.get(photographs.size() - 1).planned();
+    return ofPlanned(photographs.stream().map(CheckedPhotograph::planned).toList());
+  }
+
+  static String ofPlanned(List<PlannedPhotograph> photographs) {
+    PlannedPhotograph first = photographs.get(0);
+    PlannedPhotograph last = photographs.get(photographs.size() - 1);
     if (photographs.size() == 1) {
       return first.name();
     }

@@ -168,12 +168,31 @@ public final class SequenceCheck {
         questions.add(name(i) + " is one too many" + alike(i));
       }
     }
-    for (int place : best.missing()) {
-      questions.add(planned.photographs().get(place).name() + " is missing" + between(best, place));
-    }
+    runs(best.missing()).forEach(run -> questions.add(missing(best, run)));
     if (questions.isEmpty() && count != wanted) {
       questions.add(Prose.count(count, "photograph") + " where the plan has " + wanted);
     }
+  }
+
+  /** Places one after another. */
+  private static List<List<Integer>> runs(List<Integer> places) {
+    List<List<Integer>> runs = new ArrayList<>();
+    for (int place : places) {
+      List<Integer> last = runs.isEmpty() ? List.of() : runs.get(runs.size() - 1);
+      if (last.isEmpty() || last.get(last.size() - 1) != place - 1) {
+        last = new ArrayList<>();
+        runs.add(last);
+      }
+      last.add(place);
+    }
+    return runs;
+  }
+
+  private String missing(Paired best, List<Integer> run) {
+    List<PlannedPhotograph> those = run.stream().map(planned.photographs()::get).toList();
+    return run.size() == 1
+        ? those.get(0).name() + " is missing" + between(best, run.get(0))
+        : Range.ofPlanned(those) + " are missing";
   }
 
   /** The neighbor that one too many looks like. */

@@ -190,6 +190,15 @@ class PhotographsCommandTest {
   }
 
   @Test
+  void several_missing_one_after_another_are_told_in_one_sentence() throws IOException {
+    for (int file = 4033; file <= 4035; file++) {
+      Files.delete(folder.resolve("card/IMG_" + file + ".JPG"));
+    }
+    assertThat(photographs("card")).isEqualTo(ExitStatus.FINDINGS);
+    assertThat(said.toString()).contains("? small-lamp 002 to 004 are missing.");
+  }
+
+  @Test
   void one_missing_is_told_and_nothing_is_copied_until_it_is_accepted() throws IOException {
     Files.delete(folder.resolve("card/IMG_4034.JPG"));
     assertThat(photographs("card")).isEqualTo(ExitStatus.FINDINGS);

@@ -3,6 +3,7 @@ package org.barsheet.photographs;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -15,10 +16,9 @@ import org.barsheet.plan.Opening;
 import org.barsheet.plan.Rect;
 
 /**
- * Renders what a camera on a copy stand sees of a piece of paper with a hole and a flap, by rays
- * from the lens: flat paper, a backing behind the hole, a flap that turns up about the hole's edge
- * or slides, its shadow, the lens's shading, noise, JPEG. The camera, the light, the flap and what
- * lies about can be wrong. Nothing here is taken from what is tested but the plan's numbers.
+ * A camera on a copy stand: photographs a {@link PaperScene} with the lens's shading, blur, noise
+ * and JPEG. The camera, the light, the flap and what lies about can be wrong. Nothing here is taken
+ * from what is tested but the plan's numbers.
  */
 public final class CopyStand {
 
@@ -62,16 +62,10 @@ public final class CopyStand {
 
   private final int width;
   private final int height;
-  private final double[] hole;
-  private final Flap flap;
-  private final double millimetersPerPixel;
-  private final double distance;
-  private final Paper table;
-  private final Paper piece;
+  private final PaperScene scene;
   private final boolean otherStyle;
   private final double quality;
   private final double noise;
-  private final double[] backing;
   private final SplittableRandom random;
 
   /**
@@ -93,16 +87,14 @@ public final class CopyStand {
       long seed) {
     this.width = width;
     this.height = height;
-    this.hole = hole;
-    this.flap = flap;
-    this.millimetersPerPixel = millimetersPerPixel;
-    this.distance = distance;
     this.otherStyle = otherStyle;
-    this.table = new Paper(width, height, otherStyle, seed);
-    this.piece = new Paper(width / 2, height, otherStyle, seed + 1);
+    Paper table = new Paper(width, height, otherStyle, seed);
+    Paper piece = new Paper(width / 2, height, otherStyle, seed + 1);
+    this.scene =
+        new PaperScene(
+            width, height, hole, flap, millimetersPerPixel, distance, table, piece, backing);
     this.quality = otherStyle ? 0.88 : 0.94;
     this.noise = otherStyle ? 0.011 : 0.006;
-    this.backing = backing;
     this.random = new SplittableRandom(seed + 2);
   }
 
@@ -160,11 +152,11 @@ public final class CopyStand {
     double sin = Math.sin(Math.toRadians(shot.turn)) / shot.scale;
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
-        java.util.Arrays.fill(color, 0);
+        Arrays.fill(color, 0);
         for (int part = 0; part < 4; part++) {
           double u = x + 0.25 + 0.5 * (part % 2) - width / 2.0 - shot.across;
           double v = y + 0.25 + 0.5 * (part >> 1) - height / 2.0 - shot.down;
-          ray(shot, cos * u + sin * v, cos * v - sin * u, color);
+          scene.ray(shot, cos * u + sin * v, cos * v - sin * u, color);
         }
         double rim =
             Math.hypot(x - width / 2.0, y - height / 2.0) / Math.hypot(width / 2.0, height / 2.0);
@@ -181,35 +173,9 @@ public final class CopyStand {
     return developed(light);
   }
 
-  /** Size of the hole in pixels, in the direction in which it is uncovered. */
-  double travel() {
-    return isAcross() ? hole[2] - hole[0] : hole[3] - hole[1];
-  }
-
-  boolean isAcross() {
-    String way = flap.hinge() + flap.slides();
-    return way.equals("left") || way.equals("right");
-  }
-
-  /** Share of the hole through which the backing is seen, counted by rays. */
-  double uncovered(Shot shot) {
-    double[] color = new double[3];
-    int seen = 0;
-    int all = 0;
-    for (double y = hole[1] + 0.125; y < hole[3]; y += 0.25) {
-      for (double x = hole[0] + 0.125; x < hole[2]; x += 0.25) {
-        double way = shot.amount / millimetersPerPixel;
-        double dx = flap.slides().equals("left") ? -way : flap.slides().equals("right") ? way : 0;
-        double dy = flap.slides().equals("top") ? -way : flap.slides().equals("bottom") ? way : 0;
-        boolean covered =
-            flap.hinge().isEmpty()
-                ? isInHole(x - dx, y - dy)
-                : turned(shot, x - width / 2.0, y - height / 2.0, 0, color);
-        seen += covered ? 0 : 1;
-        all++;
-      }
-    }
-    return (double) seen / all;
+  /** What the camera looks at. */
+  PaperScene scene() {
+    return scene;
   }
 
   private BufferedImage developed(float[] light) {
@@ -243,185 +209,6 @@ public final class CopyStand {
     double share = Math.max(0, Math.min(1, linear));
     double encoded = share <= 0.0031308 ? 12.92 * share : 1.055 * Math.pow(share, 1 / 2.4) - 0.055;
     return (int) Math.round(255 * encoded);
-  }
-
-  /** A ray through the paper at a place, in pixels from the middle; adds a quarter of its color. */
-  private void ray(Shot shot, double fromX, double fromY, double[] color) {
-    double x = fromX + width / 2.0;
-    double y = fromY + height / 2.0;
-    double share = 0.25;
-    if (shot.thing.isPresent()) {
-      share *= thing(shot.thing.get(), x, y, color);
-      if (share == 0) {
-        return;
-      }
-    }
-    if (flap.hinge().isEmpty()) {
-      slid(shot, x, y, share, color);
-    } else if (!turned(shot, fromX, fromY, share, color)) {
-      flat(shot, x, y, share, color);
-    }
-  }
-
-  /** What the light loses there: 0 where a hand or a thread hides the paper. */
-  private double thing(Thing thing, double x, double y, double[] color) {
-    double dx = x - thing.x();
-    double dy = y - thing.y();
-    double along = dx * Math.cos(thing.angle()) + dy * Math.sin(thing.angle());
-    double beside = dy * Math.cos(thing.angle()) - dx * Math.sin(thing.angle());
-    switch (thing.kind()) {
-      case HAND -> {
-        if (Math.hypot(along / 1.6, beside) < thing.size()) {
-          color[0] += 0.25 * 0.42;
-          color[1] += 0.25 * 0.21;
-          color[2] += 0.25 * 0.14;
-          return 0;
-        }
-        return 1;
-      }
-      case THREAD -> {
-        double bend = 3 * Math.sin(along / 17);
-        if (Math.abs(beside - bend) < 0.8 && Math.abs(along) < thing.size()) {
-          color[0] += 0.25 * 0.03;
-          color[1] += 0.25 * 0.03;
-          color[2] += 0.25 * 0.03;
-          return 0;
-        }
-        return 1;
-      }
-      default -> {
-        double rim = Math.hypot(along / 1.4, beside) / thing.size();
-        return rim > 1.5 ? 1 : rim < 0.7 ? 0.85 : 1 - 0.15 * (1.5 - rim) / 0.8;
-      }
-    }
-  }
-
-  private double hinge(boolean across, double side) {
-    int axis = across ? 0 : 1;
-    return hole[side > 0 ? axis : axis + 2];
-  }
-
-  private boolean isInHole(double x, double y) {
-    return x >= hole[0] && x < hole[2] && y >= hole[1] && y < hole[3];
-  }
-
-  private void slid(Shot shot, double x, double y, double share, double[] color) {
-    double way = shot.amount / millimetersPerPixel;
-    double dx = flap.slides().equals("left") ? -way : flap.slides().equals("right") ? way : 0;
-    double dy = flap.slides().equals("top") ? -way : flap.slides().equals("bottom") ? way : 0;
-    if (isInHole(x - dx, y - dy)) {
-      piece.add(x - dx, y - dy, share * 0.97, color);
-    } else {
-      flat(shot, x, y, share, color);
-    }
-  }
-
-  /** Where the ray meets the turned flap, if it does. All lengths in pixels, the table at 0. */
-  private boolean turned(Shot shot, double fromX, double fromY, double share, double[] color) {
-    double angle = Math.toRadians(shot.amount);
-    if (shot.amount < 0.01) {
-      double x = fromX + width / 2.0;
-      double y = fromY + height / 2.0;
-      if (!isInHole(x, y)) {
-        return false;
-      }
-      piece.add(x, y, share, color);
-      return true;
-    }
-    boolean across = flap.hinge().equals("left") || flap.hinge().equals("right");
-    double side = flap.hinge().equals("left") || flap.hinge().equals("top") ? 1 : -1;
-    double middle = across ? width / 2.0 : height / 2.0;
-    double otherMiddle = across ? height / 2.0 : width / 2.0;
-    double hinge = hinge(across, side) - middle;
-    double length = across ? hole[2] - hole[0] : hole[3] - hole[1];
-    double high = distance / millimetersPerPixel;
-    double u = across ? fromX : fromY;
-    double v = across ? fromY : fromX;
-    double slope = side * high / Math.tan(angle);
-    double t = (hinge + slope) / (u + slope);
-    double reach = high * (1 - t) / Math.sin(angle);
-    if (!(t > 0) || t > 1 || reach < 0 || reach > length) {
-      return false;
-    }
-    double other = t * v + otherMiddle;
-    double low = across ? hole[1] : hole[0];
-    double top = across ? hole[3] : hole[2];
-    if (other < low || other >= top) {
-      return false;
-    }
-    double shade = (0.55 + 0.45 * Math.abs(Math.cos(angle))) * share;
-    double place = hinge + middle + side * reach;
-    piece.add(across ? place : other, across ? other : place, shade, color);
-    return true;
-  }
-
-  private void flat(Shot shot, double x, double y, double share, double[] color) {
-    double lit = share * shadow(shot, x, y);
-    if (isInHole(x, y)) {
-      double uneven = 1 - 0.12 * (y - hole[1]) / (hole[3] - hole[1]);
-      double patch =
-          shot.dark > 0
-                  && Math.hypot(x - dark(0), y - dark(1))
-                      < 0.25 * Math.min(hole[2] - hole[0], hole[3] - hole[1])
-              ? 1 - shot.dark
-              : 1;
-      for (int band = 0; band < 3; band++) {
-        color[band] += lit * uneven * patch * backing[band];
-      }
-      return;
-    }
-    if (shot.spill > 0 && isBesideHole(x, y)) {
-      for (int band = 0; band < 3; band++) {
-        color[band] += lit * shot.spill * backing[band];
-      }
-      lit *= 1 - shot.spill;
-    }
-    table.add(x, y, lit, color);
-  }
-
-  /** The middle of a dark patch of the backing, where the hole is uncovered first. */
-  private double dark(int axis) {
-    String last = flap.hinge() + flap.slides();
-    String early = axis == 0 ? "left" : "top";
-    String late = axis == 0 ? "right" : "bottom";
-    double share = last.equals(early) ? 0.72 : last.equals(late) ? 0.28 : 0.5;
-    return hole[axis] + share * (hole[axis + 2] - hole[axis]);
-  }
-
-  private boolean isBesideHole(double x, double y) {
-    double by = 0.25 * Math.min(hole[2] - hole[0], hole[3] - hole[1]);
-    return x >= hole[0] - by && x < hole[2] + by && y >= hole[1] - by && y < hole[3] + by;
-  }
-
-  /**
-   * Share of a broad lamp from the upper left, at 45 degrees, that the turned flap lets through.
-   */
-  private double shadow(Shot shot, double x, double y) {
-    if (flap.hinge().isEmpty() || shot.amount < 0.01) {
-      return 1;
-    }
-    boolean across = flap.hinge().equals("left") || flap.hinge().equals("right");
-    double side = flap.hinge().equals("left") || flap.hinge().equals("top") ? 1 : -1;
-    double hinge = hinge(across, side);
-    double length = across ? hole[2] - hole[0] : hole[3] - hole[1];
-    double angle = Math.toRadians(shot.amount);
-    double hidden = 0;
-    for (int lamp = 0; lamp < 3; lamp++) {
-      double lean = -0.6 - 0.12 * lamp;
-      // A point at height h toward the lamp lies lean·h to the left and 0.35·lean·h up.
-      double along = across ? lean : 0.35 * lean;
-      double aside = across ? 0.35 * lean : lean;
-      double u = across ? x : y;
-      double v = across ? y : x;
-      // u + along·h = hinge + side·a·cos, h = a·sin
-      double a = (u - hinge) / (side * Math.cos(angle) - along * Math.sin(angle));
-      double h = a * Math.sin(angle);
-      double other = v + aside * h;
-      double low = across ? hole[1] : hole[0];
-      double top = across ? hole[3] : hole[2];
-      hidden += a > 0 && a < length && other >= low && other < top ? 1 : 0;
-    }
-    return 1 - 0.4 * hidden / 3;
   }
 
   private void blur(float[] light, double radius) {

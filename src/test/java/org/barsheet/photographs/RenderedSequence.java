@@ -149,7 +149,7 @@ final class RenderedSequence {
 
   /** Where two steps cannot be told apart, none can be missed: the next that can. */
   private int telling(int from, double[] hole) {
-    boolean across = stand.isAcross();
+    boolean across = stand.scene().isAcross();
     double travel = across ? hole[2] - hole[0] : hole[3] - hole[1];
     double least = Math.max(0.015, 1.5 / travel);
     int at = from;
@@ -160,9 +160,9 @@ final class RenderedSequence {
   }
 
   private boolean tells(int at, double least) {
-    double before = stand.uncovered(shots.get(at - 1));
-    double here = stand.uncovered(shots.get(at));
-    double after = stand.uncovered(shots.get(at + 1));
+    double before = stand.scene().uncovered(shots.get(at - 1));
+    double here = stand.scene().uncovered(shots.get(at));
+    double after = stand.scene().uncovered(shots.get(at + 1));
     return here - before > 1.5 * least && after - here > 1.5 * least;
   }
 
@@ -304,9 +304,9 @@ final class RenderedSequence {
 
   /** Whether a photograph shows what a planned one is to show, as far as an eye can tell. */
   boolean isAlike(int place, PlannedPhotograph planned) {
-    double shown = stand.uncovered(shots.get(place));
-    double asked = stand.uncovered(new Shot(planned.amount()));
-    return Math.abs(shown - asked) < Math.max(0.015, 1.5 / stand.travel());
+    double shown = stand.scene().uncovered(shots.get(place));
+    double asked = stand.scene().uncovered(new Shot(planned.amount()));
+    return Math.abs(shown - asked) < Math.max(0.015, 1.5 / stand.scene().travel());
   }
 
   /** Takes them into a folder. */

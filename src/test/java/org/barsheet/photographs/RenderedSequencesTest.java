@@ -130,6 +130,7 @@ class RenderedSequencesTest {
     assertThat(counts.paired)
         .as(counts.toString())
         .isGreaterThanOrEqualTo((int) (0.99 * counts.pairings));
+    assertThat(counts.worstShift()).as(counts.toString()).isLessThan(0.1);
   }
 
   private void count(RenderedSequence sequence, Counts counts)
@@ -201,8 +202,8 @@ class RenderedSequencesTest {
     boolean sharp = shot.blur == 0;
     if (sharp) {
       counts.shifts.add(off);
-      double open = sequence.stand.uncovered(shot);
-      double may = Math.max(0.01, 1 / sequence.stand.travel());
+      double open = sequence.stand.scene().uncovered(shot);
+      double may = Math.max(0.01, 1 / sequence.stand.scene().travel());
       double edge = Math.abs(one.uncovered().orElse(9) - open) / may;
       counts.edges.add(edge);
       if (edge > 1 || off > 0.1) {
