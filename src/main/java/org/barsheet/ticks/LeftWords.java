@@ -21,22 +21,22 @@ public final class LeftWords {
     StringBuilder words = new StringBuilder(taken.words()).append(". Left: ");
     words.append(Prose.count(left.photographs(), "photograph"));
     words.append(" in ").append(Prose.count(left.setups(), "setup"));
-    left.hours().ifPresent(hours -> words.append(", ").append(tenth(hours)).append(" hours"));
+    left.hours().ifPresent(hours -> words.append(", ").append(count(hours, "hour")));
     left.days().ifPresent(days -> words.append(", ").append(Prose.count(days, "day")));
     left.ends().ifPresent(day -> words.append(", done on ").append(day));
     if (left.measured()) {
       words
           .append(" (pace measured: ")
-          .append(tenth(left.perHour().orElseThrow()))
-          .append(" photographs an hour)");
+          .append(count(left.perHour().orElseThrow(), "photograph"))
+          .append(" an hour)");
     }
     return words.append(".").toString();
   }
 
-  private static String tenth(double number) {
-    return BigDecimal.valueOf(number)
-        .setScale(1, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
+  /** {@code 12.8 hours}, {@code 1 hour}. */
+  private static String count(double number, String noun) {
+    BigDecimal tenths = BigDecimal.valueOf(number).setScale(1, RoundingMode.HALF_UP);
+    boolean one = tenths.compareTo(BigDecimal.ONE) == 0;
+    return tenths.stripTrailingZeros().toPlainString() + " " + noun + (one ? "" : "s");
   }
 }

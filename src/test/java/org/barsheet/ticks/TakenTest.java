@@ -75,6 +75,15 @@ class TakenTest {
     assertThat(taken.left().days()).hasValue(1);
     assertThat(taken.left().ends()).contains(LocalDate.of(2026, 3, 2));
     assertThat(taken.left().measured()).isFalse();
+    assertThat(LeftWords.of(taken))
+        .isEqualTo(
+            "5 of 27 photographs taken. Left: 22 photographs in 2 setups, 2.1 hours, 1 day, done on"
+                + " 2026-03-02.");
+    List<Tick> more = new ArrayList<>();
+    FILM.ticks().likenesses().keySet().stream()
+        .limit(17)
+        .forEach(name -> more.add(tick(name, Mark.TAKEN, Source.WORKBOOK)));
+    assertThat(LeftWords.of(taken(FILM, more))).contains("10 photographs in 1 setup, 1 hour, ");
   }
 
   /** Two minutes each, and a break of an hour that doesn't count. */
