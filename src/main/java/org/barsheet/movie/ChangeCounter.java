@@ -15,7 +15,7 @@ final class ChangeCounter {
   private double lowest;
   private double highest;
 
-  /** Whether the state that is lower now, or the higher one, lets a change count. */
+  /** The limits that came with the lowest value and with the highest. */
   private double lowestLimit;
 
   private double highestLimit;

@@ -89,8 +89,9 @@ final class WorkbookTicks {
     if (!rowName.startsWith(MOVEMENT)) {
       return List.of();
     }
-    String moved = Pattern.quote(rowName.substring(MOVEMENT.length())) + " (?!000$)\\d{3,6}";
-    return names.stream().filter(name -> name.matches(moved)).toList();
+    String movement = Pattern.quote(rowName.substring(MOVEMENT.length()));
+    Pattern moved = Pattern.compile(movement + " (?!000$)\\d{3,6}");
+    return names.stream().filter(moved.asMatchPredicate()).toList();
   }
 
   /** A tick beside a frame is one of every photograph shown on it. */
