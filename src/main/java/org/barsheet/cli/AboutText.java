@@ -12,6 +12,7 @@ import org.barsheet.production.ScoreSummary.MarkAt;
 import org.barsheet.production.ScoreSummary.MeterFrom;
 import org.barsheet.production.ScoreSummary.PartSize;
 import org.barsheet.pulse.Music;
+import org.barsheet.pulse.TempoEvidence;
 import org.barsheet.score.Division;
 import org.barsheet.score.Meter;
 import org.barsheet.score.Part;
@@ -89,13 +90,29 @@ final class AboutText {
   private static String tempo(ScoreSummary about) {
     Music music = about.music();
     long start = music.bars().first().startTick();
-    Seconds beat =
-        music.tempo().perQuarterAt(start).times(music.bars().first().meter().feltBeatQuarters());
-    return Figures.number(Seconds.of(60).dividedBy(beat), 3)
-        + " felt bpm at the start, "
-        + noteOf(music.bars().first().meter())
-        + " each, "
-        + Figures.count(music.score().tempoEvents(), "tempo event");
+    Seconds quarter = music.tempo().perQuarterAt(start);
+    Meter meter = music.bars().first().meter();
+    if (music.score().division() instanceof Division.PerFrame) {
+      return "none in the file";
+    }
+    String events = Figures.count(music.score().tempoEvents(), "tempo event");
+    return isFileFollowed(music)
+        ? bpm(quarter.times(meter.feltBeatQuarters()))
+            + " felt bpm at the start, "
+            + noteOf(meter)
+            + " each, "
+            + events
+        : bpm(quarter) + " bpm in the file, not followed, " + events;
+  }
+
+  /** Whether the beats that are followed are those of the file, though bars may begin elsewhere. */
+  private static boolean isFileFollowed(Music music) {
+    return music.source() != Music.Source.PLAYED
+        || music.evidence().verdict() == TempoEvidence.Verdict.TRUE;
+  }
+
+  private static String bpm(Seconds beat) {
+    return Figures.number(Seconds.of(60).dividedBy(beat), 3);
   }
 
   /** The note that a felt beat lasts: {@code a dotted quarter note}. */

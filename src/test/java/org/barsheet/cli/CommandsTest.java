@@ -54,6 +54,21 @@ class CommandsTest {
     assertThat(out.toString()).contains(" felt bpm at the start, " + note + " each, ");
   }
 
+  /** Notes every 0.31 s in a file left at 120. */
+  @Test
+  void about_calls_no_beat_felt_that_is_not_followed(@TempDir Path folder) {
+    Track track = new Track();
+    for (long note = 0; note < 400; note++) {
+      long on = Math.round(note * 297.6);
+      track.note(on, on + 200, 0, note % 8 == 0 ? 36 : note % 2 == 0 ? 60 : 67);
+    }
+    Path score = MidiBytes.file().track(track).into(folder);
+    assertThat(run("about", score.toString())).isEqualTo(ExitStatus.DONE);
+    assertThat(out.toString())
+        .contains("  tempo    120 bpm in the file, not followed, 0 tempo events")
+        .contains(" 96.8 bpm, ");
+  }
+
   /** Panel 16 is on a timecode: 1 min 46 s 4 frames are 2548 frames at 24 fps, 106.17 s. */
   @Test
   void where_answers_for_panels_too() {
