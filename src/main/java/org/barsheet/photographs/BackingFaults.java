@@ -3,6 +3,7 @@ package org.barsheet.photographs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.barsheet.pixels.BackingMeter;
 import org.barsheet.pixels.HoleMeter;
 import org.barsheet.plan.Tolerances;
 
@@ -24,14 +25,15 @@ final class BackingFaults {
   static List<PhotographFault> of(
       List<CheckedPhotograph> photographs, List<Integer> indices, HoleMeter meter, Tolerances may) {
     List<PhotographFault> faults = new ArrayList<>();
+    BackingMeter backing = new BackingMeter(meter);
     List<CheckedPhotograph> uneven = new ArrayList<>();
     List<CheckedPhotograph> spilled = new ArrayList<>();
     double worst = 0;
     double most = 0;
     for (int i = 0; i < photographs.size(); i++) {
       if (meter.uncovered(indices.get(i)) > LEAST_OPEN) {
-        double stops = meter.unevenness(indices.get(i));
-        double spill = 100 * meter.spill(indices.get(i));
+        double stops = backing.unevenness(indices.get(i));
+        double spill = 100 * backing.spill(indices.get(i));
         if (Math.abs(stops) > may.backing()) {
           uneven.add(photographs.get(i));
           worst = Math.abs(stops) > Math.abs(worst) ? stops : worst;

@@ -14,15 +14,13 @@ public final class HoleMeter {
   /** Below and above these shares of the way to the key, a pixel is wholly paper or backing. */
   private static final double PAPER = 0.3;
 
-  private static final double BACKING = 0.7;
+  static final double BACKING = 0.7;
 
   /** A hole may lie this share of its size elsewhere than planned. */
   private static final double ELSEWHERE = 0.25;
 
   /** Less of it uncovered than this, its edges cannot be told. */
   private static final double LEAST_OPEN = 0.25;
-
-  private static final int PATCHES = 6;
 
   private final List<HoleView> views;
   private final List<CameraMove> moves;
@@ -138,7 +136,7 @@ public final class HoleMeter {
         }
       }
     }
-    return sums.size() < 20 ? 1 : median(sums);
+    return sums.size() < 20 ? 1 : Robust.median(sums);
   }
 
   /** Share of a box that is backing: pixels on its rim count by the part that lies inside. */
@@ -183,11 +181,7 @@ public final class HoleMeter {
     }
     return reds.size() < 20
         ? Optional.empty()
-        : Optional.of(new Tint(median(reds), median(greens)));
-  }
-
-  private static double median(List<Double> values) {
-    return Robust.median(values.stream().mapToDouble(Double::doubleValue).toArray());
+        : Optional.of(new Tint(Robust.median(reds), Robust.median(greens)));
   }
 
   private double backing(int index, int column, int row) {
@@ -244,85 +238,35 @@ public final class HoleMeter {
     return paper.distance(key);
   }
 
-  /**
-   * How unevenly the uncovered backing is lit: stops from its middle to its worst patch, a sixth of
-   * the hole wide and high.
-   */
-  public double unevenness(int index) {
-    HoleView view = views.get(index);
-    Box there = in(index, hole).padded(-2.0 * view.factor());
-    List<List<Double>> patches = new ArrayList<>();
-    List<Double> all = new ArrayList<>();
-    for (int i = 0; i < PATCHES * PATCHES; i++) {
-      patches.add(new ArrayList<>());
-    }
-    int[] pixels = new int[PATCHES * PATCHES];
-    for (int row = 0; row < view.height(); row++) {
-      for (int column = 0; column < view.width(); column++) {
-        if (there.holds(view.x(column), view.y(row))) {
-          int patch = patch(there, view.x(column), view.y(row));
-          pixels[patch]++;
-          if (paper.wayTo(key, Tint.of(view, column, row)) > BACKING) {
-            patches.get(patch).add(view.luminance(column, row));
-            all.add(view.luminance(column, row));
-          }
-        }
-      }
-    }
-    double worst = 0;
-    for (int i = 0; i < pixels.length; i++) {
-      if (pixels[i] > 0 && patches.get(i).size() > 0.8 * pixels[i]) {
-        double stops = Math.log(median(patches.get(i)) / median(all)) / Math.log(2);
-        worst = Math.abs(stops) > Math.abs(worst) ? stops : worst;
-      }
-    }
-    return worst;
+  HoleView view(int index) {
+    return views.get(index);
   }
 
-  private static int patch(Box box, double x, double y) {
-    int column = (int) (PATCHES * (x - box.left()) / box.width());
-    int row = (int) (PATCHES * (y - box.top()) / box.height());
-    return Math.min(PATCHES - 1, row) * PATCHES + Math.min(PATCHES - 1, column);
+  /** Where the hole lies in a photograph. */
+  Box holeIn(int index) {
+    return in(index, hole);
+  }
+
+  /** The most closed photograph. */
+  int closed() {
+    return closed;
+  }
+
+  /** Which of the hole's edges the most open photograph shows. */
+  Edges shown() {
+    return shown;
+  }
+
+  /** How far a pixel's tint is on the way from the paper's to the backing's. */
+  double wayToBacking(HoleView view, int column, int row) {
+    return paper.wayTo(key, Tint.of(view, column, row));
   }
 
   /**
-   * How much of the backing's color lies on the paper beside the hole, more than in the most closed
-   * photograph: 0 none, 1 the paper looks like backing.
+   * Share of a pixel's light that is the backing's, where it falls on paper: it mixes in the lens.
    */
-  public double spill(int index) {
-    return rim(index) - rim(closed);
-  }
-
-  private double rim(int index) {
-    HoleView view = views.get(index);
-    Box there = in(index, hole);
-    double margin = 0.03 * Math.min(hole.width(), hole.height()) + view.factor();
-    Box inner = there.padded(margin);
-    Box outer = there.padded(3 * margin);
-    List<Double> ways = new ArrayList<>();
-    for (int row = 0; row < view.height(); row++) {
-      for (int column = 0; column < view.width(); column++) {
-        double x = view.x(column);
-        double y = view.y(row);
-        if (outer.holds(x, y) && !inner.holds(x, y) && isOnShownSide(inner, x, y)) {
-          // Backing's light on paper mixes in the lens.
-          double way = paper.wayTo(key, Tint.of(view, column, row));
-          ways.add(shareOf(way, brighter * brighter));
-        }
-      }
-    }
-    return ways.size() < 20 ? 0 : median(ways);
-  }
-
-  private boolean isOnShownSide(Box inner, double x, double y) {
-    boolean besideLeft = x < inner.left();
-    boolean besideRight = x >= inner.right();
-    boolean above = y < inner.top();
-    boolean below = y >= inner.bottom();
-    return (besideLeft && shown.left() && !above && !below)
-        || (besideRight && shown.right() && !above && !below)
-        || (above && shown.top() && !besideLeft && !besideRight)
-        || (below && shown.bottom() && !besideLeft && !besideRight);
+  double spilt(HoleView view, int column, int row) {
+    return shareOf(wayToBacking(view, column, row), brighter * brighter);
   }
 
   /** Mean linear light in the hole, for a lamp that brightens. */

@@ -60,11 +60,7 @@ public final class KeyMask {
     }
     return reds.size() < FEWEST
         ? Optional.empty()
-        : Optional.of(new Tint(median(reds), median(greens)));
-  }
-
-  private static double median(List<Double> values) {
-    return Robust.median(values.stream().mapToDouble(Double::doubleValue).toArray());
+        : Optional.of(new Tint(Robust.median(reds), Robust.median(greens)));
   }
 
   private static Tint tint(Reduced light, int x, int y) {

@@ -87,7 +87,8 @@ public final class LightCells {
     }
     return brighter.size() < FEWEST
         ? LightChange.NONE
-        : new LightChange(true, median(brighter), median(redder), median(bluer), level());
+        : new LightChange(
+            true, Robust.median(brighter), Robust.median(redder), Robust.median(bluer), level());
   }
 
   private double luminance(int i) {
@@ -109,14 +110,10 @@ public final class LightCells {
         levels.add(Reduced.level(luminance(i)));
       }
     }
-    return levels.isEmpty() ? 0 : median(levels);
+    return levels.isEmpty() ? 0 : Robust.median(levels);
   }
 
   private static double stops(double light, double than) {
     return Math.log(light / than) / Math.log(2);
-  }
-
-  private static double median(List<Double> values) {
-    return Robust.median(values.stream().mapToDouble(Double::doubleValue).toArray());
   }
 }

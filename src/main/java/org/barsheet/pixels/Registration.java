@@ -98,10 +98,7 @@ public final class Registration {
         detail.add(block.detailIn(image, there) / Math.max(1e-12, block.detail()));
       }
     }
-    double sharp =
-        detail.isEmpty()
-            ? 1
-            : Math.sqrt(Robust.median(detail.stream().mapToDouble(Double::doubleValue).toArray()));
+    double sharp = detail.isEmpty() ? 1 : Math.sqrt(Robust.median(detail));
     return new Measured(last, sharp);
   }
 

@@ -1,6 +1,7 @@
 package org.barsheet.pixels;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** Statistics that a few wrong values do not move. */
 public final class Robust {
@@ -16,6 +17,11 @@ public final class Robust {
     Arrays.sort(sorted);
     int middle = sorted.length / 2;
     return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+  }
+
+  /** The same of values in a list. */
+  static double median(List<Double> values) {
+    return median(values.stream().mapToDouble(Double::doubleValue).toArray());
   }
 
   /** What the standard deviation would be, were it not for those values: 1.4826 × MAD. */
