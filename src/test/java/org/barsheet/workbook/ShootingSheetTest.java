@@ -37,7 +37,7 @@ class ShootingSheetTest {
   @Test
   void every_photograph_is_on_it_and_the_totals_say_how_many() {
     int photographs = BOOK.column("Shooting", "photographs");
-    int setups = BOOK.column("Shooting", "set- up");
+    int setups = BOOK.column("Shooting", "setup");
     double taken = 0;
     double inSetups = 0;
     for (Row row : rows()) {
@@ -58,7 +58,7 @@ class ShootingSheetTest {
   @Test
   void setups_stand_in_the_order_of_work_with_their_plates() {
     int take = BOOK.column("Shooting", "take, from the top down");
-    int number = BOOK.column("Shooting", "set- up");
+    int number = BOOK.column("Shooting", "setup");
     List<Double> order = new ArrayList<>();
     for (Row row : rows()) {
       if (row.getCell(number).getCellType() == CellType.NUMERIC) {
