@@ -10,16 +10,26 @@ import org.barsheet.plan.Performer;
  * @param performer who
  * @param about their part, and what the times are counted in
  * @param seen every appearance, in order of shot; empty where they are not seen yet
+ * @param framings what of their frame is seen, an opening each
  * @param instructions what to do, under headings; the last one says what to send
+ * @param toFillIn what the plan doesn't say and somebody writes in by hand
  */
 public record Call(
-    Performer performer, String about, List<CallAppearance> seen, List<Section> instructions) {
+    Performer performer,
+    String about,
+    List<CallAppearance> seen,
+    List<CallFraming> framings,
+    List<Section> instructions,
+    List<String> toFillIn) {
 
   /** What stands over the appearances. */
   public static final String SEEN_HEADING = "When you are seen";
 
   /** What stands there where there are none. */
   public static final String NOT_SEEN = "You aren't in any shot yet.";
+
+  /** The section that the drawings belong to. */
+  public static final String FRAME_HEADING = "Frame";
 
   /** Safety, the same for everybody: it comes after the instructions. */
   public static final List<Section> CAUTIONS =
@@ -29,7 +39,9 @@ public record Call(
 
   public Call {
     seen = List.copyOf(seen);
+    framings = List.copyOf(framings);
     instructions = List.copyOf(instructions);
+    toFillIn = List.copyOf(toFillIn);
   }
 
   /**
@@ -45,7 +57,7 @@ public record Call(
     List<Section> all = new ArrayList<>();
     all.add(new Section("Changed since " + since, news));
     all.addAll(instructions);
-    return new Call(performer, about, seen, all);
+    return new Call(performer, about, seen, framings, all, toFillIn);
   }
 
   /**

@@ -14,8 +14,6 @@ import java.util.List;
  * @param from the first moment they are seen
  * @param until the last moment they are seen
  * @param still until when they keep still
- * @param length in seconds and frames
- * @param timecode of the first film frame they are seen on
  * @param part whether their part sounds meanwhile
  * @param opensFirst which edge lets them be seen first, or that it stands open
  */
@@ -28,8 +26,6 @@ public record CallAppearance(
     String from,
     String until,
     String still,
-    String length,
-    String timecode,
     String part,
     String opensFirst) {
 
@@ -43,24 +39,12 @@ public record CallAppearance(
           "seen from",
           "seen until",
           "still until",
-          "seen for",
-          "film timecode",
           "your part",
           "opens first");
 
   /** The line in cells, one under each of {@link #HEADINGS}. */
   public List<String> cells() {
     return List.of(
-        panel + " " + action,
-        "in " + opening,
-        bars,
-        ready,
-        from,
-        until,
-        still,
-        length,
-        timecode,
-        part,
-        opensFirst);
+        panel + " " + action, "in " + opening, bars, ready, from, until, still, part, opensFirst);
   }
 }

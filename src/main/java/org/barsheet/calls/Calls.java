@@ -1,6 +1,9 @@
 package org.barsheet.calls;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.MusicRuler;
@@ -51,16 +54,42 @@ public final class Calls {
         appearances.stream()
             .filter(appearance -> appearance.performer().name().equals(performer.name()))
             .toList();
-    CallAdvice advice = new CallAdvice(timing, sound, performer, seen);
+    List<CallFraming> framings = framings(performer, seen);
+    CallAdvice advice = new CallAdvice(timing.plan(), performer);
     return new Call(
         performer,
         (performer.part().isEmpty() ? "no part of the score" : performer.part())
             + " · times in minutes:seconds of the sound file",
         seen.stream().map(this::line).toList(),
+        framings,
         List.of(
-            new Call.Section("Play along", advice.playAlong()),
-            new Call.Section("Frame", advice.frame()),
-            new Call.Section("Send", advice.send())));
+            new Call.Section("Play along", new PlayAlong(timing, sound, performer).lines()),
+            new Call.Section(Call.FRAME_HEADING, advice.frame(framings)),
+            new Call.Section(
+                "Behind you, and light",
+                new BackdropAdvice(timing.plan(), performer, seen).lines()),
+            new Call.Section("Sound", advice.sound()),
+            new Call.Section("Send", advice.send())),
+        advice.toFillIn());
+  }
+
+  /** One an opening they are seen in. */
+  private List<CallFraming> framings(Performer performer, List<Appearance> seen) {
+    Pose pose =
+        timing.music().score().parts().stream()
+            .filter(part -> part.name().equals(performer.part()))
+            .findFirst()
+            .map(Pose::of)
+            .orElse(Pose.NOTHING_HELD);
+    Map<Opening, List<String>> panels = new LinkedHashMap<>();
+    for (Appearance appearance : seen) {
+      panels
+          .computeIfAbsent(appearance.opening(), opening -> new ArrayList<>())
+          .add(timing.shots().get(appearance.shot()).panel().name());
+    }
+    return panels.entrySet().stream()
+        .map(one -> CallFraming.of(performer, one.getKey(), one.getValue(), pose))
+        .toList();
   }
 
   private CallAppearance line(Appearance appearance) {
@@ -77,8 +106,6 @@ public final class Calls {
         FileTime.minutes(from),
         FileTime.minutes(until),
         FileTime.minutes(until.plus(Appearance.HANDLE)),
-        until.minus(from).toDecimal(1) + " s, " + frames.length() + " f",
-        film.timecode(frames.start()).toString(),
         sounding(appearance),
         opensFirst(appearance));
   }

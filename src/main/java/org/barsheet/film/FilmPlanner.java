@@ -14,6 +14,7 @@ import org.barsheet.exposure.RevealPlanner;
 import org.barsheet.exposure.ShotReveals;
 import org.barsheet.exposure.ShownSteps;
 import org.barsheet.findings.ArtworkFindings;
+import org.barsheet.findings.ClapFindings;
 import org.barsheet.findings.ClipFindings;
 import org.barsheet.findings.FilmFindings;
 import org.barsheet.findings.FlashFindings;
@@ -104,6 +105,7 @@ public final class FilmPlanner {
     more.addAll(SetupFindings.of(shooting));
     more.addAll(new FlashFindings(timing, ruler, reveals).all());
     more.addAll(new InsertFindings(timing, appearances).all());
+    more.addAll(new ClapFindings(timing).all(clips));
     more.addAll(new ClipFindings(timing, appearances, clips).all());
     return more;
   }

@@ -33,8 +33,10 @@ public final class KeyFindings {
     for (Appearance appearance : appearances) {
       Artwork.Model model =
           plan.workshop().artwork().model(appearance.opening().model()).orElseThrow();
-      if (told.add(List.of(appearance.performer().name(), model.backing()))) {
-        addClothes(appearance, model);
+      String behind = appearance.performer().behind();
+      String backing = behind.isEmpty() ? model.backing() : behind;
+      if (told.add(List.of(appearance.performer().name(), backing))) {
+        addClothes(appearance, backing);
       }
     }
     return findings.worstFirst();
@@ -62,8 +64,8 @@ public final class KeyFindings {
             : "back it with " + best.word());
   }
 
-  private void addClothes(Appearance appearance, Artwork.Model model) {
-    KeyColor.backing(model.backing(), appearance.performer().clothes())
+  private void addClothes(Appearance appearance, String backing) {
+    KeyColor.backing(backing, appearance.performer().clothes())
         .filter(KeyColor::isTooNear)
         .ifPresent(key -> addClothes(appearance, key));
   }

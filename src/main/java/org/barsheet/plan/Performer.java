@@ -17,6 +17,7 @@ import org.barsheet.clock.Seconds;
  * @param clipWidth of the clip's video in pixels, 0 where not known
  * @param clipHeight of the clip's video in pixels, 0 where not known
  * @param clothes colors noted, RRGGBB
+ * @param behind what is behind them in their clip, or ""
  * @param where its place in the plan, for messages
  */
 public record Performer(
@@ -29,6 +30,7 @@ public record Performer(
     int clipWidth,
     int clipHeight,
     List<String> clothes,
+    String behind,
     Where where) {
 
   public Performer {
@@ -52,6 +54,7 @@ public record Performer(
         clipWidth,
         clipHeight,
         clothes,
+        behind,
         where);
   }
 

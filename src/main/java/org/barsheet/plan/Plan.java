@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param workshop the artwork with its openings, and what it is photographed with
  * @param performers in the order written
  * @param clips where the performers' recordings are
+ * @param delivery where the performers send their recordings, and whom they ask
  * @param panels in story order
  */
 public record Plan(
@@ -25,6 +26,7 @@ public record Plan(
     Workshop workshop,
     List<Performer> performers,
     SentClips clips,
+    Delivery delivery,
     List<Panel> panels) {
 
   public Plan {
@@ -35,17 +37,19 @@ public record Plan(
 
   /** The same plan with what was learned about its performers. */
   public Plan with(List<Performer> known) {
-    return new Plan(text, title, film, music, motifs, workshop, known, clips, panels);
+    return new Plan(text, title, film, music, motifs, workshop, known, clips, delivery, panels);
   }
 
   /** The same plan with other motifs. */
   public Plan withMotifs(List<MotifRequest> others) {
-    return new Plan(text, title, film, music, others, workshop, performers, clips, panels);
+    return new Plan(
+        text, title, film, music, others, workshop, performers, clips, delivery, panels);
   }
 
   /** The same plan with other panels. */
   public Plan withPanels(List<Panel> others) {
-    return new Plan(text, title, film, music, motifs, workshop, performers, clips, others);
+    return new Plan(
+        text, title, film, music, motifs, workshop, performers, clips, delivery, others);
   }
 
   /** The performer of a name, if the plan has one. */

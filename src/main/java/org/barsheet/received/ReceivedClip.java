@@ -87,6 +87,7 @@ public record ReceivedClip(
         width,
         height,
         performer.clothes(),
+        performer.behind(),
         performer.where());
   }
 }

@@ -16,9 +16,9 @@ import org.barsheet.workbook.pen.SheetPen;
 final class CallWorksheet {
 
   private static final int FIRST = 0;
-  private static final int LAST_FACT = 10;
-  private static final int BY = 11;
-  private static final int ROW_NAME = 12;
+  private static final int LAST_FACT = 8;
+  private static final int BY = 9;
+  private static final int ROW_NAME = 10;
 
   private static final double ROW_POINTS = 12;
   private static final double HEADING_POINTS = 26;
@@ -38,8 +38,8 @@ final class CallWorksheet {
   }
 
   private static List<Column> columns() {
-    double[] points = {110, 74, 44, 54, 40, 40, 48, 64, 60, 84, 70};
-    double[] stretch = {3, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0};
+    double[] points = {150, 90, 50, 60, 50, 50, 54, 100, 84};
+    double[] stretch = {3, 1, 0, 0, 0, 0, 0, 0, 0};
     List<Column> columns = new ArrayList<>();
     for (int i = 0; i < points.length; i++) {
       columns.add(Column.words(CallAppearance.HEADINGS.get(i), points[i], stretch[i]));

@@ -33,6 +33,7 @@ class ClipFrameTest {
             0,
             0,
             List.of(),
+            "",
             WHERE),
         new Opening(
             "lamp-1",

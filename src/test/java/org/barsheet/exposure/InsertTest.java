@@ -65,6 +65,7 @@ class InsertTest {
         width,
         height,
         p.clothes(),
+        p.behind(),
         p.where());
   }
 

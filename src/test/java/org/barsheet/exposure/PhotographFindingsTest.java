@@ -96,6 +96,7 @@ class PhotographFindingsTest {
         p.clipWidth(),
         p.clipHeight(),
         List.of("0A9646"),
+        p.behind(),
         p.where());
   }
 

@@ -9,6 +9,7 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
 import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Delivery;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.MusicRequest;
@@ -62,6 +63,7 @@ class ArtworkFindingsTest {
                 artwork, List.of(openings), Optional.empty(), Hand.DEFAULT, Optional.empty()),
             List.of(),
             SentClips.NONE,
+            Delivery.NONE,
             List.of());
     return new ArtworkFindings(plan).all();
   }

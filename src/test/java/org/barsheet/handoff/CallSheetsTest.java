@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -71,8 +73,6 @@ class CallSheetsTest {
             "0:14.9",
             "0:20.4",
             "0:22.4",
-            "5.5 s, 132 f",
-            "01:00:06:21",
             "plays 75 % of the time",
             "the right edge");
   }
@@ -97,17 +97,44 @@ class CallSheetsTest {
     assertThat(lines)
         .contains(
             // Largest 1:2 rectangle inside 1080 by 1920.
-            "lamp-1 is 2 squares of the artwork wide and 4 high: hold the camera in portrait; only"
-                + " the middle 960 × 1920 of your 1080 × 1920 frame is used.",
-            "The backing is green: wear nothing in that color. The color you noted, #00A03C, dark green,"
-                + " is too close to it: wear something else.",
+            "lamp-1 (panel 2): hold the camera in portrait (1080 × 1920). The left and the right 6 %"
+                + " of your frame are cut off.",
+            "Wear nothing green, nothing shiny, no fine stripes or checks. The color you noted,"
+                + " #00A03C, dark green, is too close to green: wear something else.",
             "Clap once, in frame, at 0:05.0, 5 s before the music starts.",
-            "One file named cello.mov, as the camera recorded it.",
-            // 5.5 s and two handles of 2 s; frame 143 is the clap, 9.875 s before, at 29.97.
-            "Panel 2: 9.5 s, including 2 s before and after; you're seen from frame 439 of the"
-                + " clip.",
+            "One file named cello.mov, as the camera recorded it: not trimmed, not converted, not"
+                + " through a messenger that shrinks it. A second take is cello take 2.mov.",
+            "Sound recorded apart: cello.wav, in one piece, 48000 samples per second, 24 bits.",
             "Set exposure, white balance and focus by hand and leave them alone; shoot at 29.97"
                 + " fps, as you told us, never at a variable rate.");
+  }
+
+  /**
+   * The frame is 40 mm high: 1920 pixels; the hole has half its height as width, 60 from the left.
+   */
+  @Test
+  void the_drawing_shows_the_hole_in_the_frame_to_scale() {
+    Document page = parsed(page(SampleFilm.at(FrameRate.FPS_24).sheet()));
+    NodeList boxes = page.getElementsByTagName("rect");
+    assertThat(attributes((Element) boxes.item(0)))
+        .containsExactly("0.00", "0.00", "22.50", "40.00");
+    assertThat(attributes((Element) boxes.item(1)))
+        .containsExactly("1.25", "0.00", "20.00", "40.00");
+    Element head = (Element) page.getElementsByTagName("ellipse").item(0);
+    // A quarter of the hole's height, in the middle.
+    assertThat(head.getAttribute("cx")).isEqualTo("11.25");
+    assertThat(head.getAttribute("ry")).isEqualTo("5.00");
+  }
+
+  private static List<String> attributes(Element box) {
+    return Stream.of("x", "y", "width", "height").map(box::getAttribute).toList();
+  }
+
+  @Test
+  void what_nobody_has_said_is_left_to_write_in() {
+    String page = page(SampleFilm.at(FrameRate.FPS_24).sheet());
+    assertThat(page).contains("<p>Send it to: <span", "<p>By: <span", "<p>Questions: <span");
+    assertThat(page).doesNotContain("frame 439", "01:00:06:21");
   }
 
   @Test
@@ -134,7 +161,7 @@ class CallSheetsTest {
     String page = page(SampleFilm.at(FrameRate.FPS_30).saying(text).sheet());
     Document document = parsed(page);
     assertThat(document.getElementsByTagName("script").getLength()).isZero();
-    assertThat(texts(document, "td")).hasSize(11);
+    assertThat(texts(document, "td")).hasSize(9);
     assertThat(page).doesNotContainPattern("[\\u202A-\\u202E]");
   }
 }

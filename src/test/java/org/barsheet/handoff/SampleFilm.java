@@ -27,6 +27,7 @@ import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
 import org.barsheet.film.SheetNote;
 import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Delivery;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
@@ -193,6 +194,7 @@ public final class SampleFilm {
             Optional.empty()),
         List.of(performer()),
         SentClips.NONE,
+        Delivery.NONE,
         List.of(
             panel(
                 "1",
@@ -227,6 +229,7 @@ public final class SampleFilm {
         1080,
         1920,
         List.of("00A03C"),
+        "",
         WHERE);
   }
 

@@ -38,6 +38,7 @@ class ClipCheckTest {
         1080,
         1920,
         List.of(),
+        "",
         WHERE);
   }
 

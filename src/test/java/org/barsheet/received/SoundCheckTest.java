@@ -72,6 +72,7 @@ class SoundCheckTest {
             0,
             0,
             p.clothes(),
+            p.behind(),
             p.where());
     Sound sound = new Sound(came.rate(), came.header());
     ClipFacts facts = new ClipFacts(came.length(), Optional.empty(), Optional.of(sound));

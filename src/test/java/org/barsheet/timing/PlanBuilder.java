@@ -20,6 +20,7 @@ import org.barsheet.motif.Match;
 import org.barsheet.motif.Notes;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Camera;
+import org.barsheet.plan.Delivery;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
@@ -157,6 +158,7 @@ public final class PlanBuilder {
             0,
             0,
             List.of(),
+            "",
             where("performers")));
     return this;
   }
@@ -302,6 +304,7 @@ public final class PlanBuilder {
             new Artwork(25.4, 24, 13.5, palette, 0, models), openings, camera, hand, shoot),
         performers,
         SentClips.NONE,
+        Delivery.NONE,
         panels);
   }
 

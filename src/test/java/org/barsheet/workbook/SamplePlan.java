@@ -13,6 +13,7 @@ import org.barsheet.motif.Accent;
 import org.barsheet.motif.Form;
 import org.barsheet.motif.Match;
 import org.barsheet.plan.Artwork;
+import org.barsheet.plan.Delivery;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.Length;
@@ -89,6 +90,7 @@ record SamplePlan(
             Optional.empty()),
         performers.stream().map(SamplePlan::performer).toList(),
         SentClips.NONE,
+        Delivery.NONE,
         panels);
   }
 
@@ -103,6 +105,7 @@ record SamplePlan(
         0,
         0,
         List.of(),
+        "",
         NOWHERE);
   }
 

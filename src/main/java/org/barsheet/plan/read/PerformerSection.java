@@ -36,6 +36,7 @@ final class PerformerSection {
         size[0],
         size[1],
         section.readAll("clothes", Measures::color),
+        section.read("behind", "", Texts::plain),
         where);
   }
 

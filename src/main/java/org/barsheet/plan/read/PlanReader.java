@@ -8,6 +8,7 @@ import java.util.Set;
 import org.barsheet.input.InputException;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Camera;
+import org.barsheet.plan.Delivery;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
 import org.barsheet.plan.MotifRequest;
@@ -92,6 +93,7 @@ public final class PlanReader {
         new RevealSection(filmSection, film.framesPerPhotograph(), openings, known);
     FieldSection fields = new FieldSection(artwork, film);
     SentClips clips = new ClipSection(reading, filmSection, film, known).read(root);
+    Delivery delivery = DeliverySection.read(root);
     List<Panel> panels = new PanelSection(reading, filmSection, fields, reveals, known).read(root);
     NamesOnDisk names = new NamesOnDisk(reading.problems());
     names.check("openings", openings, Opening::name, Opening::where);
@@ -116,6 +118,7 @@ public final class PlanReader {
         new Workshop(artwork, openings, camera, hand, shoot, tolerances),
         performers,
         clips,
+        delivery,
         panels);
   }
 

@@ -47,7 +47,8 @@ final class ShootSection {
         section.read("hours-per-day", ShootSection::hours));
   }
 
-  private static LocalDate day(String text) {
+  /** A date as ISO 8601 writes it. */
+  static LocalDate day(String text) {
     try {
       return LocalDate.parse(text.strip());
     } catch (DateTimeParseException noDay) {

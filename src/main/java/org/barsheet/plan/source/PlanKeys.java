@@ -10,6 +10,8 @@ public final class PlanKeys {
           key("title", "The film's title.", "Lamplighters' Quay"),
           key("score", "The MIDI file, seen from the plan's folder.", "lamplighters-quay.mid"),
           key("clips", "The folder of the performers' recordings, or a table of them.", "clips"),
+          key("contact", "Whom performers ask, and how.", "Ida at the boathouse, 555 0134"),
+          key("deliver", "Where performers send their recordings, and by when.", ""),
           key("film", "Settings of the film as a whole.", ""),
           key("music", "How to find tempo and bars.", ""),
           key("motifs", "Short figures that panels use as cues.", ""),
@@ -156,7 +158,17 @@ public final class PlanKeys {
           key("clip-rate", "Its frame rate.", "29.97"),
           key("clip-size", "Its width and height in pixels.", "1080x1920"),
           key("clap", "The clap that ties clip and music.", ""),
-          key("clothes", "Colors they wear.", "#28786E"));
+          key("clothes", "Colors they wear.", "#28786E"),
+          key(
+              "behind",
+              "What is behind them, if not the backing: a color, or words.",
+              "a bare brick wall"));
+
+  public static final List<PlanKey> DELIVER =
+      List.of(
+          key("to", "Where recordings are sent.", "harbor@quay.example"),
+          key("deadline", "The last day for it, year-month-day.", "2026-02-13"),
+          key("sound", "Whether the film uses the performers' sound: yes or no.", "yes"));
 
   public static final List<PlanKey> CLIP =
       List.of(

@@ -48,6 +48,7 @@ public record SheetLayout(
           Map.entry("length", TableColumn.TimeOfDay.SECONDS),
           Map.entry("at", TableColumn.TimeOfDay.SECONDS),
           Map.entry("start", TableColumn.TimeOfDay.TIMECODE),
+          Map.entry("deadline", TableColumn.TimeOfDay.DAY),
           Map.entry("starts", TableColumn.TimeOfDay.DAY));
 
   static final SheetLayout FILM = film();
@@ -67,6 +68,7 @@ public record SheetLayout(
           table("Performers", Kind.NAMED, List.of("performers"), "performer", performers()),
           PANELS,
           table("Clips", Kind.NAMED, List.of("clips"), "performer", own(PlanKeys.CLIP, "")),
+          settings("Deliver", "deliver", PlanKeys.DELIVER, Set.of()),
           settings("Camera", "camera", PlanKeys.CAMERA, Set.of()),
           settings("Shoot", "shoot", PlanKeys.SHOOT, Set.of()),
           settings("Hand", "hand", PlanKeys.HAND, Set.of()),
@@ -86,6 +88,7 @@ public record SheetLayout(
     rows.add(TableColumn.own(PlanKeys.ROOT.get(0), "title"));
     rows.add(TableColumn.own(PlanKeys.ROOT.get(1), "score"));
     PlanKeys.FILM.forEach(key -> rows.add(TableColumn.own(key, "film", key.name())));
+    rows.add(TableColumn.own(PlanKeys.ROOT.get(3), "contact"));
     rows.add(TableColumn.own(PlanKeys.ROOT.get(2), "clips"));
     return new SheetLayout("Film", Kind.SETTINGS, List.of("film"), SETTING, rows);
   }

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import org.barsheet.motif.Form;
 import org.barsheet.motif.Match;
 import org.barsheet.plan.Artwork;
 import org.barsheet.plan.Camera;
+import org.barsheet.plan.Delivery;
 import org.barsheet.plan.Field;
 import org.barsheet.plan.Film;
 import org.barsheet.plan.Hand;
@@ -186,6 +188,19 @@ class PlanReaderTest {
   }
 
   @Test
+  void where_performers_send_their_recordings_is_read() throws IOException {
+    assertThat(wholeSchema().delivery())
+        .isEqualTo(
+            new Delivery(
+                "Ida at the boathouse, 555 0134",
+                "harbor@quay.example",
+                Optional.of(LocalDate.of(2026, 2, 13)),
+                Optional.of(true)));
+    assertThat(wholeSchema().performers().get(0).behind()).isEqualTo("a bare brick wall");
+    assertThat(read(LEAST).delivery()).isEqualTo(Delivery.NONE);
+  }
+
+  @Test
   void recordings_lie_in_a_folder_or_where_a_table_says() throws IOException {
     SentClips inFolder = read(LEAST + "clips: recordings\n").clips();
     assertThat(inFolder).isEqualTo(SentClips.in(folder.resolve("recordings")));
@@ -338,7 +353,7 @@ class PlanReaderTest {
   void a_place_in_the_plan_is_known_for_each_panel() throws IOException {
     Where where = wholeSchema().panels().get(1).where();
     assertThat(where.file()).endsWith("plan.yaml");
-    assertThat(where.position()).isEqualTo("line 63, column 5");
+    assertThat(where.position()).isEqualTo("line 65, column 5");
   }
 
   @Test
