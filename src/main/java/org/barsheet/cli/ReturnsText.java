@@ -9,8 +9,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.cues.PlainMotif;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Motif;
-import org.barsheet.motif.NearMiss;
 import org.barsheet.motif.Occurrence;
+import org.barsheet.motif.find.NearMiss;
 import org.barsheet.production.Returns;
 import org.barsheet.score.BarBeat;
 

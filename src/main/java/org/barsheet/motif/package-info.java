@@ -1,4 +1,4 @@
-/** Where named motifs return; entry class {@link org.barsheet.motif.OccurrenceFinder}. */
+/** What a motif is, and a return of it. */
 @NullMarked
 package org.barsheet.motif;
 

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.barsheet.motif.BeginningsFinder;
 import org.barsheet.motif.Certainty;
 import org.barsheet.motif.MotifNote;
 import org.barsheet.motif.Notes;
 import org.barsheet.motif.Sounding;
+import org.barsheet.motif.find.BeginningsFinder;
 import org.barsheet.notation.WrittenMusic;
 import org.barsheet.score.Score;
 

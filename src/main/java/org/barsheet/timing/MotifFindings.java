@@ -9,7 +9,7 @@ import org.barsheet.cues.Cues;
 import org.barsheet.cues.MotifSearch;
 import org.barsheet.input.Prose;
 import org.barsheet.motif.Motif;
-import org.barsheet.motif.NearMiss;
+import org.barsheet.motif.find.NearMiss;
 import org.barsheet.plan.MotifRequest;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;

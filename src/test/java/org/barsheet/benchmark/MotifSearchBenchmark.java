@@ -13,7 +13,7 @@ import org.barsheet.motif.Form;
 import org.barsheet.motif.Match;
 import org.barsheet.motif.Motif;
 import org.barsheet.motif.Notes;
-import org.barsheet.motif.OccurrenceFinder;
+import org.barsheet.motif.find.OccurrenceFinder;
 import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;
 import org.junit.jupiter.api.Tag;

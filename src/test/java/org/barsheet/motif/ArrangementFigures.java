@@ -11,6 +11,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.cues.MotifSearch;
 import org.barsheet.input.InputException;
 import org.barsheet.motif.Arrangement.Planted;
+import org.barsheet.motif.find.MotifFinder;
+import org.barsheet.motif.find.MotifHearing;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.TempoRequest;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.barsheet.motif.find.OccurrenceFinder;
 import org.barsheet.score.Score;
 import org.junit.jupiter.api.Test;
 

@@ -16,6 +16,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.motif.find.OccurrenceFinder;
+import org.barsheet.motif.find.PlayedOccurrenceFinder;
 import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;
 import org.barsheet.suggestions.MotifSuggestions;

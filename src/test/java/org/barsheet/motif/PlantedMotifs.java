@@ -83,7 +83,7 @@ public final class PlantedMotifs {
   }
 
   /** All parts in one. */
-  Score merged() {
+  public Score merged() {
     ScoreSketch sketch = new ScoreSketch().part("all");
     for (List<long[]> part : parts) {
       part.forEach(note -> sketch.note((int) note[0], note[1], note[2]));

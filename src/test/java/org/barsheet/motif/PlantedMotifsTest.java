@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.barsheet.motif.find.OccurrenceFinder;
+import org.barsheet.motif.match.Transform;
 import org.barsheet.score.Score;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -12,7 +12,7 @@ import org.barsheet.motif.Motif;
 import org.barsheet.motif.MotifNote;
 import org.barsheet.motif.Notes;
 import org.barsheet.motif.Occurrence;
-import org.barsheet.motif.OccurrenceFinder;
+import org.barsheet.motif.find.OccurrenceFinder;
 import org.barsheet.pulse.Music;
 import org.barsheet.pulse.MusicFinder;
 import org.barsheet.pulse.TempoRequest;

@@ -1,9 +1,0 @@
-package org.barsheet.motif;
-
-/**
- * A part that plays a return.
- *
- * @param part its index in the score
- * @param distance semitones from the leading part up to it; 0 for the leading part and its unisons
- */
-record Voice(int part, int distance) {}

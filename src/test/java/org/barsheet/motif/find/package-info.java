@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.motif.find;
+
+import org.jspecify.annotations.NullMarked;
