@@ -3,6 +3,7 @@ package org.barsheet.align;
 import java.util.List;
 import java.util.function.IntToLongFunction;
 import org.barsheet.align.NearestBest.Added;
+import org.barsheet.align.places.Costs;
 
 /**
  * The cheapest way from every place of every panel to the film's end, and from the film's start to

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Candidate;
+import org.barsheet.align.places.Costs;
 
 /** The second-best place of each panel, and what it would cost. */
 final class Alternatives {

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongPredicate;
 import java.util.function.LongToDoubleFunction;
+import org.barsheet.align.places.Costs;
+import org.barsheet.align.places.CutWindow;
 
 /**
  * What a stretch of the film costs at least, wherever one of its panels begins.

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.barsheet.align.places.Candidate;
 import org.barsheet.cues.Cues;
 import org.barsheet.input.Prose;
 import org.barsheet.plan.Length;

@@ -2,6 +2,9 @@ package org.barsheet.align;
 
 import java.util.function.IntToLongFunction;
 import org.barsheet.align.NearestBest.Added;
+import org.barsheet.align.places.Costs;
+import org.barsheet.align.places.CutWindow;
+import org.barsheet.align.places.Kept;
 
 /**
  * The cheapest way from the places of every panel to the film's end: exact dynamic programming from

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.barsheet.align.places.Candidate;
 
 /**
  * The best whole layout and others that each have an idea of their own, cheapest first. An idea is

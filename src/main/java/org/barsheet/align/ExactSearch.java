@@ -1,6 +1,9 @@
 package org.barsheet.align;
 
 import java.util.List;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Costs;
+import org.barsheet.align.places.CutWindow;
 
 /**
  * The aligner's table over the places that matter: those that some layout can take which costs at

@@ -3,6 +3,9 @@ package org.barsheet.align;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Costs;
+import org.barsheet.align.places.CutWindow;
 import org.barsheet.cues.Cue;
 
 /**

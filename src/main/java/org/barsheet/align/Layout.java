@@ -2,6 +2,7 @@ package org.barsheet.align;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.barsheet.align.places.Candidate;
 import org.barsheet.clock.FrameSpan;
 
 /**

@@ -1,5 +1,7 @@
 package org.barsheet.align;
 
+import org.barsheet.align.places.Costs;
+
 /**
  * A convex function that is nowhere above the costs of a panel's places: their lower convex hull
  * (monotone chain: Andrew 1979). Costs from {@link Costs#IMPOSSIBLE} on are left out.

@@ -1,5 +1,7 @@
 package org.barsheet.align;
 
+import org.barsheet.align.places.Costs;
+
 /**
  * Finds the least of some sums of two costs, one of which has a known {@linkplain LowerHull convex
  * lower bound} and the other of which has one as well. The sum of the bounds is convex: so on each

@@ -1,5 +1,7 @@
 package org.barsheet.align;
 
+import org.barsheet.align.places.CutWindow;
+
 /** What a film costs at least on either side of a panel's cut, in millionths. */
 interface PanelBounds {
 

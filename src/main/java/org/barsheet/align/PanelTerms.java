@@ -3,6 +3,9 @@ package org.barsheet.align;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.barsheet.align.places.Candidate;
+import org.barsheet.align.places.Costs;
+import org.barsheet.align.places.CutWindow;
 import org.barsheet.plan.Length;
 
 /**

@@ -5,6 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.barsheet.align.places.Candidate;
+import org.barsheet.align.places.Costs;
+import org.barsheet.align.places.LengthTable;
+import org.barsheet.align.places.PhotographRun;
+import org.barsheet.align.places.RevealRoom;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.plan.Length;
 

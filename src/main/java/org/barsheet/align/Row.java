@@ -1,6 +1,7 @@
 package org.barsheet.align;
 
 import java.util.Arrays;
+import org.barsheet.align.places.Costs;
 
 /** What each of a run of a panel's places costs; all other places are impossible. */
 final class Row {

@@ -11,6 +11,7 @@ import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.barsheet.align.places.Candidate;
 import org.barsheet.cues.Cue;
 
 /**

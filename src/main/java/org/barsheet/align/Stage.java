@@ -3,6 +3,8 @@ package org.barsheet.align;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.barsheet.align.places.Candidate;
+import org.barsheet.align.places.Costs;
 import org.barsheet.plan.Panel;
 
 /**

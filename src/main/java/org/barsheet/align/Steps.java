@@ -2,6 +2,7 @@ package org.barsheet.align;
 
 import java.util.Collections;
 import java.util.List;
+import org.barsheet.align.places.Costs;
 
 /**
  * What the shots of a film cost from place to place.

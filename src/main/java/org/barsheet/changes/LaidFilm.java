@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.barsheet.align.Kept;
+import org.barsheet.align.places.Kept;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;

@@ -1,6 +1,6 @@
 package org.barsheet.exposure;
 
-import org.barsheet.align.PhotographRun;
+import org.barsheet.align.places.PhotographRun;
 import org.barsheet.input.Prose;
 import org.barsheet.plan.Reveal;
 

@@ -2,9 +2,9 @@ package org.barsheet.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.align.NoteKeys;
-import org.barsheet.align.PhotographRun;
-import org.barsheet.align.RevealRoom;
+import org.barsheet.align.places.NoteKeys;
+import org.barsheet.align.places.PhotographRun;
+import org.barsheet.align.places.RevealRoom;
 
 /**
  * The steps of a reveal: on which frame which of the photographs asked for begins to show. The grid

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.align.PhotographRun;
+import org.barsheet.align.places.PhotographRun;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.exposure.Movement;
 import org.barsheet.exposure.Movement.MovedPhotograph;

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.barsheet.align.Kept;
+import org.barsheet.align.places.Kept;
 import org.barsheet.changes.HeldPanels;
 import org.barsheet.changes.LaidFilm;
 import org.barsheet.changes.LaidMusic;

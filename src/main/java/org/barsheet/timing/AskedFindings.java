@@ -1,7 +1,7 @@
 package org.barsheet.timing;
 
 import java.util.OptionalInt;
-import org.barsheet.align.Candidate;
+import org.barsheet.align.places.Candidate;
 import org.barsheet.cues.MusicRuler;
 import org.barsheet.input.Prose;
 import org.barsheet.plan.Length;

@@ -1,9 +1,9 @@
 package org.barsheet.timing;
 
 import java.util.List;
-import org.barsheet.align.AlignerInput;
-import org.barsheet.align.Candidate;
 import org.barsheet.align.Layout;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Candidate;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.Cues;
 import org.barsheet.input.Prose;

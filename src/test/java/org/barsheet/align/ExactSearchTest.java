@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Candidate;
 import org.barsheet.timing.MusicBuilder;
 import org.barsheet.timing.PlanBuilder;
 import org.junit.jupiter.api.Test;

@@ -6,7 +6,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.barsheet.align.Kept;
+import org.barsheet.align.places.Kept;
 import org.barsheet.cues.MotifSearch;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmPlanner;

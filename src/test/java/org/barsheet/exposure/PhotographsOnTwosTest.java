@@ -7,7 +7,7 @@ import static org.barsheet.timing.Reveals.reveal;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.align.PhotographRun;
+import org.barsheet.align.places.PhotographRun;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FramesPerBeat;
 import org.barsheet.clock.Seconds;

@@ -2,7 +2,7 @@ package org.barsheet.handoff;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.barsheet.align.Kept;
+import org.barsheet.align.places.Kept;
 import org.barsheet.cues.MotifSearch;
 import org.barsheet.film.FilmPlanner;
 import org.barsheet.film.FilmSheet;

@@ -15,7 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
-import org.barsheet.align.Kept;
+import org.barsheet.align.places.Kept;
 import org.barsheet.changes.LaidFilm;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;

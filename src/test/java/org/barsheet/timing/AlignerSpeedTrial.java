@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.lang.management.ManagementFactory;
 import java.util.List;
-import org.barsheet.align.AlignerInput;
 import org.barsheet.align.Alignment;
-import org.barsheet.align.Candidate;
 import org.barsheet.align.PanelAligner;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Candidate;
 import org.barsheet.input.InputException;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

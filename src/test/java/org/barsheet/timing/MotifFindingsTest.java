@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.barsheet.align.Kept;
+import org.barsheet.align.places.Kept;
 import org.barsheet.cues.MotifSearch;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.read.PlanReader;

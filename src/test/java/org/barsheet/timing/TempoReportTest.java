@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.align.Kept;
+import org.barsheet.align.places.Kept;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.cues.MotifSearch;

@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 /**
  * What the soft rules cost, in millionths: whole numbers add up exactly, so equal layouts are
@@ -21,19 +21,19 @@ public final class Costs {
    * proportion: half as long is as bad as twice as long; and the cost never flattens out, so the
    * film's length is shared rather than given to one panel.
    */
-  static final double LENGTH_ASKED = 4;
+  public static final double LENGTH_ASKED = 4;
 
   /**
    * The same where no length is asked, against the film's mean length. Small: it only keeps panels
    * nobody said anything about from being squeezed together.
    */
-  static final double LENGTH_UNASKED = 0.25;
+  public static final double LENGTH_UNASKED = 0.25;
 
   /** A panel without a place on a mark: a section starts there. */
-  static final long FREE_ON_MARK = 0;
+  public static final long FREE_ON_MARK = 0;
 
   /** A panel without a place on a bar line. */
-  static final long FREE_ON_BAR = ONE / 10;
+  public static final long FREE_ON_BAR = ONE / 10;
 
   /** A panel without a place on another beat: six times a bar line, so that bars win. */
   static final long FREE_ON_BEAT = 6 * ONE / 10;
@@ -67,13 +67,13 @@ public final class Costs {
   }
 
   /** Cost of a shot's length, in millionths before rounding: convex in the frames it gets. */
-  static double length(double weight, double frames, double wanted) {
+  public static double length(double weight, double frames, double wanted) {
     double share = frames / wanted;
     return weight * (share + 1 / share - 2) * ONE;
   }
 
   /** Cost of showing a reveal in a way other than asked. */
-  static long squeeze(PhotographRun way, PhotographRun asked) {
+  public static long squeeze(PhotographRun way, PhotographRun asked) {
     if (way.equals(asked)) {
       return 0;
     }

@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 import java.util.List;
 import java.util.Optional;
@@ -28,18 +28,18 @@ public final class Panels {
   }
 
   /** The same on another place. */
-  static Panel at(Place cue, Panel panel) {
+  public static Panel at(Place cue, Panel panel) {
     return with(panel, cue, panel.length(), panel.reveals());
   }
 
   /** The same with every photograph yet to be taken. */
-  static Panel unphotographed(Panel panel) {
+  public static Panel unphotographed(Panel panel) {
     List<Reveal> reveals = panel.reveals().stream().map(Reveal::unphotographed).toList();
     return with(panel, panel.cue(), panel.length(), reveals);
   }
 
   /** A reveal with another number of photographs, each shown for one frame. */
-  static Reveal onOnes(Reveal reveal, int photographs) {
+  public static Reveal onOnes(Reveal reveal, int photographs) {
     return new Reveal(
         reveal.opening(),
         reveal.way(),

@@ -1,10 +1,13 @@
-package org.barsheet.align;
+package org.barsheet.align.conflict;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.align.Conflict.Wish;
+import org.barsheet.align.PanelAligner;
+import org.barsheet.align.conflict.Conflict.Wish;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.LengthTable;
 import org.barsheet.input.InputException;
 import org.barsheet.timing.RandomPlans;
 import org.junit.jupiter.api.Tag;

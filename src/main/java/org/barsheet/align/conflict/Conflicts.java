@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.conflict;
 
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -8,11 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.barsheet.align.Conflict.Wish;
+import org.barsheet.align.conflict.Conflict.Wish;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Candidate;
+import org.barsheet.align.places.LengthTable;
 import org.barsheet.plan.Panel;
 
 /** Finds out which wishes of a plan cannot be kept together. */
-final class Conflicts {
+public final class Conflicts {
 
   /** More are not told at once: freeing the first ones often frees the rest. */
   private static final int MOST = 5;
@@ -22,7 +25,7 @@ final class Conflicts {
   private final List<PanelReach> panels;
   private final List<Wish> wishes = new ArrayList<>();
 
-  Conflicts(AlignerInput input, LengthTable lengths) {
+  public Conflicts(AlignerInput input, LengthTable lengths) {
     this.input = input;
     this.lengths = lengths;
     this.panels =
@@ -39,12 +42,12 @@ final class Conflicts {
   }
 
   /** All wishes of the plan, in story order. */
-  List<Wish> wishes() {
+  public List<Wish> wishes() {
     return List.copyOf(wishes);
   }
 
   /** How far panels can go if some wishes are kept. */
-  Reach reach(Collection<Wish> kept) {
+  public Reach reach(Collection<Wish> kept) {
     return Reach.of(input, lengths, panels, kept);
   }
 
@@ -64,7 +67,7 @@ final class Conflicts {
   }
 
   /** Every conflict, none sharing a wish with another; empty if the plan can be kept. */
-  List<Conflict> all() {
+  public List<Conflict> all() {
     List<Conflict> found = new ArrayList<>();
     List<Wish> open = new ArrayList<>(wishes);
     while (found.size() < MOST && !isPossible(open)) {

@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +35,7 @@ public record AlignerInput(
     Kept kept) {
 
   /** The same without the frames that reveals must keep. */
-  AlignerInput keepingShots() {
+  public AlignerInput keepingShots() {
     Kept shots = new Kept(kept.shots(), List.of());
     return new AlignerInput(
         panels, film, clock, ruler, cues, places, freePlaces, filmFrames, shots);
@@ -47,7 +47,7 @@ public record AlignerInput(
   }
 
   /** Frames a panel has on average. */
-  double meanLength() {
+  public double meanLength() {
     return (double) filmFrames / panels.size();
   }
 }

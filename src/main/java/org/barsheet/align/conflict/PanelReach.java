@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.conflict;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -7,7 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.barsheet.align.Conflict.Wish.Kind;
+import org.barsheet.align.conflict.Conflict.Wish.Kind;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Candidate;
+import org.barsheet.align.places.LengthTable;
+import org.barsheet.align.places.PanelCuts;
+import org.barsheet.align.places.RevealRoom;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;

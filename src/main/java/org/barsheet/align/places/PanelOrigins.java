@@ -1,10 +1,10 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.barsheet.align.Candidate.Kind;
+import org.barsheet.align.places.Candidate.Kind;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;

@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -8,7 +8,7 @@ import org.barsheet.cues.MusicRuler;
 import org.barsheet.plan.Length.Unit;
 
 /** Where an amount of music from a moment on ends in the film, each worked out once. */
-final class LengthTable {
+public final class LengthTable {
 
   private record Amount(Unit unit, BigFraction number) {}
 
@@ -21,7 +21,7 @@ final class LengthTable {
    * @param least the fewest
    * @param most the most
    */
-  record Range(long least, long most) {}
+  public record Range(long least, long most) {}
 
   private final MusicRuler ruler;
   private final long filmFrames;
@@ -30,25 +30,25 @@ final class LengthTable {
 
   private final Map<Amount, Range> knownRanges = new HashMap<>();
 
-  LengthTable(MusicRuler ruler, long filmFrames) {
+  public LengthTable(MusicRuler ruler, long filmFrames) {
     this.ruler = ruler;
     this.filmFrames = filmFrames;
   }
 
   /** The film frame reached after an amount from a moment on. */
-  long frameAfter(Seconds from, Unit unit, BigFraction amount) {
+  public long frameAfter(Seconds from, Unit unit, BigFraction amount) {
     return known
         .computeIfAbsent(new Amount(unit, amount), a -> new HashMap<>())
         .computeIfAbsent(from, f -> ruler.frameAfter(f, unit, amount));
   }
 
   /** The film frame reached after an amount from each frame of the film on. */
-  long[] framesAfter(Unit unit, BigFraction amount) {
+  public long[] framesAfter(Unit unit, BigFraction amount) {
     return knownFromFrames.computeIfAbsent(new Amount(unit, amount), this::fromEveryFrame);
   }
 
   /** The fewest and the most frames that an amount has, wherever in the film it begins. */
-  Range range(Unit unit, BigFraction amount) {
+  public Range range(Unit unit, BigFraction amount) {
     return knownRanges.computeIfAbsent(new Amount(unit, amount), this::rangeOf);
   }
 

@@ -1,8 +1,9 @@
-package org.barsheet.align;
+package org.barsheet.align.conflict;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.barsheet.align.Conflict.Wish;
+import org.barsheet.align.conflict.Conflict.Wish;
+import org.barsheet.align.places.AlignerInput;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.cues.Cue;
 import org.barsheet.input.Problem;
@@ -13,7 +14,7 @@ import org.barsheet.plan.Reveal;
 import org.barsheet.plan.Where;
 
 /** Says in one paragraph what cannot be done, by how much it fails, and what would free it. */
-final class ConflictWords {
+public final class ConflictWords {
 
   /** Panels told one by one; of more, the first ones and the last. */
   private static final int MOST_PANELS = 8;
@@ -21,13 +22,13 @@ final class ConflictWords {
   private final AlignerInput input;
   private final Conflicts conflicts;
 
-  ConflictWords(AlignerInput input, Conflicts conflicts) {
+  public ConflictWords(AlignerInput input, Conflicts conflicts) {
     this.input = input;
     this.conflicts = conflicts;
   }
 
   /** The conflict as a problem of the plan, at the last of its panels. */
-  Problem problem(Conflict conflict) {
+  public Problem problem(Conflict conflict) {
     List<Integer> panels = conflict.panels();
     Where where = panel(panels.get(panels.size() - 1)).where();
     List<String> fixes = new Fixes(input, conflicts).of(conflict);

@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.conflict;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,7 +9,9 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.barsheet.align.Conflict.Wish;
+import org.barsheet.align.conflict.Conflict.Wish;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Panels;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
 import org.barsheet.input.Prose;

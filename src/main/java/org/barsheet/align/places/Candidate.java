@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +37,7 @@ public record Candidate(
     Set<String> held) {
 
   /** The panel before may begin anywhere. */
-  static final long ANY = -1;
+  public static final long ANY = -1;
 
   /** Why a place is a candidate. */
   public enum Kind {
@@ -64,7 +64,7 @@ public record Candidate(
     /** No place asked: off the beat. */
     FREE_OFF_BEAT;
 
-    boolean isFree() {
+    public boolean isFree() {
       return this == FREE_ON_MARK
           || this == FREE_ON_BAR
           || this == FREE_ON_BEAT
@@ -77,14 +77,14 @@ public record Candidate(
   }
 
   /** The same with other cues held. */
-  Candidate holding(Set<String> cues) {
+  public Candidate holding(Set<String> cues) {
     return cues.equals(held)
         ? this
         : new Candidate(cue, cutAt, cut, anchor, rooms, cost, afterCut, kind, wantedCut, cues);
   }
 
   /** The same for a panel whose reveals need as much. */
-  Candidate of(Panel panel) {
+  public Candidate of(Panel panel) {
     if (rooms.isEmpty()) {
       return this;
     }
@@ -99,7 +99,7 @@ public record Candidate(
    * The earliest frame its shot may end before, whatever is asked of its length: after its anchor,
    * with every reveal shown; empty if a reveal finds no room.
    */
-  Optional<Long> earliestEnd() {
+  public Optional<Long> earliestEnd() {
     long end = Math.max(cut, anchor) + 1;
     for (RevealRoom room : rooms) {
       Optional<Long> shown = room.earliestEnd(cut);

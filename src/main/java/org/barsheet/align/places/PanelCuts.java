@@ -1,11 +1,11 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.barsheet.align.PanelOrigins.Origin;
+import org.barsheet.align.places.PanelOrigins.Origin;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.clock.Seconds;
 import org.barsheet.cues.Cue;
@@ -18,7 +18,7 @@ import org.barsheet.plan.Panel.Before;
 import org.barsheet.plan.Place.Anywhere;
 
 /** Where one panel's shot can begin, for each moment it could sit on. */
-final class PanelCuts {
+public final class PanelCuts {
 
   private static final Comparator<Candidate> IN_FILM =
       Comparator.comparingLong(Candidate::cut)
@@ -40,7 +40,7 @@ final class PanelCuts {
    * @param panel the panel at that index, or one to try in its stead
    * @param lock frames its shot must keep
    */
-  PanelCuts(AlignerInput input, int index, Panel panel, Optional<FrameSpan> lock) {
+  public PanelCuts(AlignerInput input, int index, Panel panel, Optional<FrameSpan> lock) {
     this.input = input;
     this.index = index;
     this.panel = panel;
@@ -55,12 +55,12 @@ final class PanelCuts {
   }
 
   /** The cue asked for, where the plan leaves no choice. */
-  Optional<Cue> asked() {
+  public Optional<Cue> asked() {
     return origins.asked();
   }
 
   /** Whether its places depend on where the panel before begins. */
-  boolean hangsOnPanelBefore() {
+  public boolean hangsOnPanelBefore() {
     return origins.hangsOnPanelBefore();
   }
 
@@ -69,7 +69,7 @@ final class PanelCuts {
    *
    * @param before the places of the panel before; none for the first panel
    */
-  List<Candidate> after(List<Candidate> before) {
+  public List<Candidate> after(List<Candidate> before) {
     return after(before, CutWindow.ANY);
   }
 
@@ -78,7 +78,7 @@ final class PanelCuts {
    *
    * @param before the places of the panel before that matter
    */
-  List<Candidate> after(List<Candidate> before, CutWindow window) {
+  public List<Candidate> after(List<Candidate> before, CutWindow window) {
     List<Candidate> found = new ArrayList<>();
     if (isPlainlyFree()) {
       found.addAll(window.of(input.freePlaces()));
@@ -92,33 +92,33 @@ final class PanelCuts {
   }
 
   /** Whether its places are the same as those of every panel that {@link #asksAs asks the same}. */
-  boolean isPlain() {
+  public boolean isPlain() {
     boolean fixed = lock.isPresent() || index == 0 || origins.hangsOnPanelBefore();
     return !fixed && !landings.anyKept() && (panel.reveals().isEmpty() || !origins.isFree());
   }
 
   /** What the places of a plain panel depend on. */
-  List<Object> asksAs() {
+  public List<Object> asksAs() {
     return List.of(panel.cue(), panel.cut(), landings.rules());
   }
 
   /** Whether it has few places, whatever the panel before does. */
-  boolean isFixed() {
+  public boolean isFixed() {
     return !origins.hangsOnPanelBefore() && (index == 0 || origins.asked().isPresent());
   }
 
   /** Whether it may begin on any beat, and else only where the panel before says. */
-  boolean isFree() {
+  public boolean isFree() {
     return isPlainlyFree();
   }
 
   /** Whether it may begin off the beat, where the panel before has what was asked for it. */
-  boolean followsOffTheBeat(boolean beforeOffTheBeat) {
+  public boolean followsOffTheBeat(boolean beforeOffTheBeat) {
     return origins.isFree() && origins.followsOffTheBeat(beforeOffTheBeat);
   }
 
   /** What a place of the panel costs at least by itself. */
-  long leastCost() {
+  public long leastCost() {
     return origins.leastCost();
   }
 
@@ -126,7 +126,7 @@ final class PanelCuts {
    * A photographed reveal that would have to move wherever the panel may begin, as one place it may
    * take would have it.
    */
-  Optional<RevealRoom> movedReveal() {
+  public Optional<RevealRoom> movedReveal() {
     if (!landings.anyKept() || hangsOnPanelBefore()) {
       return Optional.empty();
     }
@@ -145,7 +145,7 @@ final class PanelCuts {
   }
 
   /** Places with one more, in order, unless it is there already. */
-  static List<Candidate> inFilm(List<Candidate> places, Candidate besides) {
+  public static List<Candidate> inFilm(List<Candidate> places, Candidate besides) {
     if (places.stream().anyMatch(place -> isSame(place, besides))) {
       return places;
     }
@@ -250,7 +250,7 @@ final class PanelCuts {
    * @param withReveals whether the reveals have to be shown; else the cue's first frame is the
    *     limit
    */
-  List<Candidate> laterThan(Candidate wanted, boolean withReveals) {
+  public List<Candidate> laterThan(Candidate wanted, boolean withReveals) {
     boolean gives = panel.cut() instanceof AutoCut && lock.isEmpty() && index > 0;
     if (!gives || panel.reveals().isEmpty() || panel.cue() instanceof Anywhere) {
       return List.of();
@@ -277,7 +277,7 @@ final class PanelCuts {
   }
 
   /** A panel that names no cue, put on any frame. */
-  Candidate freeAt(long frame) {
+  public Candidate freeAt(long frame) {
     Cue cue = input.cues().free(input.ruler().momentOf(frame));
     Origin origin = Origin.of(cue, Candidate.Kind.FREE_OFF_BEAT, Costs.FREE_OFF_BEAT);
     return candidate(origin, frame);

@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +59,7 @@ public record RevealRoom(
   }
 
   /** The room of the same reveal at a place, if it is one of its panel's. */
-  Optional<RevealRoom> in(Candidate place) {
+  public Optional<RevealRoom> in(Candidate place) {
     return place.rooms().stream().filter(room -> room.reveal().equals(reveal)).findFirst();
   }
 
@@ -113,12 +113,12 @@ public record RevealRoom(
   }
 
   /** The latest frame its shot may begin on, if it is shown as little as it can be. */
-  long latestCut() {
+  public long latestCut() {
     return ways.stream().mapToLong(this::firstFrame).max().orElseThrow();
   }
 
   /** The earliest frame a shot that begins on a cut may end before; empty if it cannot begin. */
-  Optional<Long> earliestEnd(long cut) {
+  public Optional<Long> earliestEnd(long cut) {
     return ways.stream()
         .filter(way -> firstFrame(way) >= cut)
         .map(this::endFrame)

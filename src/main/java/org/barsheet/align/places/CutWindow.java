@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.places;
 
 import java.util.List;
 
@@ -8,10 +8,10 @@ import java.util.List;
  * @param first the earliest
  * @param last the latest; less than the first where there is none
  */
-record CutWindow(long first, long last) {
+public record CutWindow(long first, long last) {
 
   /** Anywhere, in the film or not. */
-  static final CutWindow ANY = new CutWindow(Long.MIN_VALUE, Long.MAX_VALUE);
+  public static final CutWindow ANY = new CutWindow(Long.MIN_VALUE, Long.MAX_VALUE);
 
   boolean contains(long frame) {
     return frame >= first && frame <= last;
@@ -22,12 +22,12 @@ record CutWindow(long first, long last) {
     return from <= last && to >= first;
   }
 
-  CutWindow and(CutWindow other) {
+  public CutWindow and(CutWindow other) {
     return new CutWindow(Math.max(first, other.first), Math.min(last, other.last));
   }
 
   /** Those of some places, in order of cut, that begin in it. */
-  List<Candidate> of(List<Candidate> places) {
+  public List<Candidate> of(List<Candidate> places) {
     return places.subList(firstFrom(places, first), firstAfter(places));
   }
 

@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.conflict;
 
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -7,15 +7,18 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.barsheet.align.Conflict.Wish;
-import org.barsheet.align.Conflict.Wish.Kind;
+import org.barsheet.align.conflict.Conflict.Wish;
+import org.barsheet.align.conflict.Conflict.Wish.Kind;
+import org.barsheet.align.places.AlignerInput;
+import org.barsheet.align.places.Candidate;
+import org.barsheet.align.places.LengthTable;
 import org.barsheet.clock.FrameSpan;
 
 /**
  * Which frames each panel can begin on at all, whatever it costs, if some of the wishes are kept.
  * Every panel begins after the one before and the last one ends with the film.
  */
-final class Reach {
+public final class Reach {
 
   private final List<PanelReach> panels;
   private final List<Set<Kind>> kept;
@@ -49,7 +52,7 @@ final class Reach {
   }
 
   /** Whether the wishes can be kept together. */
-  boolean isPossible() {
+  public boolean isPossible() {
     return stuck == panels.size() && ends.get(panels.size() - 1).get(filmEnd());
   }
 
@@ -149,7 +152,7 @@ final class Reach {
    *
    * @throws IllegalStateException if there is none
    */
-  List<Candidate> onePath() {
+  public List<Candidate> onePath() {
     List<Candidate> path = new ArrayList<>();
     long end = input.filmFrames();
     long afterCut = Candidate.ANY;

@@ -1,4 +1,4 @@
-package org.barsheet.align;
+package org.barsheet.align.conflict;
 
 import java.util.List;
 
@@ -9,9 +9,9 @@ import java.util.List;
  * @param frames by how many frames they miss; 0 where that cannot be said in frames
  * @param tooLong whether frames are missing, or else left over
  */
-record Conflict(List<Wish> wishes, long frames, boolean tooLong) {
+public record Conflict(List<Wish> wishes, long frames, boolean tooLong) {
 
-  Conflict {
+  public Conflict {
     wishes = List.copyOf(wishes);
   }
 

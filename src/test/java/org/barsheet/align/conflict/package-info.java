@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.align.conflict;
+
+import org.jspecify.annotations.NullMarked;

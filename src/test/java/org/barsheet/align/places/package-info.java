@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.align.places;
+
+import org.jspecify.annotations.NullMarked;
