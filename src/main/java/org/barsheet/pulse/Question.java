@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.barsheet.pulse.Doubt.Kind;
+import org.barsheet.pulse.evidence.MeterPattern;
 import org.barsheet.score.BarGrid;
 
 /**

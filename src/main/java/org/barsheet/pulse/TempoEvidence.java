@@ -3,6 +3,7 @@ package org.barsheet.pulse;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.barsheet.pulse.evidence.GridConcentration;
 import org.barsheet.score.Division;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;

@@ -18,6 +18,8 @@ import org.barsheet.clock.Seconds;
 import org.barsheet.pulse.TempoRequest.Mode;
 import org.barsheet.pulse.TempoRequest.Pickup;
 import org.barsheet.pulse.TempoRequest.Pin;
+import org.barsheet.pulse.evidence.Playing;
+import org.barsheet.pulse.free.DownbeatSearch;
 import org.barsheet.score.Meter;
 import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;

@@ -9,13 +9,13 @@ import org.barsheet.score.Score;
 import org.barsheet.score.ScoreReader;
 
 /** Small scores for tests, each through the reader. */
-final class Scores {
+public final class Scores {
 
   static final int TICKS_PER_QUARTER = 480;
 
   private Scores() {}
 
-  static Score read(MidiBytes file, Path folder) {
+  public static Score read(MidiBytes file, Path folder) {
     return ScoreReader.read(file.into(folder));
   }
 

@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.pulse.evidence;
+
+import org.jspecify.annotations.NullMarked;
