@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.motif.find.NearMiss;
-import org.barsheet.production.Nearness;
-import org.barsheet.production.Nearness.OfMotif;
+import org.barsheet.production.places.Nearness;
+import org.barsheet.production.places.Nearness.OfMotif;
 import org.barsheet.score.BarBeat;
 
 /** How near motifs come to a place, as sentences or as a table. */

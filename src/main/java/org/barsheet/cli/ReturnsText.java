@@ -11,7 +11,7 @@ import org.barsheet.motif.Certainty;
 import org.barsheet.motif.Motif;
 import org.barsheet.motif.Occurrence;
 import org.barsheet.motif.find.NearMiss;
-import org.barsheet.production.Returns;
+import org.barsheet.production.places.Returns;
 import org.barsheet.score.BarBeat;
 
 /** The returns of motifs as a table and, for people, a word on each motif. */

@@ -12,6 +12,7 @@ import org.barsheet.movie.Movie;
 import org.barsheet.plan.Place;
 import org.barsheet.plan.Place.IntoPanel;
 import org.barsheet.plan.Plan;
+import org.barsheet.production.places.Located;
 
 /** Which frames of a film a movie shows. */
 final class MovieSpan {

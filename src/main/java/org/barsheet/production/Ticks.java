@@ -16,6 +16,8 @@ import org.barsheet.film.FilmSheet;
 import org.barsheet.plan.Panel;
 import org.barsheet.plan.Plan;
 import org.barsheet.plan.Reveal;
+import org.barsheet.production.noted.PhoneTicks;
+import org.barsheet.production.noted.WorkbookTicks;
 import org.barsheet.ticks.Mark;
 import org.barsheet.ticks.Taken;
 import org.barsheet.ticks.Tick;

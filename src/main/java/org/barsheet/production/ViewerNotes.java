@@ -11,6 +11,8 @@ import org.barsheet.cues.MusicRuler;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.production.noted.ViewerNote;
+import org.barsheet.production.noted.ViewerNotesReader;
 import org.barsheet.timing.Finding;
 import org.barsheet.timing.Finding.Concerns;
 import org.barsheet.timing.Finding.Severity;

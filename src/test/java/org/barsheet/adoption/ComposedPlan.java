@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.barsheet.motif.Occurrence;
-import org.barsheet.production.Returns;
+import org.barsheet.production.places.Returns;
 import org.barsheet.score.BarBeat;
 
 /** A plan with places of every kind on invented music. */

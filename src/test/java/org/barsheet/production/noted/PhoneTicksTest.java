@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.noted;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

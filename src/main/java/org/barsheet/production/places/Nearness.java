@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.places;
 
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +46,7 @@ public record Nearness(Music music, String place, List<OfMotif> motifs) {
   }
 
   /** Looks around a cue; a bar asked for as a whole is looked at as a whole. */
-  static Nearness of(Returns returns, Place asked, Cue cue) {
+  public static Nearness of(Returns returns, Place asked, Cue cue) {
     Music music = returns.music();
     BigFraction tick = music.tempo().tickAt(cue.at());
     Bar bar = music.bars().barAt(tick.longValue());

@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.noted;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
@@ -23,7 +23,7 @@ import org.barsheet.ticks.Tick.Source;
 import org.barsheet.ticks.Ticked;
 
 /** The ticks that the card for the phone saves. */
-final class PhoneTicks {
+public final class PhoneTicks {
 
   private static final String FORMAT = "barsheet-taken";
   private static final String DAMAGED = "it is damaged";
@@ -35,7 +35,7 @@ final class PhoneTicks {
   private PhoneTicks() {}
 
   /** What a file says; of one that cannot be read nothing but that. */
-  static Ticked read(Path file) {
+  public static Ticked read(Path file) {
     PhoneTicks reader = new PhoneTicks();
     try {
       String text = new String(GivenFile.bytes(file, Limit.NOTES), StandardCharsets.UTF_8);

@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.noted;
 
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
@@ -25,7 +25,7 @@ import org.barsheet.input.PlainText;
 import org.barsheet.input.Problem;
 
 /** Reads the notes that the review page saves, as CSV or as JSON. */
-final class ViewerNotesReader {
+public final class ViewerNotesReader {
 
   static final int LONGEST_NOTE = 4_000;
   private static final String SAVE_AGAIN = "save the notes again from the review page";
@@ -43,7 +43,7 @@ final class ViewerNotesReader {
    *
    * @throws InputException with every line that is no note
    */
-  static List<ViewerNote> read(Path path) {
+  public static List<ViewerNote> read(Path path) {
     ViewerNotesReader reader = new ViewerNotesReader(path.toString());
     String text = reader.text(path);
     if (path.toString().endsWith(".json")) {

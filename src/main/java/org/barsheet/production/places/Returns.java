@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.places;
 
 import java.util.List;
 import org.barsheet.cues.Cue;
@@ -23,7 +23,7 @@ public record Returns(Plan plan, Music music, MotifSearch search, List<Occurrenc
     occurrences = List.copyOf(occurrences);
   }
 
-  static Returns of(Plan plan, Music music, MotifSearch search) {
+  public static Returns of(Plan plan, Music music, MotifSearch search) {
     return new Returns(plan, music, search, search.occurrences());
   }
 
@@ -32,7 +32,7 @@ public record Returns(Plan plan, Music music, MotifSearch search, List<Occurrenc
    *
    * @throws org.barsheet.input.InputException with every place that cannot be found
    */
-  List<Cue> find(List<Place> places) {
+  public List<Cue> find(List<Place> places) {
     return Places.find(plan, music, occurrences, places);
   }
 

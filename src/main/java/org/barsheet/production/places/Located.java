@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.places;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +45,7 @@ public record Located(Film film, List<Spot> spots) {
    * @param film asked for only where a place counts from a panel
    * @throws InputException with every place that cannot be read, or found
    */
-  static Located of(Returns returns, List<String> places, Supplier<FilmSheet> film) {
+  public static Located of(Returns returns, List<String> places, Supplier<FilmSheet> film) {
     List<Place> asked = parsed(places, returns.plan().film());
     List<Place> inMusic = asked.stream().filter(place -> !(place instanceof IntoPanel)).toList();
     returns.find(inMusic);
@@ -97,7 +97,7 @@ public record Located(Film film, List<Spot> spots) {
      *
      * @throws InputException if no panel has this name
      */
-    static Spot into(IntoPanel place, FilmSheet sheet) {
+    public static Spot into(IntoPanel place, FilmSheet sheet) {
       String panel = place.panel();
       Shot shot =
           sheet.timing().shots().stream()
@@ -131,7 +131,7 @@ public record Located(Film film, List<Spot> spots) {
    *
    * @throws SyntaxException at the first character that does not belong
    */
-  static Place parse(String text, Film film) {
+  public static Place parse(String text, Film film) {
     Matcher panel = PANEL.matcher(text);
     return panel.matches()
         ? new IntoPanel(panel.group(1), BEGINNING)

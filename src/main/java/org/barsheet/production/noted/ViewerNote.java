@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.noted;
 
 /**
  * A note that a viewer wrote on the review page.
@@ -7,4 +7,4 @@ package org.barsheet.production;
  * @param panel the panel shown then, or ""
  * @param text what it says, not empty
  */
-record ViewerNote(long frame, String panel, String text) {}
+public record ViewerNote(long frame, String panel, String text) {}

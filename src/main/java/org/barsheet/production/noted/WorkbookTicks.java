@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.noted;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,7 +18,7 @@ import org.barsheet.ticks.Ticked;
 import org.barsheet.workbook.typed.TypedCells;
 
 /** The ticks of a workbook: in <i>Shooting</i> row by row, in <i>Exposure</i> frame by frame. */
-final class WorkbookTicks {
+public final class WorkbookTicks {
 
   private static final String MOVEMENT = "movement ";
   private static final String PLATE = "plate ";
@@ -41,7 +41,7 @@ final class WorkbookTicks {
     this.film = film;
   }
 
-  static Ticked read(TypedCells typed, List<String> names, Optional<LaidFilm> film) {
+  public static Ticked read(TypedCells typed, List<String> names, Optional<LaidFilm> film) {
     WorkbookTicks reader = new WorkbookTicks(names, film);
     typed.rows("Exposure").forEach(reader::frame);
     typed.rows("Shooting").forEach(reader::row);

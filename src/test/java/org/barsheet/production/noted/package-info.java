@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.production.noted;
+
+import org.jspecify.annotations.NullMarked;
