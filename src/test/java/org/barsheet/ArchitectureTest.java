@@ -23,7 +23,7 @@ class ArchitectureTest {
       List.of(
           List.of("input", "text", "pixels"),
           List.of("clock"),
-          List.of("score", "clips"),
+          List.of("score", "clips", "recording"),
           List.of("pulse", "notation"),
           List.of("motif"),
           List.of("suggestions", "plan", "revision"),

@@ -14,6 +14,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.plan.Rect;
+import org.barsheet.recording.FfmpegProgram;
 
 /** One clip from one of its frames on, cut to an opening's shape about its middle. */
 final class ClipStream implements AutoCloseable {
@@ -68,7 +69,7 @@ final class ClipStream implements AutoCloseable {
             "-ss",
             from(rate, first),
             "-i",
-            Ffmpeg.file(clip),
+            FfmpegProgram.named(clip),
             "-map",
             "0:v:0",
             "-vf",

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.barsheet.clock.FrameRate;
+import org.barsheet.recording.FfmpegProgram;
 
 /**
  * How ffmpeg is told to write a movie: H.264 from raw frames, and sound with it. With the same
@@ -44,7 +45,7 @@ record Encoding(
     List<String> all = new ArrayList<>(List.of("-f", "rawvideo", "-pix_fmt", "bgr0"));
     all.addAll(List.of("-s", width + "x" + height, "-framerate", rate.exactName(), "-i", "pipe:0"));
     for (MovieSound sound : sounds) {
-      all.addAll(List.of("-vn", "-sn", "-dn", "-i", Ffmpeg.file(sound.file())));
+      all.addAll(List.of("-vn", "-sn", "-dn", "-i", FfmpegProgram.named(sound.file())));
     }
     all.addAll(List.of("-map", "0:v:0"));
     soundTracks(all);
@@ -55,7 +56,7 @@ record Encoding(
       all.addAll(List.of("-timecode", timecode));
     }
     all.addAll(List.of("-movflags", "+faststart", "-f", plain ? "mov" : "mp4"));
-    all.add(Ffmpeg.file(movie));
+    all.add(FfmpegProgram.named(movie));
     return all;
   }
 

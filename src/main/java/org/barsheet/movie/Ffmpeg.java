@@ -1,17 +1,13 @@
 package org.barsheet.movie;
 
-import java.io.File;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.recording.FfmpegProgram;
 
 /**
  * The program that turns frames into a movie. It is no part of this one: people install it.
@@ -29,31 +25,13 @@ public record Ffmpeg(Path program) {
    * @throws InputException if there is none, or it doesn't run
    */
   public static Ffmpeg find(Optional<Path> named) {
-    Path program = named.or(Ffmpeg::onPath).orElseThrow(Ffmpeg::missing);
+    Path program = named.or(FfmpegProgram::onPath).orElseThrow(Ffmpeg::missing);
     return new Ffmpeg(program).thatRuns();
   }
 
   private static InputException missing() {
     return new InputException(
         Problem.ofFile("", "ffmpeg, which makes the movie, isn't installed", REMEDY));
-  }
-
-  /** The first on the PATH. */
-  public static Optional<Path> onPath() {
-    String path = Optional.ofNullable(System.getenv("PATH")).orElse("");
-    return Arrays.stream(path.split(File.pathSeparator))
-        .filter(folder -> !folder.isEmpty())
-        .flatMap(folder -> Stream.of("ffmpeg", "ffmpeg.exe").flatMap(name -> file(folder, name)))
-        .filter(file -> Files.isRegularFile(file) && Files.isExecutable(file))
-        .findFirst();
-  }
-
-  private static Stream<Path> file(String folder, String name) {
-    try {
-      return Stream.of(Path.of(folder, name));
-    } catch (InvalidPathException noFolder) {
-      return Stream.empty();
-    }
   }
 
   private Ffmpeg thatRuns() {
@@ -82,10 +60,5 @@ public record Ffmpeg(Path program) {
     command.addAll(List.of("-hide_banner", "-nostats", "-v", "error", "-y"));
     command.addAll(arguments);
     return new ProcessBuilder(command).start();
-  }
-
-  /** How a file is named to it: never as an option, nor as an address of a network. */
-  static String file(Path file) {
-    return "file:" + file.toAbsolutePath();
   }
 }

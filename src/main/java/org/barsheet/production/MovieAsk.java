@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.barsheet.movie.Ffmpeg;
+import org.barsheet.recording.FfmpegProgram;
 
 /**
  * What {@link Production#make} draws on request only: the film as a movie.
@@ -52,6 +53,6 @@ public record MovieAsk(
     if (movie || guideVideos || ffmpeg.isPresent()) {
       return Optional.of(Ffmpeg.find(ffmpeg));
     }
-    return frames.isPresent() ? Ffmpeg.onPath().map(Ffmpeg::new) : Optional.empty();
+    return frames.isPresent() ? FfmpegProgram.onPath().map(Ffmpeg::new) : Optional.empty();
   }
 }

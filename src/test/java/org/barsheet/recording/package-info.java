@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.recording;
+
+import org.jspecify.annotations.NullMarked;
