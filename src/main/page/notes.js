@@ -8,6 +8,9 @@ import { addView, chooseTab, reader } from "./reader.js";
 import { goLink } from "./tables.js";
 import { timecode } from "./timecode.js";
 
+/** By it spreadsheet programs know the letters of a table opened by a double click. */
+const BYTE_ORDER_MARK = "\uFEFF";
+
 function save(ending, type, text) {
   const address = URL.createObjectURL(new Blob([text], { type }));
   element("a", { href: address, download: film.name + "-notes" + ending }).click();
@@ -55,7 +58,7 @@ const build = () => {
     button("Add note", "Add this note (Ctrl+Enter)", add, { class: "first", id: "add-note" }), ...unkept,
     element("ul", { class: "findings" }, ...noted.list.map(item)),
     element("p", {},
-      button("Save as CSV", "A table", () => save(".csv", "text/csv", notesCsv()), { id: "save-csv" }), " ",
+      button("Save as CSV", "A table", () => save(".csv", "text/csv", BYTE_ORDER_MARK + notesCsv()), { id: "save-csv" }), " ",
       button("Save as JSON", "For programs", () => save(".json", "application/json", notesJson()), { id: "save-json" })),
     element("p", { class: "quiet", text: saved }));
 };

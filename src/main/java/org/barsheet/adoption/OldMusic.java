@@ -158,7 +158,7 @@ final class OldMusic {
 
   /** The label of a film frame as a frame. */
   long frameOf(Timecode timecode) {
-    return timecode.frame() - film.firstFrame().frame();
+    return timecode.framesSince(film.firstFrame());
   }
 
   /** The first frame of a panel's shot. */

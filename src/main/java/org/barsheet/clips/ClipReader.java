@@ -2,6 +2,7 @@ package org.barsheet.clips;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * Reads the headers of a recording: a WAVE file (IBM and Microsoft, Multimedia Programming
@@ -20,6 +21,15 @@ public final class ClipReader {
    * @throws IOException if the disk does not give it
    */
   public static ClipFacts read(Path file) throws IOException, UnreadableClipException {
-    return OpenClip.read(file, clip -> clip.isWave() ? clip.wave() : MovieHead.read(clip.bytes()));
+    return OpenClip.read(file, clip -> facts(file, clip));
+  }
+
+  private static ClipFacts facts(Path file, OpenClip clip)
+      throws IOException, UnreadableClipException {
+    Optional<OtherFormat> other = OtherFormat.of(clip.bytes());
+    if (other.isPresent()) {
+      throw other.get().of(file);
+    }
+    return clip.isWave() ? clip.wave() : MovieHead.read(clip.bytes());
   }
 }

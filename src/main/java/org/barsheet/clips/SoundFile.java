@@ -35,7 +35,7 @@ public final class SoundFile {
   }
 
   /** AIFF 1.3 and AIFF-C: a FORM of that type. */
-  private static boolean isAiff(ClipBytes bytes) throws IOException, UnreadableClipException {
+  static boolean isAiff(ClipBytes bytes) throws IOException, UnreadableClipException {
     return bytes.fourLetters(0).equals("FORM")
         && bytes.fourLetters(8).toUpperCase(Locale.ROOT).startsWith("AIF");
   }
@@ -44,7 +44,7 @@ public final class SoundFile {
    * Eleven bits set, no reserved version, layer II or III (ISO/IEC 11172-3, 2.4.1.3), or twelve
    * bits set and layer 0, which is AAC (ISO/IEC 13818-7, 6.2).
    */
-  private static boolean isMpegAudio(ClipBytes bytes) throws IOException, UnreadableClipException {
+  static boolean isMpegAudio(ClipBytes bytes) throws IOException, UnreadableClipException {
     int head = bytes.unsigned16(0);
     int layer = head >> 1 & 3;
     boolean layered = (head & 0xFFE0) == 0xFFE0 && (head >> 3 & 3) != 1;

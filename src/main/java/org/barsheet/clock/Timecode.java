@@ -69,6 +69,15 @@ public record Timecode(FrameRate rate, int hours, int minutes, int seconds, int 
   }
 
   /**
+   * Frames from another label of the same rate to this one, within half a day of it: what begins
+   * before midnight goes on after it.
+   */
+  public long framesSince(Timecode other) {
+    long day = rate.framesPerDay();
+    return Math.floorMod(frame() - other.frame() + day / 2, day) - day / 2;
+  }
+
+  /**
    * Reads a label. Before the frames {@code ;} is accepted at drop-frame rates only, {@code :} at
    * all.
    *

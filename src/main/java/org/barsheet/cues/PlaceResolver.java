@@ -290,7 +290,7 @@ public final class PlaceResolver {
   }
 
   private Cue atTimecode(AtTimecode place) throws Unfound {
-    long frame = place.timecode().frame() - film.firstFrame().frame();
+    long frame = place.timecode().framesSince(film.firstFrame());
     if (frame < 0 || frame >= filmFrames) {
       throw new Unfound(
           place + " is outside the film",

@@ -14,14 +14,18 @@ import org.apache.commons.csv.CSVPrinter;
 import org.barsheet.clock.FrameRate;
 
 /**
- * Writes a table as comma-separated values (RFC 4180, UTF-8, first row the column names). Every row
- * ends with the film's rate and how its timecode counts, because a timecode without them is a
- * guess.
+ * Writes a table as comma-separated values (RFC 4180, UTF-8 behind a byte-order mark, by which
+ * spreadsheet programs know it when it is opened by a double click; first row the column names).
+ * Every row ends with the film's rate and how its timecode counts, because a timecode without them
+ * is a guess.
  */
 final class CsvFile implements AutoCloseable {
 
   /** The two columns every table ends with. */
   static final List<String> RATE_COLUMNS = List.of("frame_rate", "timecode_counts");
+
+  /** What a table in a file begins with. */
+  static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private static final String FORMULA_SIGNS = "=+-@＝＋－＠";
 
@@ -35,6 +39,7 @@ final class CsvFile implements AutoCloseable {
 
   CsvFile(OutputStream out, FrameRate rate, List<String> columns) throws IOException {
     Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    text.write(BYTE_ORDER_MARK);
     this.rows = new CSVPrinter(text, RFC_4180);
     this.rate = rate;
     List<String> header = new ArrayList<>(columns);

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.Random;
 import javax.sound.sampled.AudioFileFormat;
 import javax.sound.sampled.AudioFormat;
@@ -21,6 +22,8 @@ import org.barsheet.clips.ClipFacts.Video;
 import org.barsheet.clock.Seconds;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ClipReaderTest {
 
@@ -204,5 +207,35 @@ class ClipReaderTest {
       }
     }
     assertThat(told).isBetween(100, 2_999);
+  }
+
+  /** First bytes of RFC 8794, RFC 9639, RFC 3533, AIFF 1.3, ISO/IEC 11172-3, SMPTE ST 377-1. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          1A45DFA3 A3428288 6D617472 6F736B61 | MKV | -c copy "take 2.mov"
+          1A45DFA3 9F428681 01428284 7765626D | WebM | -c:v libx264 -crf 12 -c:a pcm_s24le "take 2.mov"
+          52494646 00000000 41564920 4C495354 | AVI | -c:v libx264 -crf 12 -c:a pcm_s24le "take 2.mov"
+          060E2B34 02050101 0D010201 01020400 | MXF | -c copy "take 2.mov"
+          664C6143 00000022 10001000 00000000 | FLAC | -ar 48000 -c:a pcm_s24le "take 2.wav"
+          4F676753 00020000 00000000 00000000 | Ogg | -ar 48000 -c:a pcm_s24le "take 2.wav"
+          464F524D 00000000 41494643 00000000 | AIFF | -ar 48000 -c:a pcm_s24le "take 2.wav"
+          49443304 00000000 00000000 00000000 | MP3 or AAC | -ar 48000 -c:a pcm_s24le "take 2.wav"
+          FFFB9064 00000000 00000000 00000000 | MP3 or AAC | -ar 48000 -c:a pcm_s24le "take 2.wav"
+          """)
+  void a_format_that_only_wants_converting_is_told_with_the_command(
+      String hex, String format, String options) throws IOException {
+    Path file = folder.resolve("take 2.xyz");
+    Files.write(file, HexFormat.of().parseHex(hex.replace(" ", "")));
+    assertThatThrownBy(() -> ClipReader.read(file))
+        .isInstanceOfSatisfying(
+            UnreadableClipException.class,
+            told -> {
+              assertThat(told.reason()).isEqualTo("is in another format: " + format);
+              assertThat(told.remedy())
+                  .isEqualTo("convert it: ffmpeg -i \"take 2.xyz\" " + options);
+            });
   }
 }

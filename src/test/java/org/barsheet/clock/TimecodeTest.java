@@ -208,4 +208,15 @@ class TimecodeTest {
         .isInstanceOfSatisfying(
             SyntaxException.class, wrong -> assertThat(wrong.remedy()).doesNotContain("df"));
   }
+
+  @Test
+  void labels_past_midnight_come_after_those_before_it() {
+    Timecode evening = Timecode.parse(FrameRate.FPS_24, "23:59:30:00");
+    Timecode morning = Timecode.parse(FrameRate.FPS_24, "00:00:30:00");
+    assertThat(morning.framesSince(evening)).isEqualTo(60 * 24);
+    assertThat(evening.framesSince(morning)).isEqualTo(-60 * 24);
+    Timecode drop = Timecode.parse(FrameRate.FPS_29_97_DF, "23:59:59;29");
+    assertThat(Timecode.parse(FrameRate.FPS_29_97_DF, "00:00:00;00").framesSince(drop)).isOne();
+    assertThat(evening.framesSince(evening)).isZero();
+  }
 }

@@ -30,7 +30,7 @@ class CuesCsvTest {
     } catch (IOException unwritable) {
       throw new UncheckedIOException(unwritable);
     }
-    return bytes.toString(StandardCharsets.UTF_8);
+    return bytes.toString(StandardCharsets.UTF_8).substring(1);
   }
 
   private static List<CSVRecord> rows(FilmSheet sheet) {
@@ -45,6 +45,14 @@ class CuesCsvTest {
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
+  }
+
+  /** The bytes EF BB BF (The Unicode Standard, 23.8). */
+  @Test
+  void a_table_begins_with_a_byte_order_mark_for_programs_that_guess_letters() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    CuesCsv.write(SampleFilm.at(FrameRate.FPS_24).saying("Müller").sheet(), bytes);
+    assertThat(bytes.toByteArray()).startsWith(0xEF, 0xBB, 0xBF, 'c', 'u', 'e', ',');
   }
 
   @Test

@@ -34,7 +34,7 @@ class FramesCsvTest {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
       FramesCsv.write(sheet, bytes);
-      String text = bytes.toString(StandardCharsets.UTF_8);
+      String text = bytes.toString(StandardCharsets.UTF_8).substring(1);
       CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
       try (CSVParser parser = format.parse(new StringReader(text))) {
         return parser.getRecords();

@@ -24,7 +24,7 @@ class InsertsCsvTest {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
       InsertsCsv.write(sheet, bytes);
-      String text = bytes.toString(StandardCharsets.UTF_8);
+      String text = bytes.toString(StandardCharsets.UTF_8).substring(1);
       CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
       try (CSVParser parser = format.parse(new StringReader(text))) {
         return parser.getRecords();

@@ -70,7 +70,7 @@ final class FilmSection {
   }
 
   private static Seconds sinceFirstFrame(Timecode moment, Film film) {
-    long frame = moment.frame() - film.firstFrame().frame();
+    long frame = moment.framesSince(film.firstFrame());
     Seconds time = film.rate().startOf(frame);
     if (time.compareTo(EARLIEST) < 0) {
       throw new SyntaxException(

@@ -188,6 +188,14 @@ class PlanReaderTest {
   }
 
   @Test
+  void a_film_over_midnight_has_timecodes_on_both_sides_of_it() throws IOException {
+    String least = "title: Quay\nscore: quay.mid\nperformers: {cello: {}}\n";
+    String film = "film: {frame-rate: 24, first-frame: '23:59:30:00'}\n";
+    String clip = "clips: {cello: {file: a.wav, start: '00:00:10:00'}}\n";
+    assertThat(read(least + film + clip).clips().told().get(0).start()).contains(Seconds.of(40));
+  }
+
+  @Test
   void where_performers_send_their_recordings_is_read() throws IOException {
     assertThat(wholeSchema().delivery())
         .isEqualTo(
