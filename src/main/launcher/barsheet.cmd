@@ -25,7 +25,7 @@ if %version% lss 17 (
   echo barsheet: Java %version% is too old: "%java%" 1>&2
   goto install
 )
-"%java%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xlog:disable -Xlog:all=error:stderr -jar "%~dp0barsheet.jar" %*
+"%java%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms128m -Xlog:disable -Xlog:all=error:stderr -jar "%~dp0barsheet.jar" %*
 exit /b
 
 :install

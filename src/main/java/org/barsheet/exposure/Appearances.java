@@ -1,16 +1,17 @@
 package org.barsheet.exposure;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.cues.MusicRuler;
 import org.barsheet.plan.Opening;
 import org.barsheet.plan.Panel.Appears;
 import org.barsheet.plan.Performer;
 import org.barsheet.plan.Reveal.Way;
-import org.barsheet.score.Note;
-import org.barsheet.score.Part;
+import org.barsheet.score.Score;
 import org.barsheet.timing.Shot;
 import org.barsheet.timing.TimingSheet;
 
@@ -21,6 +22,9 @@ public final class Appearances {
   private final MusicRuler ruler;
   private final List<PlannedReveal> reveals;
   private final List<OpeningState> states;
+
+  /** Where the notes of each part sound, once for all appearances of whoever plays it. */
+  private final Map<String, List<FrameSpan>> notes = new HashMap<>();
 
   public Appearances(
       TimingSheet timing,
@@ -78,23 +82,28 @@ public final class Appearances {
 
   /** Share of the frames in which a part sounds. */
   private double sounding(String partName, FrameSpan frames) {
-    Optional<Part> part =
-        timing.music().score().parts().stream().filter(p -> p.name().equals(partName)).findFirst();
-    if (part.isEmpty() || frames.length() == 0) {
+    if (frames.length() == 0) {
       return 0;
     }
-    boolean[] sounds = new boolean[Math.toIntExact(frames.length())];
-    for (Note note : timing.music().score().notesOf(part.get())) {
-      long from = Math.max(frames.start(), ruler.frameOf(note.onTick()));
-      long to = Math.min(frames.endExclusive(), ruler.frameOf(note.offTick()));
-      for (long frame = from; frame < to; frame++) {
-        sounds[(int) (frame - frames.start())] = true;
+    BitSet sounds = new BitSet(Math.toIntExact(frames.length()));
+    for (FrameSpan note : notes.computeIfAbsent(partName, this::notesOf)) {
+      long from = Math.max(frames.start(), note.start());
+      long to = Math.min(frames.endExclusive(), note.endExclusive());
+      if (from < to) {
+        sounds.set((int) (from - frames.start()), (int) (to - frames.start()));
       }
     }
-    long count = 0;
-    for (boolean sound : sounds) {
-      count += sound ? 1 : 0;
-    }
-    return (double) count / sounds.length;
+    return (double) sounds.cardinality() / frames.length();
+  }
+
+  /** The frames on which each note of a part sounds. */
+  private List<FrameSpan> notesOf(String partName) {
+    Score score = timing.music().score();
+    return score.parts().stream()
+        .filter(part -> part.name().equals(partName))
+        .limit(1)
+        .flatMap(part -> score.notesOf(part).stream())
+        .map(note -> new FrameSpan(ruler.frameOf(note.onTick()), ruler.frameOf(note.offTick())))
+        .toList();
   }
 }

@@ -23,7 +23,11 @@ class LauncherTest {
 
   private static final List<String> OPTIONS =
       List.of(
-          "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xlog:disable", "-Xlog:all=error:stderr");
+          "-XX:TieredStopAtLevel=1",
+          "-XX:+UseSerialGC",
+          "-Xms128m",
+          "-Xlog:disable",
+          "-Xlog:all=error:stderr");
 
   @TempDir Path folder;
 
