@@ -20,6 +20,7 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.plan.source.PlanReading;
 import org.barsheet.plan.table.BookReader;
 import org.barsheet.plan.table.CellPlace;
 
@@ -35,7 +36,7 @@ final class BookEdits {
    * @param bytes what it holds
    */
   static byte[] of(Path file, byte[] bytes, List<CellEdit> edits) {
-    Map<String, String> parts = BookReader.parts(file);
+    Map<String, String> parts = BookReader.parts(file, new PlanReading(file, Map.of(file, bytes)));
     Map<String, List<CellEdit>> byPart = new LinkedHashMap<>();
     for (CellEdit edit : edits) {
       String sheet = CellPlace.of(edit.position()).orElseThrow().sheet();

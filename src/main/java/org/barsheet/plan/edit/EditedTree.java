@@ -18,7 +18,7 @@ final class EditedTree {
 
   /** Whether a plan is another one with these edits and nothing else changed. */
   static boolean isSo(Entry before, List<Edit> edits, Entry after) {
-    return isSame(new EditedTree(edits).edited(before, PlanPath.ROOT), after);
+    return Values.areSame(new EditedTree(edits).edited(before, PlanPath.ROOT), after);
   }
 
   private Entry edited(Entry entry, PlanPath at) {
@@ -53,29 +53,5 @@ final class EditedTree {
       }
     }
     return new Entry.Keyed(members, table.where());
-  }
-
-  /** Keys of a table may stand in any order. */
-  private static boolean isSame(Entry one, Entry other) {
-    if (one instanceof Entry.Text text) {
-      return other instanceof Entry.Text read && read.text().equals(text.text());
-    }
-    if (one instanceof Entry.Items items && other instanceof Entry.Items others) {
-      boolean same = items.items().size() == others.items().size();
-      for (int i = 0; same && i < items.items().size(); i++) {
-        same = isSame(items.items().get(i), others.items().get(i));
-      }
-      return same;
-    }
-    return one instanceof Entry.Keyed keyed
-        && other instanceof Entry.Keyed others
-        && keyed.members().size() == others.members().size()
-        && keyed.members().stream()
-            .allMatch(
-                member ->
-                    others
-                        .member(member.key())
-                        .map(found -> isSame(member.value(), found.value()))
-                        .orElse(false));
   }
 }

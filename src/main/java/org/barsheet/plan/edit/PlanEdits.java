@@ -94,12 +94,17 @@ public final class PlanEdits {
   }
 
   private static EditedFile inTable(Path file, List<CellEdit> edits) {
+    boolean book = CellPlace.of(edits.get(0).position()).isPresent();
+    byte[] bytes = GivenFile.bytes(file, book ? Limit.WORKBOOK : Limit.TABLE);
+    return new EditedFile(file, bytes, inTable(file, bytes, edits));
+  }
+
+  /** A workbook's or a table's bytes with some cells changed. */
+  static byte[] inTable(Path file, byte[] bytes, List<CellEdit> edits) {
     if (CellPlace.of(edits.get(0).position()).isPresent()) {
-      byte[] bytes = GivenFile.bytes(file, Limit.WORKBOOK);
-      return new EditedFile(file, bytes, BookEdits.of(file, bytes, edits));
+      return BookEdits.of(file, bytes, edits);
     }
-    byte[] bytes = GivenFile.bytes(file, Limit.TABLE);
     FileText text = FileText.of(file, bytes);
-    return new EditedFile(file, bytes, text.with(CsvEdits.of(text.read(), edits)));
+    return text.with(CsvEdits.of(text.read(), edits));
   }
 }

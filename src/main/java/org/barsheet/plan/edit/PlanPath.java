@@ -28,6 +28,14 @@ public record PlanPath(List<Step> steps) {
    */
   public record Item(int index) implements Step {}
 
+  /**
+   * To the item of a list that a key's text tells from the others.
+   *
+   * @param key what tells the items apart: {@code panel}
+   * @param text without blanks around it: {@code 7}
+   */
+  public record Named(String key, String text) implements Step {}
+
   public PlanPath {
     steps = List.copyOf(steps);
   }
@@ -40,8 +48,13 @@ public record PlanPath(List<Step> steps) {
     return then(new Item(index));
   }
 
+  /** To the item whose key has a text: {@code named("panel", "7")}. */
+  public PlanPath named(String key, String text) {
+    return then(new Named(key, text));
+  }
+
   /** The way to what it is a part of. */
-  PlanPath above() {
+  public PlanPath above() {
     return new PlanPath(steps.subList(0, steps.size() - 1));
   }
 
@@ -55,6 +68,11 @@ public record PlanPath(List<Step> steps) {
     return steps.get(steps.size() - 1) instanceof Key key ? key.name() : "";
   }
 
+  /** The item it ends with, from 0; −1 where it ends with a key. */
+  int lastIndex() {
+    return steps.get(steps.size() - 1) instanceof Item item ? item.index() : -1;
+  }
+
   private PlanPath then(Step step) {
     List<Step> longer = new ArrayList<>(steps);
     longer.add(step);
@@ -62,29 +80,44 @@ public record PlanPath(List<Step> steps) {
   }
 
   /**
-   * The same way as a plan has it: without the step to the only item of a list that is written
-   * without its dash.
+   * The same way as a plan has it: with the numbers of items that were named, and without the step
+   * to the only item of a list that is written without its dash.
    */
-  PlanPath in(Entry plan) {
+  public PlanPath in(Entry plan) {
     PlanPath way = ROOT;
     Optional<Entry> entry = Optional.of(plan);
     for (Step step : steps) {
-      boolean onlyItem = step.equals(new Item(0)) && entry.orElse(plan) instanceof Entry.Keyed;
+      Entry from = entry.orElse(plan);
+      Step numbered = entry.map(above -> numbered(above, step)).orElse(step);
+      boolean onlyItem = numbered.equals(new Item(0)) && from instanceof Entry.Keyed;
       if (!onlyItem) {
-        way = way.then(step);
-        entry = entry.flatMap(from -> down(from, step));
+        way = way.then(numbered);
+        entry = entry.flatMap(above -> down(above, numbered));
       }
     }
     return way;
   }
 
+  private static Step numbered(Entry from, Step step) {
+    if (step instanceof Named named) {
+      List<Entry> items = from instanceof Entry.Items list ? list.items() : List.of(from);
+      for (int i = 0; i < items.size(); i++) {
+        Optional<Entry.Text> text = ROOT.key(named.key()).textIn(items.get(i));
+        if (text.isPresent() && text.get().text().strip().equals(named.text())) {
+          return new Item(i);
+        }
+      }
+    }
+    return step;
+  }
+
   /** The text it leads to, if it leads to one. */
-  Optional<Entry.Text> textIn(Entry plan) {
+  public Optional<Entry.Text> textIn(Entry plan) {
     return entryIn(plan).filter(Entry.Text.class::isInstance).map(Entry.Text.class::cast);
   }
 
   /** What it leads to, if it leads anywhere. */
-  Optional<Entry> entryIn(Entry plan) {
+  public Optional<Entry> entryIn(Entry plan) {
     Optional<Entry> entry = Optional.of(plan);
     for (Step step : steps) {
       entry = entry.flatMap(from -> down(from, step));
@@ -98,7 +131,7 @@ public record PlanPath(List<Step> steps) {
           ? keyed.member(key.name()).map(Entry.Member::value)
           : Optional.empty();
     }
-    int index = ((Item) step).index();
+    int index = step instanceof Item item ? item.index() : Integer.MAX_VALUE;
     return from instanceof Entry.Items items && index < items.items().size()
         ? Optional.of(items.items().get(index))
         : Optional.empty();

@@ -29,8 +29,9 @@ sealed interface YamlNode {
    * Values one after another.
    *
    * @param end index after its last character
+   * @param flow whether it stands in brackets
    */
-  record Items(int start, int end, List<YamlNode> items) implements YamlNode {}
+  record Items(int start, int end, boolean flow, List<YamlNode> items) implements YamlNode {}
 
   /**
    * Keys and values in turn.
@@ -44,8 +45,9 @@ sealed interface YamlNode {
    * A key and its value.
    *
    * @param start where the key begins
+   * @param end where it ends
    */
-  record Member(String key, int start, YamlNode value) {}
+  record Member(String key, int start, int end, YamlNode value) {}
 
   /**
    * Index after its last character; the blank lines after a text in lines of its own are not in.
@@ -82,7 +84,7 @@ sealed interface YamlNode {
               .map(Member::value)
           : Optional.empty();
     }
-    int index = ((PlanPath.Item) step).index();
+    int index = step instanceof PlanPath.Item item ? item.index() : Integer.MAX_VALUE;
     return this instanceof Items list && index < list.items().size()
         ? Optional.of(list.items().get(index))
         : Optional.empty();

@@ -88,7 +88,8 @@ final class YamlScalar {
     }
   }
 
-  private static String quoted(String text, char quote) {
+  /** The text between quotes of a kind, or in double ones where single ones could not hold it. */
+  static String quoted(String text, char quote) {
     boolean single = quote == '\'' && text.chars().noneMatch(Character::isISOControl);
     return single ? "'" + text.replace("'", "''") + "'" : YamlText.quoted(text);
   }

@@ -122,7 +122,8 @@ final class YamlTree {
   private YamlNode items(CollectionStartEvent start) {
     List<YamlNode> items = items();
     int end = items.isEmpty() ? last : items.get(items.size() - 1).end();
-    return new YamlNode.Items(start(start), start.isFlow() ? last : end, items);
+    boolean flow = start.isFlow();
+    return new YamlNode.Items(start(start), flow ? last : end, flow, items);
   }
 
   private YamlNode keyed(CollectionStartEvent start) {
@@ -146,7 +147,7 @@ final class YamlTree {
       YamlNode key = node(event);
       YamlNode named = key instanceof YamlNode.Alias alias ? alias.of() : key;
       String name = named instanceof YamlNode.Scalar scalar ? scalar.text() : "";
-      members.add(new YamlNode.Member(name, key.start(), node(events.next())));
+      members.add(new YamlNode.Member(name, key.start(), key.end(), node(events.next())));
     }
     return members;
   }

@@ -34,8 +34,8 @@ public final class PlanReader {
 
   private final PlanReading reading;
 
-  private PlanReader(Path file) {
-    this.reading = new PlanReading(file);
+  private PlanReader(PlanReading reading) {
+    this.reading = reading;
   }
 
   /**
@@ -45,7 +45,17 @@ public final class PlanReader {
    * @throws InputException with everything that is wrong with it, each with its place
    */
   public static Plan read(Path file) {
-    return new PlanReader(file).plan();
+    return read(new PlanReading(file));
+  }
+
+  /**
+   * Reads a plan that may not be on the disk as it is read.
+   *
+   * @param reading with nothing collected yet
+   * @throws InputException as {@link #read(Path)}
+   */
+  public static Plan read(PlanReading reading) {
+    return new PlanReader(reading).plan();
   }
 
   /**
@@ -53,7 +63,7 @@ public final class PlanReader {
    * score, its drawings. A plan that is wrong names what it can.
    */
   public static Set<Path> filesOf(Path file) {
-    PlanReader reader = new PlanReader(file);
+    PlanReader reader = new PlanReader(new PlanReading(file));
     try {
       reader.plan();
     } catch (InputException wrong) {

@@ -36,9 +36,12 @@ public final class PlanSource {
    */
   public static Entry.Keyed read(PlanReading reading) {
     Path file = reading.file();
-    byte[] start = GivenFile.start(file, Limit.PLAN, 4);
+    byte[] start =
+        reading
+            .held(file)
+            .map(bytes -> Arrays.copyOf(bytes, 4))
+            .orElseGet(() -> GivenFile.start(file, Limit.PLAN, 4));
     if (Arrays.equals(start, ZIP)) {
-      GivenFile.check(file, Limit.WORKBOOK);
       return new BookSource(reading).read();
     }
     if (Arrays.equals(start, COMPOUND_FILE)) {
@@ -48,7 +51,7 @@ public final class PlanSource {
               "this is an .xls workbook, or one with a password",
               "save it as .xlsx without a password"));
     }
-    byte[] bytes = GivenFile.bytes(file, Limit.PLAN);
+    byte[] bytes = reading.bytes(file, Limit.PLAN);
     Entry.Keyed plan = new YamlSource(reading).read(PlanFile.text(file, bytes));
     return withTable(plan, reading);
   }
@@ -78,7 +81,6 @@ public final class PlanSource {
           return BookSource.panels(CsvTable.read(file, reading), reading);
         }
         case "xlsx", "xlsm" -> {
-          GivenFile.check(file, Limit.WORKBOOK);
           return BookSource.panels(file, reading);
         }
         default ->

@@ -2,6 +2,8 @@ package org.barsheet.plan.table;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Enumeration;
 import java.util.Locale;
@@ -10,8 +12,11 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.util.XMLHelper;
+import org.barsheet.input.GivenFile;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Limit;
 import org.barsheet.input.Problem;
+import org.barsheet.plan.source.PlanReading;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.XMLReader;
@@ -28,10 +33,12 @@ public final class BookFile implements AutoCloseable {
 
   private final Path file;
   private final ZipFile zip;
+  private final Optional<Path> copy;
 
-  private BookFile(Path file, ZipFile zip) {
+  private BookFile(Path file, ZipFile zip, Optional<Path> copy) {
     this.file = file;
     this.zip = zip;
+    this.copy = copy;
   }
 
   /**
@@ -39,20 +46,33 @@ public final class BookFile implements AutoCloseable {
    *
    * @throws InputException if it is no archive, or beyond a limit
    */
-  static BookFile open(Path file) {
+  static BookFile open(Path file, PlanReading reading) {
+    Optional<Path> copy = reading.held(file).map(BookFile::copy);
+    if (copy.isEmpty()) {
+      GivenFile.check(file, Limit.WORKBOOK);
+    }
     ZipFile zip;
     try {
-      zip = new ZipFile(file.toFile());
+      zip = new ZipFile(copy.orElse(file).toFile());
     } catch (IOException | IllegalArgumentException wrong) {
       throw problem(file, "this .xlsx workbook is incomplete", "save it again as .xlsx");
     }
-    BookFile book = new BookFile(file, zip);
+    BookFile book = new BookFile(file, zip, copy);
     try {
       book.measure();
       return book;
     } catch (InputException wrong) {
       book.close();
       throw wrong;
+    }
+  }
+
+  /** A workbook that isn't on the disk, as a file for as long as it is read. */
+  private static Path copy(byte[] bytes) {
+    try {
+      return Files.write(Files.createTempFile("barsheet", ".xlsx"), bytes);
+    } catch (IOException full) {
+      throw new UncheckedIOException(full);
     }
   }
 
@@ -132,6 +152,9 @@ public final class BookFile implements AutoCloseable {
   public void close() {
     try {
       zip.close();
+      if (copy.isPresent()) {
+        Files.deleteIfExists(copy.get());
+      }
     } catch (IOException ignored) {
       // Everything wanted has been read.
     }

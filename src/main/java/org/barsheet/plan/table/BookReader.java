@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
+import org.barsheet.plan.source.PlanReading;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -20,8 +21,8 @@ public final class BookReader {
    *
    * @throws InputException if the file is no workbook, damaged, or beyond a limit
    */
-  static Map<String, Grid> read(Path file) {
-    try (BookFile book = BookFile.open(file)) {
+  static Map<String, Grid> read(Path file, PlanReading reading) {
+    try (BookFile book = BookFile.open(file, reading)) {
       String workbook = workbook(book, file);
       Relations relations = Relations.of(book, workbook);
       SheetList list = sheets(book, workbook, relations);
@@ -48,8 +49,8 @@ public final class BookReader {
    *
    * @throws InputException as {@link #read}
    */
-  public static Map<String, String> parts(Path file) {
-    try (BookFile book = BookFile.open(file)) {
+  public static Map<String, String> parts(Path file, PlanReading reading) {
+    try (BookFile book = BookFile.open(file, reading)) {
       String workbook = workbook(book, file);
       return Map.copyOf(sheets(book, workbook, Relations.of(book, workbook)).parts);
     }

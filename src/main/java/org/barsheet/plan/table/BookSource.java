@@ -25,7 +25,7 @@ public final class BookSource {
   public Entry.Keyed read() {
     reading.problems().seen(whole);
     EntryBuilder plan = new EntryBuilder(whole);
-    Map<String, Grid> sheets = BookReader.read(reading.file());
+    Map<String, Grid> sheets = BookReader.read(reading.file(), reading);
     sheets.forEach((name, grid) -> readSheet(name, grid, List.copyOf(sheets.keySet()), plan));
     return plan.build();
   }
@@ -60,7 +60,7 @@ public final class BookSource {
 
   /** The panels of a table in a file of its own: the sheet Panels, or the only sheet. */
   public static Entry panels(Path file, PlanReading reading) {
-    Map<String, Grid> sheets = BookReader.read(file);
+    Map<String, Grid> sheets = BookReader.read(file, reading);
     Grid grid =
         sheets.entrySet().stream()
             .filter(sheet -> sheet.getKey().equalsIgnoreCase(SheetLayout.PANELS.sheet()))

@@ -10,7 +10,6 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.barsheet.input.GivenFile;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Limit;
 import org.barsheet.input.Problem;
@@ -35,7 +34,7 @@ public final class CsvTable {
 
   public static Grid read(Path file, PlanReading reading) {
     String name = file.toString();
-    String text = PlanFile.text(file, GivenFile.bytes(file, Limit.TABLE));
+    String text = PlanFile.text(file, reading.bytes(file, Limit.TABLE));
     char delimiter = delimiter(text);
     Where whole = new Where(name, "");
     reading
