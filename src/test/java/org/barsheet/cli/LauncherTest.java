@@ -176,7 +176,7 @@ class LauncherTest {
     Run first = run("", "make", "plan.yaml");
     assertThat(first.status()).isEqualTo(3);
     assertThat(first.said()).contains("make", "plan.yaml");
-    assertThat(first.said().get(4)).startsWith("-XX:DumpLoadedClassList=");
+    assertThat(first.said().get(OPTIONS.size())).startsWith("-XX:DumpLoadedClassList=");
     for (int wait = 0;
         wait < 500 && !hidden().equals(List.of(".barsheet-java-17.0.15.jsa"));
         wait++) {
@@ -196,7 +196,7 @@ class LauncherTest {
     Files.writeString(classes(), "");
     Files.setLastModifiedTime(classes(), FileTime.from(Instant.EPOCH.plusSeconds(1)));
     assertThat(run("", "check").said()).isEqualTo(jar("check"));
-    assertThat(run("", "make").said().get(4)).startsWith("-XX:DumpLoadedClassList=");
+    assertThat(run("", "make").said().get(OPTIONS.size())).startsWith("-XX:DumpLoadedClassList=");
   }
 
   /** It cannot be run here; it must say the same. */
