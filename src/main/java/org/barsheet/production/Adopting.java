@@ -14,6 +14,7 @@ import org.barsheet.plan.edit.EditedFile;
 import org.barsheet.plan.edit.PlanEdits;
 import org.barsheet.plan.edit.PlanPath;
 import org.barsheet.plan.read.PlanReader;
+import org.barsheet.production.publish.PlanFiles;
 import org.barsheet.revision.ScoreNotes;
 
 /** Moves a plan onto another version of its score. */

@@ -40,6 +40,20 @@ public record PlanPath(List<Step> steps) {
     steps = List.copyOf(steps);
   }
 
+  /** As people say it: {@code panel 7 cue}. */
+  @Override
+  public String toString() {
+    List<String> words = new ArrayList<>();
+    for (Step step : steps) {
+      if (step instanceof Named named) {
+        words.set(words.size() - 1, named.key() + " " + named.text());
+      } else {
+        words.add(step instanceof Key key ? key.name() : "" + (((Item) step).index() + 1));
+      }
+    }
+    return String.join(" ", words);
+  }
+
   public PlanPath key(String name) {
     return then(new Key(name));
   }
@@ -73,7 +87,7 @@ public record PlanPath(List<Step> steps) {
     return steps.get(steps.size() - 1) instanceof Item item ? item.index() : -1;
   }
 
-  private PlanPath then(Step step) {
+  PlanPath then(Step step) {
     List<Step> longer = new ArrayList<>(steps);
     longer.add(step);
     return new PlanPath(longer);

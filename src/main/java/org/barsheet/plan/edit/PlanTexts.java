@@ -83,12 +83,23 @@ public final class PlanTexts {
    */
   public PlanTexts with(PlanEdit edit) {
     PlanTexts now = this;
-    for (TreeEdit one : edit.in(tree)) {
-      for (TreeEdit smallest : TreeDiff.smallest(now.tree, one)) {
-        now = now.edited(smallest);
-      }
+    for (TreeEdit one : smallest(edit)) {
+      now = now.edited(one);
     }
     return now;
+  }
+
+  private List<TreeEdit> smallest(PlanEdit edit) {
+    return new Together(List.of(edit)).in(tree);
+  }
+
+  /**
+   * An edit that was made in an earlier version of the plan, as it is to be made in this one.
+   *
+   * @throws IllegalArgumentException if it leads nowhere in that version
+   */
+  public Carried carried(PlanEdit edit, PlanTexts seen) {
+    return Carried.over(seen.smallest(edit), seen.tree, tree);
   }
 
   private PlanTexts edited(TreeEdit edit) {

@@ -68,6 +68,9 @@ final class TreeDiff {
   private static List<TreeEdit> insert(Entry.Keyed plan, TreeEdit.Insert insert) {
     PlanPath list = insert.at().above().in(plan);
     int index = insert.at().lastIndex();
+    if (index < 0) {
+      throw nowhere(insert.at());
+    }
     Optional<Entry> before = list.entryIn(plan);
     if (before.isEmpty() || before.get().isBlank()) {
       return put(plan, list, Values.items(insert.value()));

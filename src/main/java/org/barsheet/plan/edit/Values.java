@@ -57,6 +57,13 @@ public final class Values {
         table.where());
   }
 
+  /** A value on one line, as YAML writes it. */
+  public static String words(Entry value) {
+    return value instanceof Entry.Text text
+        ? text.text()
+        : new YamlWriter("").flow(value, List.of(), false);
+  }
+
   /** Whether two values are read alike; keys of a table may stand in any order. */
   public static boolean areSame(Entry one, Entry other) {
     if (one instanceof Entry.Text text) {

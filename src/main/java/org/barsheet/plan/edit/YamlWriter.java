@@ -123,14 +123,19 @@ final class YamlWriter {
             .orElse(inside.stream().anyMatch(one -> !(one instanceof Entry.Text)));
   }
 
+  /** The nearest list for a list; for a table, the nearest one with a key of it. */
   private static Optional<YamlNode> model(Entry value, List<YamlNode> like) {
     return like.stream()
         .filter(
             node ->
-                value instanceof Entry.Items
-                    ? node instanceof YamlNode.Items
-                    : node instanceof YamlNode.Keyed)
+                value instanceof Entry.Keyed table
+                    ? node instanceof YamlNode.Keyed keyed && sharesKey(table, keyed)
+                    : node instanceof YamlNode.Items)
         .findFirst();
+  }
+
+  private static boolean sharesKey(Entry.Keyed table, YamlNode.Keyed other) {
+    return other.members().stream().anyMatch(member -> table.member(member.key()).isPresent());
   }
 
   private String padding(List<YamlNode> like) {

@@ -1,4 +1,4 @@
-package org.barsheet.production;
+package org.barsheet.production.publish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
