@@ -163,4 +163,28 @@ class ConflictTest {
               unlock panel 2; or leave out the cue of panel 3\
             """);
   }
+
+  @Test
+  void two_reveals_of_a_panel_that_lands_too_soon() {
+    String told =
+        told(
+            new PlanBuilder(music())
+                .opening("lamp-1", "small-lamp")
+                .opening("lamp-2", "small-lamp")
+                .panel("", "")
+                .panel("", "")
+                .locked(120, 230)
+                .panel(
+                    "bar 5",
+                    "",
+                    List.of(Reveals.reveal("lamp-1", 10, 2), Reveals.reveal("lamp-2", 100, 1))));
+    assertThat(told).isEqualTo(
+            """
+            quay.yaml, line 12: panel 2 (line 11, locked on frames 120 to 229) and panel 3 (line \
+            12, on bar 5, with 10 photographs of lamp-1 and 100 photographs of lamp-2) don't both \
+            fit: 23 frames short
+              put panel 3 on bar 6, 60 frames later; or give lamp-2 in panel 3 at most 33 \
+            photographs on ones instead of 100; or unlock panel 2\
+            """);
+  }
 }
