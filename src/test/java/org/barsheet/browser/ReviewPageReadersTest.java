@@ -28,7 +28,10 @@ class ReviewPageReadersTest {
   private final DemoPage demo = DemoPage.open();
   private final Browser browser = demo.browser();
 
-  /** Systems after the third are built like the first three and left out to save time. */
+  /**
+   * Systems after the third are built like the first three and left out to save time; so are all of
+   * them where a view leaves them as they were.
+   */
   @ParameterizedTest
   @ValueSource(ints = {390, 1440})
   void nothing_hinders_people_with_disabilities(int width) throws IOException {
@@ -36,22 +39,25 @@ class ReviewPageReadersTest {
     browser.run(AxeCore.script());
     for (String reader : List.of("1", "2", "3", "4", "f", "n")) {
       browser.keys(reader);
-      assertThat(serious()).as("view " + reader + " at " + width).isEmpty();
+      int systems = reader.equals("1") || reader.equals("4") ? 3 : 0;
+      assertThat(serious(systems)).as("view " + reader + " at " + width).isEmpty();
       browser.run("document.activeElement.blur()");
     }
     browser.press("do-sound");
     for (String source : List.of("score", "recording", "silence")) {
       browser.find("#mixer [data-value='" + source + "']").click();
-      assertThat(serious()).as("sound " + source + " at " + width).isEmpty();
+      assertThat(serious(0)).as("sound " + source + " at " + width).isEmpty();
     }
     browser.keys("?");
-    assertThat(serious()).as("keys at " + width).isEmpty();
+    assertThat(serious(0)).as("keys at " + width).isEmpty();
   }
 
-  private List<?> serious() {
+  private List<?> serious(int systems) {
     return (List<?>)
         browser.later(
-            "axe.run({exclude: ['.system:nth-child(n+4)']}, {resultTypes: ['violations']}).then((found) => arguments[0]("
+            "axe.run({exclude: ['.system:nth-child(n+"
+                + (systems + 1)
+                + ")']}, {resultTypes: ['violations']}).then((found) => arguments[0]("
                 + "found.violations.filter((v) => v.impact === 'serious' || v.impact === 'critical')"
                 + ".map((v) => v.id + ' ' + v.nodes.map((n) => n.target.join(' ')).slice(0, 3))));");
   }
@@ -70,9 +76,10 @@ class ReviewPageReadersTest {
 
   @Test
   void the_page_is_as_wide_as_the_screen() {
+    browser.width(360, 900);
+    browser.open(demo.page());
     for (int width : List.of(360, 390, 820, 1180, 1440)) {
       browser.width(width, 900);
-      browser.open(demo.page());
       for (String reader : List.of("1", "2", "3", "4")) {
         browser.keys(reader);
         String wider =

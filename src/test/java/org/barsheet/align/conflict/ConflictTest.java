@@ -178,7 +178,8 @@ class ConflictTest {
                     "bar 5",
                     "",
                     List.of(Reveals.reveal("lamp-1", 10, 2), Reveals.reveal("lamp-2", 100, 1))));
-    assertThat(told).isEqualTo(
+    assertThat(told)
+        .isEqualTo(
             """
             quay.yaml, line 12: panel 2 (line 11, locked on frames 120 to 229) and panel 3 (line \
             12, on bar 5, with 10 photographs of lamp-1 and 100 photographs of lamp-2) don't both \
