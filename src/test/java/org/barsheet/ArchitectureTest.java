@@ -25,7 +25,7 @@ class ArchitectureTest {
           List.of("clock"),
           List.of("score", "clips", "recording"),
           List.of("pulse", "notation"),
-          List.of("motif"),
+          List.of("motif", "follow"),
           List.of("suggestions", "plan", "revision"),
           List.of("cues"),
           List.of("align"),

@@ -75,7 +75,8 @@ record DriftLine(double start, double slope, double strength) {
 
   /** The agreement at a fraction of a frame: a parabola through the three nearest. */
   private static double read(float[] row, double lag) {
-    double place = lag + row.length / 2;
+    int middle = row.length / 2;
+    double place = lag + middle;
     int near = (int) Math.max(1, Math.min(row.length - 2, Math.round(place)));
     double d = place - near;
     double slope = (row[near + 1] - row[near - 1]) / 2;

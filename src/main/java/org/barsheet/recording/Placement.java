@@ -10,7 +10,7 @@ package org.barsheet.recording;
  * }
  * }</pre>
  *
- * <p>To place many clips against one guide, make the guide's {@link OnsetBands} once.
+ * <p>To place many clips against one guide, make the guide's {@link OnsetBands#byPitch} once.
  *
  * @param start where its first sample lies in the other, in seconds; less than 0 where it begins
  *     earlier
@@ -25,7 +25,7 @@ public record Placement(double start, double drift, double confidence) {
 
   /** Places one sound in another. */
   public static Placement of(Sound clip, Sound other) {
-    return of(OnsetBands.of(clip), OnsetBands.of(other));
+    return of(OnsetBands.byPitch(clip), OnsetBands.byPitch(other));
   }
 
   /** Places one sound in another by their onsets. */

@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.follow;
+
+import org.jspecify.annotations.NullMarked;
