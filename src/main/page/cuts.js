@@ -1,6 +1,6 @@
 /** An earlier make beside this one: old and new cuts together, moved cuts marked. */
 
-import { film } from "./film.js";
+import { film, onFilm } from "./film.js";
 import { count } from "./page.js";
 
 export const compared = { shots: [], words: "" };
@@ -61,6 +61,8 @@ function takeCuts(shots) {
     : count(moved, "panel") + " changed" + (gone.length ? ", gone: " + gone.map((shot) => shot.panel).join(", ") : "");
 }
 
-if (film.earlier) {
-  takeCuts(film.earlier);
-}
+onFilm(() => {
+  if (film.earlier) {
+    takeCuts(film.earlier);
+  }
+});

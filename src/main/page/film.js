@@ -3,9 +3,20 @@ import { byId, count } from "./page.js";
 /** Everything the page knows, laid down by the program that wrote it. */
 export const film = JSON.parse(byId("film").textContent);
 
-/** Frames in a second, as a number for clocks. */
-film.fps = film.rate.numerator / film.rate.denominator;
-film.last = film.length - 1;
+const laying = [];
+
+/** Does what follows from the film: now, and whenever another one is laid in its place. */
+export function onFilm(derive) {
+  laying.push(derive);
+  derive();
+}
+
+/** Lays another film in the place of this one. */
+export function layFilm(other) {
+  Object.keys(film).forEach((key) => delete film[key]);
+  Object.assign(film, other);
+  laying.forEach((derive) => derive());
+}
 
 /**
  * The last of a list that begins at or before a frame; the first where none does.
@@ -73,22 +84,27 @@ export function photographName(reveal, photograph) {
   return film.movements[reveal.movement].name + " " + String(photograph).padStart(3, "0");
 }
 
-film.shots.forEach((shot, index) => {
-  shot.index = index;
-  shot.seen = film.appearances.filter((appearance) => appearance.shot === index);
-});
-film.bars.forEach((bar, index) => {
-  bar.index = index;
-});
+onFilm(() => {
+  /** Frames in a second, as a number for clocks. */
+  film.fps = film.rate.numerator / film.rate.denominator;
+  film.last = film.length - 1;
+  film.shots.forEach((shot, index) => {
+    shot.index = index;
+    shot.seen = film.appearances.filter((appearance) => appearance.shot === index);
+  });
+  film.bars.forEach((bar, index) => {
+    bar.index = index;
+  });
 
-/** Cues somebody would step to: counted returns, marks and whatever a panel sits on. */
-film.steps = film.cues
-  .filter((cue) => cue.shot !== undefined || cue.kind === "mark" || cue.number > 0)
-  .sort((one, other) => one.accent - other.accent);
+  /** Cues somebody would step to: counted returns, marks and whatever a panel sits on. */
+  film.steps = film.cues
+    .filter((cue) => cue.shot !== undefined || cue.kind === "mark" || cue.number > 0)
+    .sort((one, other) => one.accent - other.accent);
 
-/** Every frame on which another photograph comes under the camera, in order. */
-film.photographFrames = [...new Set(film.shots.flatMap((shot) => shot.reveals.flatMap((reveal) =>
-  reveal.exposures.filter((_, i) => i % 3 === 0))))].sort((one, other) => one - other);
+  /** Every frame on which another photograph comes under the camera, in order. */
+  film.photographFrames = [...new Set(film.shots.flatMap((shot) => shot.reveals.flatMap((reveal) =>
+    reveal.exposures.filter((_, i) => i % 3 === 0))))].sort((one, other) => one - other);
+});
 
 /** What the film is and what it was made from, in a line. */
 export function subtitle() {

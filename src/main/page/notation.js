@@ -1,20 +1,25 @@
 /** The notes of a system as fine strokes, each at its pitch; a motif's own stand out. */
 
-import { film, indexAt, startOf } from "./film.js";
+import { film, indexAt, onFilm, startOf } from "./film.js";
 import { notes, UNITS } from "./music.js";
 import { drawn } from "./page.js";
 import { along } from "./spans.js";
 
-const pitches = notes.filter((note) => !film.parts[note.part].drums).map((note) => note.pitch);
-const LOWEST = pitches.reduce((least, pitch) => Math.min(least, pitch), 60);
-const HIGHEST = pitches.reduce((most, pitch) => Math.max(most, pitch), 72);
+/** The pitches between which the notes are drawn. */
+export const range = { lowest: 60, highest: 72 };
+
+onFilm(() => {
+  const pitches = notes.filter((note) => !film.parts[note.part].drums).map((note) => note.pitch);
+  range.lowest = pitches.reduce((least, pitch) => Math.min(least, pitch), 60);
+  range.highest = pitches.reduce((most, pitch) => Math.max(most, pitch), 72);
+});
 
 const framesOf = (time) => (time / UNITS) * film.fps;
 
 function stroke(bars, start, end, pitch) {
   const from = 1000 * along(bars, framesOf(start));
   const to = Math.max(from + 2, 1000 * along(bars, framesOf(end)) - 1);
-  const level = (100 * (HIGHEST - pitch)) / Math.max(1, HIGHEST - LOWEST);
+  const level = (100 * (range.highest - pitch)) / Math.max(1, range.highest - range.lowest);
   return "M" + from.toFixed(1) + " " + level.toFixed(1) + "H" + to.toFixed(1);
 }
 

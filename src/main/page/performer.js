@@ -1,7 +1,7 @@
 /** For a performer: the count-in, when to be ready, and their bars. */
 
 import { clock, pause, play, seek } from "./clock.js";
-import { barAt, barName, film, indexAt, placeWords, startOf } from "./film.js";
+import { barAt, barName, film, indexAt, onFilm, placeWords, startOf } from "./film.js";
 import { setClick } from "./mixer.js";
 import { button, count, element, say } from "./page.js";
 import { performer } from "./chosen.js";
@@ -20,7 +20,12 @@ let board;
 
 const mine = () => film.appearances.filter((each) => each.performer === performer.chosen);
 const readyFrame = (each) => Math.max(0, Math.floor(each.start - READY_SECONDS * film.fps));
-const beats = film.bars.flatMap((bar) => bar.beats);
+let beats = [];
+
+onFilm(() => {
+  beats = film.bars.flatMap((bar) => bar.beats);
+  performer.chosen = Math.min(performer.chosen, Math.max(0, film.performers.length - 1));
+});
 
 const countIn = (each) => {
   const bar = indexAt(film.bars, startOf, each.start);

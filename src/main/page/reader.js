@@ -14,6 +14,19 @@ const READERS = [
   { value: "performer", words: "Performer", title: "When to be ready" },
 ];
 
+/** Tabs and what each is called at the moment. */
+const tabs = [
+  { name: "own", words: () => READERS.find(({ value }) => value === reader.view).words },
+  { name: "findings", words: () => "Findings " + film.findings.length },
+  { name: "notes", words: () => "Notes " + noted.list.length },
+];
+
+/** Adds a tab with a view of the same name, before the page is put together. */
+export function addTab(name, words, view) {
+  tabs.splice(1, 0, { name, words });
+  addView(name, view);
+}
+
 /**
  * Adds a view.
  * @param {string} name of the reader, or of a tab
@@ -30,15 +43,15 @@ export function onReader(build) {
 
 export function buildReader() {
   reader.body = element("div", { class: "view", role: "tabpanel", id: "reader-body", tabindex: 0 });
-  const tabs = element("div", { class: "tabs", role: "tablist", "aria-label": "For the reader" });
-  for (const name of ["own", "findings", "notes"]) {
+  const list = element("div", { class: "tabs", role: "tablist", "aria-label": "For the reader" });
+  for (const { name } of tabs) {
     reader.tabs[name] = element("button", {
       type: "button", role: "tab", id: "tab-" + name, "aria-controls": "reader-body", onclick: () => chooseTab(name),
     });
-    tabs.append(reader.tabs[name]);
+    list.append(reader.tabs[name]);
   }
-  tabs.addEventListener("keydown", stepTab);
-  byId("reader").append(tabs, reader.body);
+  list.addEventListener("keydown", stepTab);
+  byId("reader").append(list, reader.body);
   reader.showReader = choice(byId("readers"), READERS, chooseReader);
   chooseReader(reader.view);
 }
@@ -65,18 +78,23 @@ export function chooseReader(name) {
 
 export function chooseTab(name) {
   reader.tab = name;
+  refreshReader();
+  reader.body.scrollTop = 0;
+  byId("reader").scrollTop = 0;
+}
+
+/** Builds the tab chosen anew. */
+export function refreshReader() {
   nameTabs();
   const view = viewNow();
   reader.body.replaceChildren(view.build());
-  reader.body.scrollTop = 0;
   view.show(clock.frame);
 }
 
 function nameTabs() {
-  say(reader.tabs.own, READERS.find(({ value }) => value === reader.view).words);
-  say(reader.tabs.findings, "Findings " + film.findings.length);
-  say(reader.tabs.notes, "Notes " + noted.list.length);
-  for (const [name, tab] of Object.entries(reader.tabs)) {
+  for (const { name, words } of tabs) {
+    const tab = reader.tabs[name];
+    say(tab, words());
     tab.setAttribute("aria-selected", String(name === reader.tab));
     tab.tabIndex = name === reader.tab ? 0 : -1;
   }

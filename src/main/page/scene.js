@@ -1,6 +1,6 @@
 /** What is seen: the artwork through the camera, the panel's drawing, or the whole artwork. */
 
-import { film, shotAt } from "./film.js";
+import { film, onFilm, shotAt } from "./film.js";
 import { openingNames } from "./names.js";
 import { amountsAt, box, coverOf } from "./openings.js";
 import { byId, drawn, element, say } from "./page.js";
@@ -8,7 +8,9 @@ import { photographsDrawn, showPhotographs } from "./photographs.js";
 
 export const scene = { mode: "camera", svg: null, parts: {}, covers: [], shot: null };
 
-const WHOLE = [0, 0, film.artwork.width, film.artwork.height];
+const WHOLE = [0, 0, 1, 1];
+
+onFilm(() => WHOLE.splice(2, 2, film.artwork.width, film.artwork.height));
 
 /** The field that the camera sees on a frame: left, top, width, height in squares. */
 function fieldAt(shot, frame) {
@@ -50,8 +52,10 @@ function cover(opening, index, name) {
   return parts.group;
 }
 
-/** Builds the frame once. */
+/** Builds the frame. */
 export function buildScene() {
+  scene.covers = [];
+  scene.shot = null;
   const paper = drawn("path", { d: box(WHOLE), class: "sheet" });
   const squares = drawn("path", { d: graphPaper(), class: "squares" });
   scene.parts = { whole: image("whole-drawing"), own: image("own-drawing"), panel: image("panel-drawing") };

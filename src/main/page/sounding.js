@@ -1,7 +1,7 @@
 /** The score as a source of time: notes are laid out a little ahead on the audio clock. */
 
 import { setSource, silence } from "./clock.js";
-import { film, indexAt, startOf } from "./film.js";
+import { film, indexAt, onFilm, startOf } from "./film.js";
 import { notes, UNITS } from "./music.js";
 import { makeOrchestra, makeTake, playClick, playNote } from "./orchestra.js";
 import { announce } from "./page.js";
@@ -17,7 +17,10 @@ const AHEAD_UNSEEN = 2.5;
 export const sounding = { context: null, orchestra: null, take: null, click: false, muted: new Set(), solo: new Set() };
 
 /** Every felt beat with its time from film frame 0 and whether it is a downbeat. */
-export const clicks = film.bars.flatMap((bar) => bar.clicks.map((start, beat) => ({ start, downbeat: beat === 0 })));
+export const clicks = [];
+
+onFilm(() => clicks.splice(0, clicks.length,
+  ...film.bars.flatMap((bar) => bar.clicks.map((start, beat) => ({ start, downbeat: beat === 0 })))));
 
 export const filmSeconds = (time) => time / UNITS;
 

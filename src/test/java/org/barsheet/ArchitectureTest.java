@@ -39,6 +39,7 @@ class ArchitectureTest {
           List.of("sound", "paper"),
           List.of("workbook", "handoff", "review", "movie"),
           List.of("production"),
+          List.of("desk"),
           List.of("cli"));
 
   @ArchTest

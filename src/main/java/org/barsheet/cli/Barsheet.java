@@ -30,6 +30,7 @@ import picocli.CommandLine.TypeConversionException;
       "From a MIDI file to a sheet the animator can work from:",
       "  barsheet about score.mid                   what is in the file?",
       "  barsheet begin score.mid --out plan.yaml   a first plan to fill in",
+      "  barsheet desk plan.yaml                    fill it in, in the browser",
       "  barsheet check plan.yaml                   is it possible, and is anything doubtful?",
       "  barsheet show plan.yaml                    where is every panel, and for how long?",
       "  barsheet make plan.yaml                    write the workbook, the page and the cue files",
@@ -39,7 +40,8 @@ import picocli.CommandLine.TypeConversionException;
     },
     footer = {
       "",
-      "Exit status: 0 done, 1 findings (check, adopt, photographs), 2 wrong usage, 3 bad input, 70 an internal error.",
+      "Exit status: 0 done, 1 findings (check, adopt, photographs), 2 wrong usage, 3 bad input, 70"
+          + " an internal error.",
     },
     subcommands = {
       MakeCommand.class,
@@ -52,6 +54,7 @@ import picocli.CommandLine.TypeConversionException;
       CompareCommand.class,
       AdoptCommand.class,
       BeginCommand.class,
+      DeskCommand.class,
       PhotographsCommand.class,
       PackCommand.class,
       CompletionCommand.class,

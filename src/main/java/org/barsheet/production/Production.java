@@ -211,8 +211,13 @@ public final class Production {
     return PlanReader.read(planFile);
   }
 
-  /** The one road, from a plan and its score to the sheet that everything is printed from. */
-  private static FilmSheet film(Plan asked, Path folder, Progress progress) {
+  /**
+   * The one road, from a plan and its score to the sheet that everything is printed from.
+   *
+   * @param asked a plan, as it may not be on the disk yet
+   * @param folder with the sheets made last, as in {@link #film(Path, Path, Progress)}
+   */
+  public static FilmSheet film(Plan asked, Path folder, Progress progress) {
     return film(asked, folder, "", progress);
   }
 

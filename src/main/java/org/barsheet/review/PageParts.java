@@ -13,6 +13,8 @@ final class PageParts {
   /** In the order in which one builds on another. */
   private static final List<String> STYLES = List.of("paper.css", "print.css");
 
+  private static final List<String> LIVE_STYLES = List.of("paper.css", "desk.css", "print.css");
+
   private PageParts() {}
 
   static String template() {
@@ -20,12 +22,26 @@ final class PageParts {
   }
 
   static String style() {
-    return STYLES.stream().map(PageParts::read).collect(Collectors.joining());
+    return style(STYLES);
+  }
+
+  /** The same with the style of what changes a plan. */
+  static String liveStyle() {
+    return style(LIVE_STYLES);
+  }
+
+  private static String style(List<String> names) {
+    return names.stream().map(PageParts::read).collect(Collectors.joining());
   }
 
   /** All modules of {@code src/main/page} in one function, as the build bundled them. */
   static String script() {
     return read("script.js");
+  }
+
+  /** The same with the modules of {@code src/main/page/desk}. */
+  static String liveScript() {
+    return read("desk.js");
   }
 
   /** Text as it stands between two tags. */

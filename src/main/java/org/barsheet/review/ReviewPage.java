@@ -35,23 +35,55 @@ public final class ReviewPage {
       throws IOException {
     String style = PageParts.style();
     String script = PageParts.script();
-    Map<String, String> fillings =
-        Map.of(
-            "policy", policy(style, script, sheet.plan().music().recording().isPresent()),
-            "title", PageParts.escaped(sheet.plan().title()),
-            "style", style,
-            "data", PageData.json(sheet, name, folder),
-            "script", script);
-    out.write(filled(PageParts.template(), fillings).getBytes(StandardCharsets.UTF_8));
+    boolean recorded = sheet.plan().music().recording().isPresent();
+    String data = data(sheet, name, folder);
+    out.write(
+        page(sheet, style, script, policy(style, script, recorded, ""), data)
+            .getBytes(StandardCharsets.UTF_8));
   }
 
-  private static String policy(String style, String script, boolean recorded) {
+  /**
+   * The same page as a server shows it, with the modules that change the plan. It may ask that
+   * server, and nothing else.
+   *
+   * @param data of {@link #data}
+   */
+  public static String live(FilmSheet sheet, String data) {
+    String style = PageParts.liveStyle();
+    String script = PageParts.liveScript();
+    String policy = policy(style, script, true, "; connect-src 'self'");
+    return page(sheet, style, script, policy, data);
+  }
+
+  /**
+   * Everything the page shows of a film, as JSON that may stand in a page.
+   *
+   * @param folder where the page will stand
+   */
+  public static String data(FilmSheet sheet, String name, Path folder) {
+    return PageData.json(sheet, name, folder);
+  }
+
+  private static String page(
+      FilmSheet sheet, String style, String script, String policy, String data) {
+    Map<String, String> fillings =
+        Map.of(
+            "policy", policy,
+            "title", PageParts.escaped(sheet.plan().title()),
+            "style", style,
+            "data", data,
+            "script", script);
+    return filled(PageParts.template(), fillings);
+  }
+
+  private static String policy(String style, String script, boolean recorded, String more) {
     return "default-src 'none'; script-src '"
         + Sha256.policySource(script)
         + "'; style-src '"
         + Sha256.policySource(style)
         + "'; img-src data:; media-src blob:"
         + (recorded ? " 'self' file:" : "")
+        + more
         + "; base-uri 'none'; form-action 'none'";
   }
 

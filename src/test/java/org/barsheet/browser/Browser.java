@@ -73,6 +73,22 @@ final class Browser implements AutoCloseable {
     driver.get(page.toUri().toString());
   }
 
+  /** Opens what a server shows. */
+  void visit(String address) {
+    driver.get(address);
+  }
+
+  /** Drags with the mouse, from a place on the screen to another, in pixels. */
+  void drag(int fromX, int fromY, int toX, int toY) {
+    new Actions(driver)
+        .moveToLocation(fromX, fromY)
+        .clickAndHold()
+        .moveToLocation((fromX + toX) / 2, (fromY + toY) / 2)
+        .moveToLocation(toX, toY)
+        .release()
+        .perform();
+  }
+
   void width(int width, int height) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
@@ -118,6 +134,11 @@ final class Browser implements AutoCloseable {
   /** Presses keys where the focus is. */
   void keysToFocus(CharSequence... keys) {
     new Actions(driver).sendKeys(keys).perform();
+  }
+
+  /** Types over what stands where the focus is. */
+  void typeOver(String words) {
+    driver.switchTo().activeElement().sendKeys(Keys.chord(Keys.CONTROL, "a"), words);
   }
 
   void escape() {

@@ -27,8 +27,8 @@ class ExamplesTest {
   @TempDir private static Path made = Path.of("");
 
   /**
-   * Those that run until they are stopped, that a shell completes, that need a large bank, or that
-   * draw a whole film.
+   * Those that run until they are stopped (a desk is stopped at once), that a shell completes, that
+   * need a large bank, or that draw a whole film.
    */
   private static boolean isAlone(String example) {
     return !example.matches(".*(--watch|--sound-bank|completion|--movie$|--guide-videos).*");
@@ -61,7 +61,7 @@ class ExamplesTest {
     }
     StringWriter said = new StringWriter();
     PrintWriter writer = new PrintWriter(said);
-    int status = Barsheet.run(writer, writer, arguments(example, folder));
+    int status = Barsheet.run(writer, writer, () -> false, arguments(example, folder));
     assertThat(status).as(said.toString()).isIn(ExitStatus.DONE, ExitStatus.FINDINGS);
     assertThat(said.toString()).isNotBlank();
   }

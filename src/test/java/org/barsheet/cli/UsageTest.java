@@ -18,8 +18,8 @@ class UsageTest {
         .isEqualTo(ExitStatus.USAGE);
     assertThat(err.toString())
         .startsWith(
-            "barsheet: name a command: make, check, about, show, find, beats, where, compare, adopt,"
-                + " begin, photographs, pack or completion\n");
+            "barsheet: name a command: make, check, about, show, find, beats, where, compare,"
+                + " adopt, begin, desk, photographs, pack or completion\n");
   }
 
   @ParameterizedTest
@@ -35,8 +35,10 @@ class UsageTest {
         "check plan.yaml --fail-on bad | barsheet check: --fail-on: 'bad' is not one of remark,"
             + " warning, error",
         "check plan.yaml --fail-on | barsheet check: LEVEL behind --fail-on is missing",
-        "check plan.yaml --alternatives five | barsheet check: --alternatives: 'five' is not a whole number",
-        "check plan.yaml --format xml | barsheet check: --format: 'xml' is not one of text, csv, json",
+        "check plan.yaml --alternatives five | barsheet check: --alternatives: 'five' is not a"
+            + " whole number",
+        "check plan.yaml --format xml | barsheet check: --format: 'xml' is not one of text, csv,"
+            + " json",
         "make my plan.yaml | barsheet make: 'plan.yaml' is one word too many; put names with"
             + " spaces in quotes",
         "begin score.mid --out plan.txt | barsheet begin: --out: 'plan.txt' ends with neither"

@@ -1,0 +1,126 @@
+/** The panel that plays, to be changed: its place, length and words, and what becomes of it. */
+
+import { film, shotAt } from "../film.js";
+import { severitySign } from "../findings.js";
+import { button, element } from "../page.js";
+import { addTab } from "../reader.js";
+import { goTo } from "../steps.js";
+import { secondsOf } from "../timecode.js";
+import { typedField } from "./fields.js";
+import { ask, tryOut } from "./live.js";
+import { showOutcome } from "./outcome.js";
+import { completions, placeStep } from "./places.js";
+import { indexOf, joinWithNext, movePanel, newPanelHere, putInPanel, removePanel, typedOf } from "./panels.js";
+import { appearancesOf, revealsOf } from "./reveals.js";
+
+const form = { node: null, shot: null, outcome: null, timer: 0 };
+
+const FIELDS = [
+  { key: "action", words: "Shows" },
+  { key: "cue", words: "Place", list: "place-list", hint: "glimmer near bar 19, bar 12 beat 3, mark B, or nothing" },
+  { key: "length", words: "Length", hint: "4 bars, 2.5 s, at least 8 bars, or nothing" },
+  { key: "cut", words: "Cut", hint: "auto, on cue, 1 beat before, bar 12" },
+];
+
+export async function make(edits) {
+  const told = await ask({ edits });
+  if (form.outcome) {
+    showOutcome(form.outcome, told, edits);
+  }
+  return told;
+}
+
+/** Says what would come of what is being typed, without doing it. */
+function tryLater(edits) {
+  window.clearTimeout(form.timer);
+  form.timer = window.setTimeout(async () => {
+    const { outcome } = form;
+    showOutcome(outcome, await tryOut({ edits }), edits, true);
+  }, 250);
+}
+
+function field(shot, { key, words, list, hint }) {
+  const way = ["panels", indexOf(shot), key];
+  const send = (edits) => {
+    window.clearTimeout(form.timer);
+    make(edits);
+  };
+  return typedField({ id: "panel-" + key, words, list, hint }, way, typedOf(shot)[key], send, tryLater);
+}
+
+/** Puts the panel on the place before or after the one it is on. */
+function stepPlace(way) {
+  const { shot } = form;
+  const place = placeStep(film.cues[shot.cue]?.frame ?? shot.start, way);
+  if (place) {
+    make([putInPanel(shot, "cue", place.words)]);
+  }
+}
+
+function deeds(shot) {
+  const last = shot.index === film.shots.length - 1;
+  const locked = shot.locked;
+  const press = (id, words, title, act, off = false) => button(words, title, act, { id: "panel-do-" + id, disabled: off });
+  return element("div", { class: "deeds", role: "group", "aria-label": "What to do with panel " + shot.panel },
+    press("before", "◄ place", "Put it on the place before", () => stepPlace(-1)),
+    press("after", "place ►", "Put it on the place after", () => stepPlace(1)),
+    press("new", "New panel here", "A new panel begins where the film stands", addHere),
+    press("join", "Join with next", "One panel of this and the next", () => make(joinWithNext(shot)), last),
+    press("up", "Earlier in the story", "Swap it with the panel before", () => make(movePanel(shot, -1)), shot.index === 0),
+    press("down", "Later in the story", "Swap it with the panel after", () => make(movePanel(shot, 1)), last),
+    press("lock", locked ? "Unlock" : "Lock", "Keep its frames, whatever else moves", () => make([putInPanel(shot, "locked", locked ? "" : "yes")])),
+    press("remove", "Delete panel", "Take it out of the plan (undo brings it back)", () => make(removePanel(shot)), film.shots.length === 1));
+}
+
+async function addHere() {
+  const { name, edits } = newPanelHere();
+  const told = await make(edits);
+  const made = film.shots.find((shot) => shot.panel === name);
+  if (!told.refused && made) {
+    goTo(made.start);
+    document.getElementById("panel-action")?.select();
+  }
+}
+
+/** The findings about a panel, where it is changed. */
+const about = (shot) => film.findings.filter((finding) => finding.panel === shot.panel && finding.severity !== "remark").map((finding) =>
+  element("p", { class: "finding " + finding.severity }, element("b", { text: severitySign(finding) + " " }), finding.sentence
+    + (finding.remedy ? " · " + finding.remedy : "")));
+
+function fill(shot) {
+  form.shot = shot;
+  const options = completions().map((words) => element("option", { value: words }));
+  form.node.replaceChildren(
+    element("h2", { text: "Panel " + shot.panel + (shot.locked ? " (locked)" : "") }),
+    element("div", { class: "fields" }, ...FIELDS.map((each) => field(shot, each))),
+    element("datalist", { id: "place-list" }, ...options),
+    form.outcome,
+    element("dl", { class: "pairs" },
+      element("dt", { text: "Gets" }), element("dd", { text: shot.got + ", " + secondsOf(shot.end - shot.start) + ", from " + shot.place }),
+      element("dt", { text: "Why here" }), element("dd", { text: shot.reason }),
+      ...(shot.alternative ? [element("dt", { text: shot.free ? "Free choice" : "Alternative" }), element("dd", { text: shot.alternative })] : [])),
+    deeds(shot), ...about(shot), revealsOf(shot, make), appearancesOf(shot, make));
+}
+
+const build = () => {
+  form.node = element("div", { class: "panel-form" });
+  form.outcome = form.outcome ?? element("div", { class: "outcome", role: "status" });
+  form.shot = null;
+  return form.node;
+};
+
+/** Another panel comes into the form only while nobody types in it. */
+const show = (frame) => {
+  const shot = shotAt(frame);
+  if (form.shot === null || (form.shot !== shot && !form.node.contains(document.activeElement))) {
+    if (form.shot !== null) {
+      form.outcome.replaceChildren();
+    }
+    fill(shot);
+  }
+};
+
+addTab("panel", () => "Panel", { build, show });
+
+/** For what else sends edits: shows an outcome in the form. */
+export const outcomeOf = (told, edits) => form.outcome && showOutcome(form.outcome, told, edits);

@@ -1,0 +1,4 @@
+@NullMarked
+package org.barsheet.desk;
+
+import org.jspecify.annotations.NullMarked;
