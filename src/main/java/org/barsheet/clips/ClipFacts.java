@@ -9,22 +9,28 @@ import org.barsheet.clock.Seconds;
  * @param length of the longest track
  * @param video its video, where it has one
  * @param sound what a sound file says of its sound; empty for a film, whose video is what counts
+ * @param sounding whether anything is to be heard
+ * @param sinceMidnight when it begins, as the recorder's or the film's timecode has it; empty where
+ *     the file says nothing of it
  */
-public record ClipFacts(Seconds length, Optional<Video> video, Optional<Sound> sound) {
+public record ClipFacts(
+    Seconds length,
+    Optional<Video> video,
+    Optional<Sound> sound,
+    boolean sounding,
+    Optional<Seconds> sinceMidnight) {
 
-  /** A film's facts. */
-  static ClipFacts ofFilm(Seconds length, Optional<Video> video) {
-    return new ClipFacts(length, video, Optional.empty());
+  /** A file without timecode that sounds if it is a sound file. */
+  public ClipFacts(Seconds length, Optional<Video> video, Optional<Sound> sound) {
+    this(length, video, sound, sound.isPresent(), Optional.empty());
   }
 
   /**
    * The sound of a sound file.
    *
    * @param samplesPerSecond its sampling rate
-   * @param sinceMidnight when its first sample is, as the recorder's or the film's timecode has it;
-   *     empty where the file says nothing of it
    */
-  public record Sound(int samplesPerSecond, Optional<Seconds> sinceMidnight) {
+  public record Sound(int samplesPerSecond) {
 
     public Sound {
       if (samplesPerSecond < 1) {

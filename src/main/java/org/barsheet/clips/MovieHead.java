@@ -64,14 +64,19 @@ final class MovieHead {
   private ClipFacts facts() throws IOException, UnreadableClipException {
     Optional<Video> video = Optional.empty();
     Seconds length = Seconds.ZERO;
+    Optional<Seconds> sinceMidnight = Optional.empty();
+    boolean sounding = false;
     int tracks = 0;
     for (Box box : Box.between(bytes, movie.body(), movie.end())) {
       if (box.name().equals("trak") && tracks++ < MOST_TRACKS) {
         MovieTrack track = MovieTrack.of(bytes, box);
-        if (track.isVideo() && video.isEmpty()) {
+        if (track.isTimecode() && sinceMidnight.isEmpty()) {
+          sinceMidnight = TimecodeSample.sinceMidnight(bytes, box);
+        } else if (track.isVideo() && video.isEmpty()) {
           video = Optional.of(track.video());
           length = longer(length, track.length());
         } else if (track.isSound()) {
+          sounding = true;
           length = longer(length, track.length());
         }
       }
@@ -79,7 +84,7 @@ final class MovieHead {
     if (length.signum() == 0) {
       throw new UnreadableClipException("has neither video nor sound in its index");
     }
-    return ClipFacts.ofFilm(length, video);
+    return new ClipFacts(length, video, Optional.empty(), sounding, sinceMidnight);
   }
 
   private static Seconds longer(Seconds one, Seconds other) {

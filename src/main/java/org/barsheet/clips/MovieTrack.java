@@ -61,6 +61,10 @@ final class MovieTrack {
     return kind.equals("soun");
   }
 
+  boolean isTimecode() {
+    return kind.equals("tmcd");
+  }
+
   Seconds length() {
     return Seconds.of(frames.ticks, ticksPerSecond);
   }

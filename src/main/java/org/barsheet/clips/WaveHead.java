@@ -85,6 +85,8 @@ final class WaveHead {
     return new ClipFacts(
         Seconds.of(dataBytes / format.get().bytesASample(), rate),
         Optional.empty(),
-        Optional.of(new Sound(rate, sinceMidnight)));
+        Optional.of(new Sound(rate)),
+        true,
+        sinceMidnight);
   }
 }

@@ -1,10 +1,13 @@
 package org.barsheet.findings;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.received.ClipCheck;
 import org.barsheet.received.ClipFault;
+import org.barsheet.received.PlaceCheck;
 import org.barsheet.received.ReceivedClip;
 import org.barsheet.received.ReceivedClip.State;
 import org.barsheet.received.SoundCheck;
@@ -29,17 +32,22 @@ public final class ClipFindings {
   }
 
   public List<Finding> all() {
-    clips.forEach(this::add);
+    Set<String> spokenOf = new HashSet<>();
+    for (ReceivedClip clip : clips) {
+      add(clip, spokenOf.add(clip.performer().name()));
+    }
     addMissing();
     return findings.worstFirst();
   }
 
-  private void add(ReceivedClip clip) {
+  /** What was recorded apart, beside a video, needs none itself. */
+  private void add(ReceivedClip clip, boolean isTheClip) {
     List<Appearance> seen =
         appearances.stream()
-            .filter(a -> a.performer().name().equals(clip.performer().name()))
+            .filter(a -> isTheClip && a.performer().name().equals(clip.performer().name()))
             .toList();
     List<ClipFault> whole = new ArrayList<>(ClipCheck.ofWhole(clip, timing.clock(), seen));
+    whole.addAll(PlaceCheck.of(clip, timing));
     whole.addAll(SoundCheck.of(clip, timing));
     for (ClipFault fault : whole) {
       findings.add(fault.severity(), Concerns.EDITOR, "", fault.sentence(), fault.remedy());

@@ -86,6 +86,18 @@ final class OtioMarkers {
     return merged(notes);
   }
 
+  /** One marker on a clip that nobody knows the place of, in the clip's own time. */
+  JsonArray placeUnknown(String performer, JsonObject start) {
+    JsonArray markers = new JsonArray();
+    markers.add(
+        Otio.marker(
+            "place unknown",
+            "RED",
+            Otio.range(start, Otio.time(rate, 1)),
+            performer + "'s clip isn't in sync here: find its place by hand"));
+    return markers;
+  }
+
   private static String color(Finding.Severity severity) {
     return switch (severity) {
       case ERROR -> "RED";

@@ -22,7 +22,6 @@ import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.FrameSpan;
 import org.barsheet.exposure.Appearance;
 import org.barsheet.exposure.Exposure;
-import org.barsheet.exposure.FileNames;
 import org.barsheet.exposure.Insert;
 import org.barsheet.exposure.PlannedReveal;
 import org.barsheet.film.FilmSheet;
@@ -81,6 +80,7 @@ final class OtioTimeline {
       tracks.add(photographs(layer));
     }
     tracks.addAll(performers());
+    tracks.addAll(new OtioSound(sheet).tracks());
     tracks.add(guide(guide));
     sheet.plan().music().recording().flatMap(this::recording).ifPresent(tracks::add);
     String title = sheet.plan().title();
@@ -238,19 +238,20 @@ final class OtioTimeline {
     Performer performer = appearance.performer();
     OptionalLong first =
         appearance.clipFrameAt(sheet.timing().clock(), appearance.frames().start());
+    Optional<OtioMedia> media = OtioMedia.video(sheet, performer);
+    long offset = media.map(OtioMedia::firstFrame).orElse(0L);
     JsonObject start =
         first.isPresent()
-            ? Otio.time(performer.clipRate().orElse(rate), first.getAsLong())
+            ? Otio.time(performer.clipRate().orElse(rate), offset + first.getAsLong())
             : Otio.time(rate, 0);
-    JsonObject media =
-        performer.clip().isEmpty()
-            ? Otio.missing(performer.name())
-            : Otio.file("clips/" + FileNames.ofClip(performer));
     JsonObject clip =
         Otio.clip(
             performer.name(),
             Otio.range(start, Otio.time(rate, appearance.frames().length())),
-            media);
+            media.map(OtioMedia::reference).orElseGet(() -> Otio.missing(performer.name())));
+    if (first.isEmpty() && !performer.clip().isEmpty()) {
+      clip.add("markers", markers.placeUnknown(performer.name(), start));
+    }
     JsonObject data = new JsonObject();
     data.addProperty("opening", appearance.opening().name());
     data.addProperty("clipStartKnown", first.isPresent());

@@ -58,6 +58,38 @@ public record Performer(
         where);
   }
 
+  /** The performer with a file of sound instead, which no clap of the video's frames ties. */
+  public Performer withSoundApart(String file) {
+    return new Performer(
+        name,
+        part,
+        file,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        0,
+        0,
+        clothes,
+        behind,
+        where);
+  }
+
+  /** The performer whose clip begins at a time from the music's start. */
+  public Performer startingAt(Seconds start) {
+    return new Performer(
+        name,
+        part,
+        clip,
+        clipRate,
+        clap,
+        Optional.of(start),
+        clipWidth,
+        clipHeight,
+        clothes,
+        behind,
+        where);
+  }
+
   /**
    * One clap, heard and seen.
    *

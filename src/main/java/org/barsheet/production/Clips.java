@@ -25,11 +25,15 @@ import org.barsheet.received.ReceivedClip;
 /** Looks for the performers' clips where the plan says they are. */
 final class Clips {
 
+  /** What recordings are called. */
+  private static final String RECORDINGS =
+      "(?i).+\\.(mov|mp4|m4v|m4a|3gp|avi|mkv|webm|mxf|mts|wav|aiff?|flac|mp3|aac|ogg|opus)";
+
   private Clips() {}
 
   /**
-   * One a performer whose clip has a name, in the plan's order; none where the plan names neither a
-   * folder nor a table of clips.
+   * One a performer whose clip has a name, in the plan's order, each followed by the sound they
+   * recorded apart; none where the plan names neither a folder nor a table of clips.
    */
   static List<ReceivedClip> of(Plan plan) {
     List<ReceivedClip> clips = new ArrayList<>();
@@ -39,6 +43,7 @@ final class Clips {
         clips.add(told(plan, came.get(), performer.with(came.get())));
       } else if (plan.clips().areExpected() && !performer.clip().isEmpty()) {
         clips.add(look(plan, performer));
+        soundApart(plan, performer).ifPresent(clips::add);
       }
     }
     return List.copyOf(clips);
@@ -81,17 +86,23 @@ final class Clips {
     return files;
   }
 
-  /** The files of the clips that have come and have moving images, by performer. */
+  /** Where a clip that has come lies. */
+  static Optional<Path> fileOf(Plan plan, ReceivedClip clip) {
+    Performer performer = clip.performer();
+    return clip.state() == ReceivedClip.State.RECEIVED
+        ? plan.clips()
+            .of(performer.name())
+            .map(SentClip::file)
+            .or(() -> places(plan, performer).filter(Files::isRegularFile).findFirst())
+        : Optional.empty();
+  }
+
+  /** The files of those with moving images, by performer. */
   static Map<String, Path> moving(Plan plan, List<ReceivedClip> clips) {
     Map<String, Path> moving = new HashMap<>();
     for (ReceivedClip clip : clips) {
       if (clip.video().isPresent()) {
-        Performer performer = clip.performer();
-        plan.clips()
-            .of(performer.name())
-            .map(SentClip::file)
-            .or(() -> places(plan, performer).filter(Files::isRegularFile).findFirst())
-            .ifPresent(file -> moving.put(performer.name(), file));
+        fileOf(plan, clip).ifPresent(file -> moving.putIfAbsent(clip.performer().name(), file));
       }
     }
     return moving;
@@ -100,7 +111,7 @@ final class Clips {
   /** The plan with the rates and sizes that the clips themselves have. */
   static Plan known(Plan plan, List<ReceivedClip> clips) {
     Map<String, Performer> received = new HashMap<>();
-    clips.forEach(clip -> received.put(clip.performer().name(), clip.asReceived()));
+    clips.forEach(clip -> received.putIfAbsent(clip.performer().name(), clip.asReceived()));
     return plan.with(
         plan.performers().stream().map(p -> received.getOrDefault(p.name(), p)).toList());
   }
@@ -108,6 +119,47 @@ final class Clips {
   private static ReceivedClip look(Plan plan, Performer performer) {
     Optional<Path> file = places(plan, performer).filter(Files::isRegularFile).findFirst();
     return file.map(found -> read(found, performer)).orElse(ReceivedClip.missing(performer));
+  }
+
+  /** {@code cello.wav} beside {@code cello.mov}, as call sheets ask for it. */
+  private static Optional<ReceivedClip> soundApart(Plan plan, Performer performer) {
+    Performer recorded = performer.withSoundApart(apart(performer));
+    return recorded.clip().equals(performer.clip())
+        ? Optional.empty()
+        : Optional.of(look(plan, recorded))
+            .filter(clip -> clip.state() != ReceivedClip.State.MISSING);
+  }
+
+  private static String apart(Performer performer) {
+    return FileNames.withoutExtension(Path.of(FileNames.safe(performer.clip()))) + ".wav";
+  }
+
+  /** Files in the folder of clips that nobody was asked for, in order of name. */
+  static List<Path> unasked(Plan plan) {
+    Set<Path> asked = new LinkedHashSet<>();
+    for (Performer performer : plan.performers()) {
+      places(plan, performer).forEach(asked::add);
+      if (!performer.clip().isEmpty()) {
+        places(plan, performer.withSoundApart(apart(performer))).forEach(asked::add);
+      }
+    }
+    List<Path> unasked = new ArrayList<>();
+    plan.clips()
+        .folder()
+        .map(folder -> folder.toAbsolutePath().normalize())
+        .ifPresent(
+            folder -> {
+              try (Stream<Path> files = Files.list(folder)) {
+                files
+                    .filter(file -> Files.isRegularFile(file) && !asked.contains(file))
+                    .filter(file -> file.getFileName().toString().matches(RECORDINGS))
+                    .sorted()
+                    .forEach(unasked::add);
+              } catch (IOException noFolder) {
+                // Told where each clip is looked for.
+              }
+            });
+    return unasked;
   }
 
   private static ReceivedClip read(Path file, Performer performer) {

@@ -22,6 +22,7 @@ final class Making {
 
   private final FilmSheet film;
   private final String name;
+  private final KeptPlaces places;
   private final OutputFolder out;
   private final Progress progress;
 
@@ -30,9 +31,10 @@ final class Making {
    *
    * @param name the plan's file name without extension, first part of the files' names
    */
-  Making(FilmSheet film, String name, OutputFolder out, Progress progress) {
+  Making(FilmSheet film, String name, KeptPlaces places, OutputFolder out, Progress progress) {
     this.film = film;
     this.name = name;
+    this.places = places;
     this.out = out;
     this.progress = progress;
   }
@@ -75,6 +77,7 @@ final class Making {
     files.addAll(extras.paper() ? Handoff.paper(film, name) : List.of());
     files.addAll(extras.overlays() ? Overlays.files(film) : List.of());
     files.addAll(sounds.files());
+    places.file().ifPresent(files::add);
     files.add(new HandoffFile(name + ".xlsx", workbook::writeTo));
     return files;
   }

@@ -121,6 +121,7 @@ final class Packing {
     names.add(name + ".xlsx");
     names.add(FileNames.click(name));
     names.add(FileNames.guide(name));
+    names.add(KeptPlaces.FILE);
     NOTES.forEach(ending -> names.add(name + ending));
     Stream.of(Handoff.documents(film, name), Placeholders.files(film))
         .flatMap(List::stream)

@@ -218,10 +218,11 @@ public final class Production {
    * @param folder with the sheets made last, as in {@link #film(Path, Path, Progress)}
    */
   public static FilmSheet film(Plan asked, Path folder, Progress progress) {
-    return film(asked, folder, "", progress);
+    return film(asked, folder, "", KeptPlaces.in(folder), progress);
   }
 
-  private static FilmSheet film(Plan asked, Path folder, String issue, Progress progress) {
+  private static FilmSheet film(
+      Plan asked, Path folder, String issue, KeptPlaces places, Progress progress) {
     List<ReceivedClip> clips = Clips.of(asked);
     EarlierSheets earlier = EarlierSheets.in(folder);
     Ticks ticks = Ticks.of(asked.text().file(), folder, earlier.film());
@@ -231,14 +232,17 @@ public final class Production {
     progress.step("finding motifs and placing panels");
     List<Occurrence> returns = MotifSearch.of(plan, music).occurrences();
     TimingSheet timing = placed(plan, music, returns, earlier);
+    List<ReceivedClip> heard = HeardClips.of(asked, timing, clips, places, progress);
     progress.step("laying out reveals frame by frame");
-    FilmSheet film = FilmPlanner.complete(timing, InputFiles.of(plan), clips);
+    FilmSheet film =
+        FilmPlanner.complete(HeardClips.tied(timing, heard), InputFiles.of(plan), heard);
     FilmSheet photographed =
         film.with(
             TakenPhotographs.in(
                 Photographing.folder(asked.text().file()),
                 film.movements().stream().map(Movement::name).toList()));
-    FilmSheet noted = ViewerNotes.addedTo(photographed, asked.text().file(), folder);
+    FilmSheet listed = UnaskedClips.addedTo(photographed, asked);
+    FilmSheet noted = ViewerNotes.addedTo(listed, asked.text().file(), folder);
     earlier.requireHeld(noted, returns);
     FilmSheet compared = earlier.film().map(noted::since).orElse(noted);
     return ticks.addedTo(compared).issued(issue, earlier.film());
@@ -325,11 +329,12 @@ public final class Production {
     CompletableFuture<Void> loading = MeanwhileWorkbook.loadLibrary();
     // What is read of earlier sheets stays as it is until the new ones are there.
     try (OutputFolder out = OutputFolder.open(folder, disk)) {
-      FilmSheet film = film(plan, folder, extras.issue(), progress);
+      KeptPlaces places = KeptPlaces.in(folder);
+      FilmSheet film = film(plan, folder, extras.issue(), places, progress);
       Sounds sounds =
           extras.sound() ? Sounds.of(film, name(planFile), bank, progress) : Sounds.NONE;
       Movies movies = new Movies(film, name(planFile), out, extras.movie(), ffmpeg, progress);
-      Making making = new Making(film, name(planFile), out, progress);
+      Making making = new Making(film, name(planFile), places, out, progress);
       return extras.movie().frames().isPresent()
           ? withFrames(extras, movies, disk, () -> making.make(sounds, movies, extras))
           : making.make(sounds, movies, extras);

@@ -75,7 +75,9 @@ public final class ClipCheck {
       add(
           Severity.WARNING,
           name + " has a variable frame rate: " + mean() + " fps on average",
-          "convert it to a constant rate before editing; ask for one next time");
+          "make it steady before editing: ffmpeg -i FILE -r "
+              + clip.performer().clipRate().or(clip::steadyRate).map(ClipCheck::plain).orElse("24")
+              + " -c:v libx264 -crf 12 -c:a copy STEADY.mov; its length is taken by time");
     } else if (clip.rate().isEmpty()) {
       add(
           Severity.WARNING,
@@ -144,8 +146,19 @@ public final class ClipCheck {
     OptionalLong last = seen.clipFrameAt(clock, seen.frames().endExclusive() - 1);
     if (asked.isPresent() && first.isPresent() && last.isPresent()) {
       begins(asked.get().start(), first.getAsLong());
-      ends(video.frames(), asked.get().endExclusive(), last.getAsLong());
+      ends(frames(video), asked.get().endExclusive(), last.getAsLong());
     }
+  }
+
+  /** Frames it has, or will have once it is steady: its length counts, not what is stored. */
+  private long frames(Video video) {
+    return video.steady()
+        ? video.frames()
+        : clip.performer()
+            .clipRate()
+            .or(clip::steadyRate)
+            .map(rate -> rate.nearestFrame(video.length()))
+            .orElse(video.frames());
   }
 
   private void begins(long asked, long first) {

@@ -36,6 +36,7 @@ public record ClipVerdict(State state, String remark) {
     FilmClock clock = timing.clock();
     List<ClipFault> faults = new ArrayList<>(ClipCheck.ofWhole(clip, clock, heldAgainst));
     heldAgainst.forEach(one -> faults.addAll(ClipCheck.ofAppearance(clip, clock, one)));
+    faults.addAll(PlaceCheck.of(clip, timing));
     faults.addAll(SoundCheck.of(clip, timing));
     Stream<String> told =
         timing.plan().clips().of(clip.performer().name()).stream()

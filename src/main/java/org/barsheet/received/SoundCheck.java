@@ -1,12 +1,10 @@
 package org.barsheet.received;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.barsheet.clips.ClipFacts.Sound;
-import org.barsheet.clock.FrameRate;
 import org.barsheet.clock.Seconds;
 import org.barsheet.clock.Timecode;
 import org.barsheet.cues.FilmClock;
@@ -30,18 +28,20 @@ public final class SoundCheck {
   private final Performer performer;
   private final Seconds length;
   private final Sound sound;
+  private final ClipStarts starts;
   private final Optional<Sounding> part;
   private final List<ClipFault> faults = new ArrayList<>();
 
   /** From a part's first note to the end of its last. */
   private record Sounding(Seconds from, Seconds until) {}
 
-  private SoundCheck(TimingSheet timing, Performer performer, Seconds length, Sound sound) {
+  private SoundCheck(TimingSheet timing, ReceivedClip clip, Seconds length, Sound sound) {
     this.timing = timing;
     this.clock = timing.clock();
-    this.performer = performer;
+    this.performer = clip.performer();
     this.length = length;
     this.sound = sound;
+    this.starts = ClipStarts.of(clip, timing);
     this.part = sounding();
   }
 
@@ -51,7 +51,7 @@ public final class SoundCheck {
       return List.of();
     }
     Seconds length = clip.facts().get().length();
-    SoundCheck check = new SoundCheck(timing, clip.performer(), length, clip.sound().get());
+    SoundCheck check = new SoundCheck(timing, clip, length, clip.sound().get());
     check.check();
     return List.copyOf(check.faults);
   }
@@ -80,7 +80,7 @@ public final class SoundCheck {
   }
 
   private void check() {
-    Optional<Seconds> start = startAsTold().or(this::startByHeader);
+    Optional<Seconds> start = starts.best();
     rate(start);
     part.ifPresent(
         sounding -> {
@@ -88,53 +88,9 @@ public final class SoundCheck {
             begins(start.get(), sounding);
             ends(start.get().plus(length), sounding);
           } else {
-            startUnknown();
             lasts(sounding);
           }
         });
-    if (startAsTold().isPresent() && startByHeader().isPresent()) {
-      agree(startAsTold().get(), startByHeader().get());
-    }
-  }
-
-  /** By its start or its clap in the plan; a clap on a later frame needs the clip's rate too. */
-  private Optional<Seconds> startAsTold() {
-    Seconds musicStart = clock.rate().startOf(clock.musicStartFrame());
-    return performer
-        .tie()
-        .flatMap(tie -> beforeTie(tie).map(before -> tie.at().plus(musicStart).minus(before)));
-  }
-
-  private Optional<Seconds> beforeTie(Performer.Clap tie) {
-    return tie.clipFrame() == 0
-        ? Optional.of(Seconds.ZERO)
-        : performer.clipRate().map(rate -> rate.startOf(tie.clipFrame()));
-  }
-
-  /**
-   * By the file's own time since midnight, where that is a time of this film: recorders without the
-   * film's timecode write the time of day.
-   */
-  private Optional<Seconds> startByHeader() {
-    return sound
-        .sinceMidnight()
-        .map(this::sinceFilmFrame0)
-        .filter(
-            start ->
-                start.plus(length).signum() > 0
-                    && start.compareTo(clock.rate().startOf(timing.lengthFrames())) < 0);
-  }
-
-  /** Within half a day of film frame 0, before it or after it. */
-  private Seconds sinceFilmFrame0(Seconds sinceMidnight) {
-    FrameRate rate = clock.rate();
-    Seconds day = rate.startOf(rate.framesPerDay());
-    Timecode first = timing.plan().film().firstFrame();
-    Seconds since = sinceMidnight.minus(rate.startOf(first.frame()));
-    BigFraction days = since.dividedBy(day).add(BigFraction.of(1, 2));
-    BigInteger[] parts = days.getNumerator().divideAndRemainder(days.getDenominator());
-    long whole = parts[0].longValueExact() - (parts[1].signum() < 0 ? 1 : 0);
-    return since.minus(day.times(whole));
   }
 
   private long frames(Seconds time) {
@@ -217,31 +173,6 @@ public final class SoundCheck {
               + sounding.until().minus(sounding.from()).toDecimal(1)
               + " s",
           "ask for a take that runs on");
-    }
-  }
-
-  private void startUnknown() {
-    add(
-        Severity.REMARK,
-        sound.sinceMidnight().isPresent()
-            ? "carries a time of day, not film timecode, so it can't be placed"
-            : "doesn't say when it begins, so it can't be placed",
-        "write clips: {" + performer.name() + ": {file: …, start: -10 s}}, from the music's start");
-  }
-
-  private void agree(Seconds told, Seconds byHeader) {
-    long apart = Math.abs(frames(told.minus(byHeader)));
-    if (apart > 0) {
-      add(
-          Severity.WARNING,
-          "says it begins at "
-              + timecode(byHeader)
-              + ", the plan says "
-              + timecode(told)
-              + ": "
-              + filmFrames(apart)
-              + " apart; the plan wins",
-          "check the clap or the start again");
     }
   }
 }

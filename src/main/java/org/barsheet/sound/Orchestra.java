@@ -8,7 +8,6 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.PriorityQueue;
 import org.barsheet.clock.Seconds;
-import org.barsheet.film.FilmSheet;
 import org.barsheet.score.Note;
 import org.barsheet.score.Part;
 import org.barsheet.timing.SoundLayout;
@@ -44,9 +43,9 @@ final class Orchestra implements SampleSource {
   private final float[] rightMix = new float[WaveFile.BLOCK];
   private int next;
 
-  Orchestra(FilmSheet sheet, SoundLayout layout) {
+  Orchestra(TimingSheet timing, SoundLayout layout) {
     this.layout = layout;
-    this.timing = sheet.timing();
+    this.timing = timing;
     this.notes = timing.music().score().notes();
     this.timbres = timing.music().score().parts().stream().map(Timbre::of).toList();
     this.onsets = new long[notes.size()];

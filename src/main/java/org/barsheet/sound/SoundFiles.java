@@ -40,7 +40,7 @@ public final class SoundFiles {
   /** Writes the guide: count-in, then the score played by a small orchestra, two channels. */
   public static void writeGuide(FilmSheet sheet, OutputStream out) throws IOException {
     SoundLayout layout = SoundLayout.of(sheet.timing());
-    writeGuide(sheet, layout, new Orchestra(sheet, layout), out);
+    writeGuide(sheet, layout, new Orchestra(sheet.timing(), layout), out);
   }
 
   /** Writes the same, played with the sounds of a bank. */

@@ -51,7 +51,8 @@ public record SoundPart(FilmSheet sheet, SoundLayout layout, long from, long len
         write(SoundFiles.guide(sheet, layout, orchestra), 2, "guide", out);
       }
     } else {
-      write(SoundFiles.guide(sheet, layout, new Orchestra(sheet, layout)), 2, "guide", out);
+      write(
+          SoundFiles.guide(sheet, layout, new Orchestra(sheet.timing(), layout)), 2, "guide", out);
     }
   }
 
@@ -63,7 +64,7 @@ public record SoundPart(FilmSheet sheet, SoundLayout layout, long from, long len
         write(both(orchestra, click), 2, "guide with click", out);
       }
     } else {
-      write(both(new Orchestra(sheet, layout), click), 2, "guide with click", out);
+      write(both(new Orchestra(sheet.timing(), layout), click), 2, "guide with click", out);
     }
   }
 

@@ -51,6 +51,9 @@ record Timbre(
   private static final Timbre PAD =
       new Timbre("pad", falling(8, 1.6), falling(8, 1.4), cents(10), 0.2, 0, 0, 0.4);
 
+  /** Every note begins at once and dies away. */
+  static final Timbre STRUCK = PIANO;
+
   /** One for each family of General MIDI programs, eight programs to a family. */
   private static final List<Timbre> FAMILIES =
       List.of(

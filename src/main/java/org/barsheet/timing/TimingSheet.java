@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.barsheet.cues.Cue;
 import org.barsheet.cues.FilmBar;
 import org.barsheet.cues.FilmClock;
+import org.barsheet.plan.Performer;
 import org.barsheet.plan.Plan;
 import org.barsheet.pulse.Music;
 
@@ -41,6 +42,21 @@ public record TimingSheet(
     shots = List.copyOf(shots);
     tallies = List.copyOf(tallies);
     findings = List.copyOf(findings);
+  }
+
+  /** The same panels on the same frames, of a plan with more known about its performers. */
+  public TimingSheet with(List<Performer> performers) {
+    return new TimingSheet(
+        plan.with(performers),
+        music,
+        clock,
+        bars,
+        tempo,
+        cues,
+        shots,
+        lengthFrames,
+        tallies,
+        findings);
   }
 
   /** The shot that shows a film frame, if the film has that frame. */

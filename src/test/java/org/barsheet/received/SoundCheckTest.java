@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.barsheet.clips.ClipFacts;
 import org.barsheet.clips.ClipFacts.Sound;
 import org.barsheet.clock.Seconds;
@@ -33,24 +34,36 @@ class SoundCheckTest {
   }
 
   /** A file of so many seconds. */
-  private record Came(Seconds length, int rate, Optional<Seconds> header, Optional<Seconds> told) {
+  private record Came(
+      Seconds length,
+      int rate,
+      Optional<Seconds> header,
+      Optional<Seconds> told,
+      Optional<HeardPlace> heard) {
 
     static Came lasting(long seconds) {
-      return new Came(Seconds.of(seconds), 48_000, Optional.empty(), Optional.empty());
+      return new Came(
+          Seconds.of(seconds), 48_000, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     Came at(int samplesPerSecond) {
-      return new Came(length, samplesPerSecond, header, told);
+      return new Came(length, samplesPerSecond, header, told, heard);
     }
 
     /** By its header, since midnight. */
     Came from(Seconds sinceMidnight) {
-      return new Came(length, rate, Optional.of(sinceMidnight), told);
+      return new Came(length, rate, Optional.of(sinceMidnight), told, heard);
     }
 
     /** By the plan, from the music's start. */
     Came told(Seconds start) {
-      return new Came(length, rate, header, Optional.of(start));
+      return new Came(length, rate, header, Optional.of(start), heard);
+    }
+
+    /** By its sound, from the music's start; within so many milliseconds. */
+    Came heard(Seconds start, double drift, double within) {
+      HeardPlace place = new HeardPlace(start, drift, 0.9, within, "the guide");
+      return new Came(length, rate, header, told, Optional.of(place));
     }
   }
 
@@ -74,9 +87,12 @@ class SoundCheckTest {
             p.clothes(),
             p.behind(),
             p.where());
-    Sound sound = new Sound(came.rate(), came.header());
-    ClipFacts facts = new ClipFacts(came.length(), Optional.empty(), Optional.of(sound));
-    return SoundCheck.of(ReceivedClip.received(sender, facts), timing).stream()
+    Optional<Sound> sound = Optional.of(new Sound(came.rate()));
+    ClipFacts facts = new ClipFacts(came.length(), Optional.empty(), sound, true, came.header());
+    ReceivedClip clip = ReceivedClip.received(sender, facts);
+    ReceivedClip listened = came.heard().map(clip::heardAt).orElse(clip);
+    return Stream.of(PlaceCheck.of(listened, timing), SoundCheck.of(listened, timing))
+        .flatMap(List::stream)
         .map(fault -> fault.severity() + " " + fault.sentence())
         .toList();
   }
@@ -106,7 +122,7 @@ class SoundCheckTest {
 
   @Test
   void a_take_that_does_not_say_when_it_begins_is_held_against_the_part_s_length() {
-    String unknown = "REMARK take.wav doesn't say when it begins, so it can't be placed";
+    String unknown = "WARNING take.wav doesn't say when it begins, so it can't be placed";
     assertThat(told(Came.lasting(16))).containsExactly(unknown);
     assertThat(told(Came.lasting(15)))
         .containsExactly(
@@ -120,7 +136,7 @@ class SoundCheckTest {
   void a_time_of_day_is_no_time_of_the_film() {
     assertThat(told(Came.lasting(60).from(Seconds.of(51_790))))
         .containsExactly(
-            "REMARK take.wav carries a time of day, not film timecode, so it can't be placed");
+            "WARNING take.wav carries a time of day, not film timecode, so it can't be placed");
   }
 
   @Test
@@ -152,5 +168,36 @@ class SoundCheckTest {
   @Test
   void who_plays_no_part_sends_what_they_like() {
     assertThat(told(Came.lasting(1), "flute")).isEmpty();
+  }
+
+  @Test
+  void a_take_is_placed_by_its_sound_where_nothing_else_says_when_it_begins() {
+    assertThat(told(Came.lasting(24).heard(Seconds.of(-2), 10, 3)))
+        .containsExactly(
+            "REMARK take.wav is placed by its sound (the guide): it starts -2.000 s from the"
+                + " music's start, to 3 ms");
+    assertThat(told(Came.lasting(24).heard(Seconds.of(-2), 10, 50)))
+        .containsExactly("WARNING take.wav isn't found by its sound, so it can't be placed");
+  }
+
+  /** A quarter of a second is 6 frames of 24. */
+  @Test
+  void sound_that_speaks_against_the_plan_or_the_timecode_is_told_in_frames() {
+    assertThat(told(Came.lasting(24).heard(Seconds.of(-2), 0, 3).told(Seconds.of(-9, 4))))
+        .containsExactly(
+            "WARNING take.wav sounds as if it begins at 01:00:00:00, the plan says 00:59:59:18: 6"
+                + " frames of the film apart; the plan wins");
+    assertThat(told(Came.lasting(24).heard(Seconds.of(-2), 0, 3).told(Seconds.of(-2)))).isEmpty();
+    assertThat(told(Came.lasting(24).heard(Seconds.of(-9, 4), 0, 3).from(HOUR)))
+        .contains(
+            "WARNING take.wav says it begins at 01:00:00:00, its sound says 00:59:59:18: 6 frames"
+                + " of the film apart; the sound wins");
+  }
+
+  /** 24 s at 3,000 millionths are 72 ms, 1.7 frames of 24. */
+  @Test
+  void a_clock_that_drifts_a_frame_is_told() {
+    assertThat(told(Came.lasting(24).told(Seconds.of(-2)).heard(Seconds.of(-2), 3_000, 3)))
+        .containsExactly("WARNING take.wav runs fast: by its end it is 2 frames of the film early");
   }
 }
