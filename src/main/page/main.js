@@ -43,6 +43,7 @@ function showCaption(frame) {
 const showMode = choice(byId("modes"), MODES, chooseMode);
 
 say(byId("subtitle"), subtitle());
+byId("subtitle").title = "Version words are the first digits of each file's SHA-256: the same words, the same file";
 buildScene();
 buildVeil();
 buildFacts();

@@ -30,7 +30,8 @@ export function buildMixer() {
   const sources = element("div", { class: "choice small", role: "radiogroup", "aria-label": "What is heard" });
   mixer.showSource = choice(sources, SOURCES, chooseSource);
   mixer.click = element("input", { type: "checkbox", id: "click", onchange: () => setClick(mixer.click.checked) });
-  mixer.panel.append(sources, element("label", {}, mixer.click, " click on every beat (C)"), recordingPart(), partsTable());
+  mixer.volume = element("input", { type: "range", id: "volume", min: 0, max: 100, step: 1, value: 100, oninput: setVolume });
+  mixer.panel.append(sources, element("label", { class: "volume" }, "Volume ", mixer.volume), element("label", {}, mixer.click, " click on every beat (C)"), recordingPart(), partsTable());
   chooseSource(film.recording ? "recording" : "score");
 }
 
@@ -137,6 +138,13 @@ export function setClick(on) {
   mixer.click.checked = on;
   sounding.levels();
   showMixer();
+}
+
+/** As loud as the ear takes it: the square of how far the slider stands. */
+function setVolume() {
+  sounding.volume = (mixer.volume.value / 100) ** 2;
+  recording.setVolume(sounding.volume);
+  sounding.levels();
 }
 
 function partsTable() {

@@ -55,7 +55,8 @@ export function makeOrchestra(context, dry = false) {
   bend.curve = bending();
   const third = context.createGain();
   third.gain.value = 1 / 3;
-  third.connect(bend).connect(context.destination);
+  const loudness = context.createGain();
+  third.connect(bend).connect(loudness).connect(context.destination);
   const all = context.createGain();
   all.connect(third);
   if (!dry) {
@@ -64,7 +65,7 @@ export function makeOrchestra(context, dry = false) {
   const seats = film.parts.map((part, index) => seat(context, all, index));
   const clickSeat = context.createGain();
   clickSeat.connect(third);
-  return { context, seats, clickSeat, waves: new Map(), noise: noiseBuffer(context) };
+  return { context, seats, clickSeat, loudness, waves: new Map(), noise: noiseBuffer(context) };
 }
 
 /** What is played from one start to the next stop: it can be silenced as a whole. */

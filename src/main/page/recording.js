@@ -7,7 +7,7 @@ import { secondsAtFrame, silence } from "./clock.js";
 import { film } from "./film.js";
 import { UNITS } from "./music.js";
 
-export const recording = { sound: null, name: "", planned: false, starts: 0, running: false, known: () => {}, refused: () => {} };
+export const recording = { sound: null, name: "", planned: false, starts: 0, running: false, volume: 1, known: () => {}, refused: () => {} };
 
 /** Takes a file that the viewer has chosen; it begins where the music does until told otherwise. */
 recording.take = function (file) {
@@ -30,9 +30,18 @@ recording.load = function (address, name) {
   sound.preload = "auto";
   sound.addEventListener("error", () => this.refuse(sound));
   sound.addEventListener("durationchange", () => this.known());
+  sound.volume = this.volume;
   this.sound = sound;
   this.name = name;
   sound.src = address;
+};
+
+/** How loud it is, from 0 to 1. */
+recording.setVolume = function (volume) {
+  this.volume = volume;
+  if (this.sound) {
+    this.sound.volume = volume;
+  }
 };
 
 recording.leave = function () {

@@ -11,10 +11,10 @@ import { timbreOf } from "./timbres.js";
 const START_DELAY = 0.06;
 
 /** Seconds of music laid out ahead; more in a page that is not looked at, whose timers are slow. */
-const AHEAD = 0.3;
+const AHEAD = 1;
 const AHEAD_UNSEEN = 2.5;
 
-export const sounding = { context: null, orchestra: null, take: null, click: false, muted: new Set(), solo: new Set() };
+export const sounding = { context: null, orchestra: null, take: null, click: false, volume: 1, muted: new Set(), solo: new Set() };
 
 /** Every felt beat with its time from film frame 0 and whether it is a downbeat. */
 export const clicks = [];
@@ -132,6 +132,7 @@ sounding.levels = function () {
   if (this.orchestra) {
     const now = this.context.currentTime;
     this.orchestra.seats.forEach((gain, part) => gain.gain.setTargetAtTime(isHeard(part) ? 1 : 0, now, 0.005));
+    this.orchestra.loudness.gain.setTargetAtTime(this.volume, now, 0.005);
     this.orchestra.clickSeat.gain.setTargetAtTime(this.click ? 1 : 0, now, 0.005);
   }
 };

@@ -1,6 +1,6 @@
 /** Buttons and keys that move through the film. */
 
-import { clock, pause, play, setSpeed, show, step, toggleLoop } from "./clock.js";
+import { clock, pause, play, seek, setSpeed, show, step, toggleLoop } from "./clock.js";
 import { film } from "./film.js";
 import { setClick, toggleSound } from "./mixer.js";
 import { isOnOnes, toggleOnes } from "./openings.js";
@@ -8,6 +8,7 @@ import { button, byId, element, say } from "./page.js";
 import { chooseReader, chooseTab } from "./reader.js";
 import { sounding } from "./sounding.js";
 import { barStep, cueStep, goTo, photographStep, shotStep } from "./steps.js";
+import { timecode } from "./timecode.js";
 
 const transport = {};
 
@@ -74,6 +75,10 @@ export function buildTransport() {
     element("span", { class: "pair" }, deedButton("loop", "Loop shot", true), deedButton("half", "½ speed", true), deedButton("ones", "On ones", true)),
     deedButton("help", "?"));
   transport.help.setAttribute("aria-label", "Keys");
+  transport.slider = element("input", {
+    type: "range", id: "slider", min: 0, step: 1, "aria-label": "Frame of the film", oninput: () => seek(Number(transport.slider.value)),
+  });
+  byId("transport").prepend(transport.slider);
   document.addEventListener("keydown", pressed);
   document.addEventListener("mousedown", keepKeysFree);
 }
@@ -90,7 +95,7 @@ function keepKeysFree(event) {
 const SCROLLING = ["ArrowUp", "ArrowDown", "PageUp", "PageDown", "Home", "End"];
 
 function pressed(event) {
-  const typing = /^(INPUT|TEXTAREA|SELECT)$/.test(event.target.tagName);
+  const typing = /^(INPUT|TEXTAREA|SELECT)$/.test(event.target.tagName) && (event.target !== transport.slider || /^(Arrow|Page|Home|End)/.test(event.key));
   const open = document.querySelector("dialog[open]");
   if (typing || open || event.ctrlKey || event.metaKey || event.altKey) {
     return;
@@ -108,6 +113,9 @@ function pressed(event) {
 }
 
 export function showTransport() {
+  transport.slider.max = film.last;
+  transport.slider.value = clock.frame;
+  transport.slider.setAttribute("aria-valuetext", timecode(clock.frame));
   say(transport.play, clock.playing ? "Pause" : "Play");
   transport.loop.setAttribute("aria-pressed", String(clock.loop !== null));
   transport.half.setAttribute("aria-pressed", String(clock.speed !== 1));

@@ -11,9 +11,10 @@ import java.util.stream.Collectors;
 final class PageParts {
 
   /** In the order in which one builds on another. */
-  private static final List<String> STYLES = List.of("paper.css", "print.css");
+  private static final List<String> STYLES = List.of("paper.css", "dark.css", "print.css");
 
-  private static final List<String> LIVE_STYLES = List.of("paper.css", "desk.css", "print.css");
+  private static final List<String> LIVE_STYLES =
+      List.of("paper.css", "dark.css", "desk.css", "print.css");
 
   private PageParts() {}
 
