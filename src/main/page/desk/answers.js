@@ -5,13 +5,30 @@ import { button, element } from "../page.js";
 import { reader } from "../reader.js";
 import { ask } from "./live.js";
 import { showOutcome } from "./outcome.js";
+import { newPanelAt } from "./panels.js";
 
 /** `write bpm: 144 under music`, as questions about the tempo end. */
 const WRITE = /(?:write|say|add) ([a-z-]+): ([^;,()]+?) under ([a-z]+)/g;
 
+/** `no panel uses 6 certain returns of glimmer (bars 31, …)`, as returns without a panel are told. */
+const UNUSED = /^no panel uses \d+ certain returns? of (.+) \(bars?/;
+
+/** Most new panels offered at once. */
+const MOST = 6;
+
+/** A new panel on each return that no panel uses. */
+function newPanels(motif) {
+  const index = film.motifs.findIndex(({ name }) => name === motif);
+  return film.cues
+    .filter((cue) => cue.motif === index && cue.number > 0 && cue.certainty === "certain" && cue.shot === undefined)
+    .slice(0, MOST)
+    .map((cue) => ({ words: "new panel on " + cue.title + " (" + cue.place + ")", edits: newPanelAt(cue.frame).edits }));
+}
+
 /** The edits that a finding's own words ask for. */
 function answersOf({ sentence, remedy }) {
-  return [...(sentence + "; " + remedy).matchAll(WRITE)].map(([, key, value, section]) =>
+  const [, motif] = sentence.match(UNUSED) ?? [];
+  return motif ? newPanels(motif) : [...(sentence + "; " + remedy).matchAll(WRITE)].map(([, key, value, section]) =>
     ({ words: key + ": " + value, edits: [{ put: [section, key], value }] }));
 }
 

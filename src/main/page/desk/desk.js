@@ -2,12 +2,13 @@
 
 import { listenToMap } from "./artwork.js";
 import "./motifs.js";
-import "./panelform.js";
+import { make, refuse } from "./panelform.js";
 import "../main.js";
 import { chooseTab } from "../reader.js";
 import { buildAnswers } from "./answers.js";
 import { buildBar } from "./bar.js";
 import { listenToDrags } from "./dragging.js";
+import { listenToDrops } from "./drawings.js";
 import { listen } from "./live.js";
 import { listenToSelections } from "./selecting.js";
 
@@ -16,5 +17,6 @@ buildBar();
 listenToDrags();
 listenToSelections();
 listenToMap();
+listenToDrops(make, refuse);
 listen();
 chooseTab("panel");

@@ -65,6 +65,12 @@ export async function order(word) {
 /** Asks the desk for something that takes a while to find, such as `figures`. */
 export const offered = (what) => answered("/.desk/" + what, {});
 
+/** Sends a drawing to be kept beside the plan; told where it is then. */
+export async function sendDrawing(file) {
+  const answer = await window.fetch("/.desk/drawing/" + encodeURIComponent(file.name), { method: "POST", body: file });
+  return answer.ok ? answer.json() : { refused: [{ sentence: (await answer.text()).trim(), remedy: "" }] };
+}
+
 /** Calls `told(state)` while sheets are made. */
 export function onMaking(told) {
   makers.push(told);

@@ -6,10 +6,11 @@ import { button, element } from "../page.js";
 import { addTab } from "../reader.js";
 import { goTo } from "../steps.js";
 import { secondsOf } from "../timecode.js";
+import { drawingFields } from "./drawings.js";
 import { typedField } from "./fields.js";
 import { ask, tryOut } from "./live.js";
 import { showOutcome } from "./outcome.js";
-import { completions, placeStep } from "./places.js";
+import { allPlaces, completions, placeStep } from "./places.js";
 import { indexOf, joinWithNext, movePanel, newPanelHere, putInPanel, removePanel, typedOf } from "./panels.js";
 import { appearancesOf, revealsOf } from "./reveals.js";
 
@@ -82,6 +83,12 @@ async function addHere() {
   }
 }
 
+/** A button that takes the second-best place, where its words name one. */
+function taking(shot) {
+  const place = allPlaces().find(({ title }) => shot.alternative.startsWith(title + " "));
+  return place ? [button("Take it", "Put the panel there", () => make([putInPanel(shot, "cue", place.words)]), { id: "panel-take", class: "small" })] : [];
+}
+
 /** The findings about a panel, where it is changed. */
 const about = (shot) => film.findings.filter((finding) => finding.panel === shot.panel && finding.severity !== "remark").map((finding) =>
   element("p", { class: "finding " + finding.severity }, element("b", { text: severitySign(finding) + " " }), finding.sentence
@@ -92,13 +99,13 @@ function fill(shot) {
   const options = completions().map((words) => element("option", { value: words }));
   form.node.replaceChildren(
     element("h2", { text: "Panel " + shot.panel + (shot.locked ? " (locked)" : "") }),
-    element("div", { class: "fields" }, ...FIELDS.map((each) => field(shot, each))),
+    element("div", { class: "fields" }, ...FIELDS.map((each) => field(shot, each)), ...drawingFields(shot, make, (told) => showOutcome(form.outcome, told, []))),
     element("datalist", { id: "place-list" }, ...options),
     form.outcome,
     element("dl", { class: "pairs" },
       element("dt", { text: "Gets" }), element("dd", { text: shot.got + ", " + secondsOf(shot.end - shot.start) + ", from " + shot.place }),
       element("dt", { text: "Why here" }), element("dd", { text: shot.reason }),
-      ...(shot.alternative ? [element("dt", { text: shot.free ? "Free choice" : "Alternative" }), element("dd", { text: shot.alternative })] : [])),
+      ...(shot.alternative ? [element("dt", { text: shot.free ? "Free choice" : "Alternative" }), element("dd", {}, shot.alternative + " ", ...taking(shot))] : [])),
     deeds(shot), ...about(shot), revealsOf(shot, make), appearancesOf(shot, make));
 }
 
@@ -122,5 +129,5 @@ const show = (frame) => {
 
 addTab("panel", () => "Panel", { build, show });
 
-/** For what else sends edits: shows an outcome in the form. */
-export const outcomeOf = (told, edits) => form.outcome && showOutcome(form.outcome, told, edits);
+/** For what else sends edits: shows a refusal in the form. */
+export const refuse = (told) => form.outcome && showOutcome(form.outcome, told, []);

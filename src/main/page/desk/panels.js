@@ -34,10 +34,13 @@ function nextName(name) {
   return [...letters].map((letter) => stem + letter).find((each) => !taken.has(each)) ?? name + "-2";
 }
 
-/** A new panel where the film stands: the panel that plays there ends at it. */
-export function newPanelHere() {
-  const shot = shotAt(clock.frame);
-  const place = placeNear(clock.frame);
+/** A new panel where the film stands. */
+export const newPanelHere = () => newPanelAt(clock.frame);
+
+/** A new panel on a place near a frame: the panel that plays there ends at it. */
+export function newPanelAt(frame) {
+  const shot = shotAt(frame);
+  const place = placeNear(frame);
   const name = nextName(shot.panel);
   return { name, edits: [{ insert: ["panels", indexOf(shot) + 1], value: { panel: name, action: "New panel", cue: place.words } }] };
 }

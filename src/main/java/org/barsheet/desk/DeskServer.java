@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.barsheet.input.Limit;
 
 /**
  * The desk's server, for browsers on this machine. It answers requests that {@link Gate} lets in,
@@ -22,6 +23,8 @@ final class DeskServer implements AutoCloseable {
 
   /** Bytes heard to the end before a page is told that they are too many. */
   private static final int MOST_HEARD = 1 << 25;
+
+  private static final String DRAWING = "/.desk/drawing/";
 
   private static final int THREADS = 24;
   private static final int WAITING = 400;
@@ -127,12 +130,15 @@ final class DeskServer implements AutoCloseable {
     if (!method.equals("POST")) {
       return Answer.refusal(405, "The desk is read and told, nothing else.");
     }
-    byte[] body = exchange.getRequestBody().readNBytes(MOST_BYTES + 1);
-    if (body.length > MOST_BYTES) {
+    int most = path.startsWith(DRAWING) ? Limit.DRAWING.bytes() : MOST_BYTES;
+    byte[] body = exchange.getRequestBody().readNBytes(most + 1);
+    if (body.length > most) {
       hearOut(exchange.getRequestBody());
       return Answer.refusal(413, "That is too much at once.");
     }
-    return told(path, new String(body, StandardCharsets.UTF_8));
+    return path.startsWith(DRAWING)
+        ? Answer.json(desk.drawing(path.substring(DRAWING.length()), body))
+        : told(path, new String(body, StandardCharsets.UTF_8));
   }
 
   /** A page hears an answer only once all that it sends is taken. */

@@ -21,6 +21,9 @@ final class FixEdits {
   private static final Pattern LENGTH = Pattern.compile("let panel (.+) (shrink|grow) to (.+)");
   private static final Pattern INTO = Pattern.compile("let panel (.+?) begin (.+ into panel .+)");
   private static final Pattern NO_CUE = Pattern.compile("leave out the cue of panel (.+)");
+  private static final Pattern FEWER =
+      Pattern.compile(
+          "give (.+) in panel (.+) at most ([0-9]+) photographs? on ones instead of [0-9]+");
   private static final Pattern UNLOCK = Pattern.compile("unlock panel (.+)");
 
   private final Entry.Keyed plan;
@@ -40,10 +43,47 @@ final class FixEdits {
     for (String words : List.of(remedy.split("; or ", -1))) {
       JsonObject fix = new JsonObject();
       fix.addProperty("words", words);
-      edit(words).ifPresent(edit -> fix.add("edits", list(edit)));
+      edits(words).ifPresent(edits -> fix.add("edits", edits));
       fixes.add(fix);
     }
     return fixes;
+  }
+
+  private Optional<JsonArray> edits(String words) {
+    Matcher fewer = FEWER.matcher(words);
+    return fewer.matches()
+        ? fewer(fewer.group(2), fewer.group(1), fewer.group(3))
+        : edit(words).map(FixEdits::list);
+  }
+
+  /** Fewer photographs of a reveal, on ones; nothing where the panel names no such opening. */
+  private Optional<JsonArray> fewer(String panel, String opening, String photographs) {
+    Optional<Entry> reveals =
+        panels()
+            .map(panels -> panels.items().get(Math.max(0, index(panels, "panel", panel))))
+            .flatMap(found -> member(found, "reveals"));
+    int reveal =
+        reveals.filter(Entry.Items.class::isInstance).isPresent()
+            ? index((Entry.Items) reveals.get(), "opening", opening)
+            : 0;
+    Optional<JsonArray> way = way(panel, "reveals").filter(found -> reveal >= 0);
+    way.ifPresent(found -> found.add(reveal));
+    return way.map(
+        found ->
+            list(put(key(found, "photographs"), photographs), put(key(found, "shown"), "on ones")));
+  }
+
+  private static JsonArray key(JsonArray way, String key) {
+    JsonArray longer = way.deepCopy();
+    longer.add(key);
+    return longer;
+  }
+
+  private static JsonObject put(JsonArray way, String value) {
+    JsonObject edit = new JsonObject();
+    edit.add("put", way);
+    edit.addProperty("value", value);
+    return edit;
   }
 
   private Optional<JsonObject> edit(String words) {
@@ -68,14 +108,7 @@ final class FixEdits {
   }
 
   private Optional<JsonObject> put(String panel, String key, String value) {
-    return way(panel, key)
-        .map(
-            way -> {
-              JsonObject edit = new JsonObject();
-              edit.add("put", way);
-              edit.addProperty("value", value);
-              return edit;
-            });
+    return way(panel, key).map(way -> put(way, value));
   }
 
   private Optional<JsonObject> remove(String panel, String key) {
@@ -90,11 +123,8 @@ final class FixEdits {
 
   /** The way to a key of the panel of a name, if the plan lists such a panel. */
   private Optional<JsonArray> way(String panel, String key) {
-    return plan.member("panels")
-        .map(Entry.Member::value)
-        .filter(Entry.Items.class::isInstance)
-        .map(Entry.Items.class::cast)
-        .map(panels -> index(panels, panel))
+    return panels()
+        .map(panels -> index(panels, "panel", panel))
         .filter(index -> index >= 0)
         .map(
             index ->
@@ -102,17 +132,23 @@ final class FixEdits {
                     new JsonPrimitive("panels"), new JsonPrimitive(index), new JsonPrimitive(key)));
   }
 
-  private static int index(Entry.Items panels, String name) {
-    for (int i = 0; i < panels.items().size(); i++) {
-      boolean named =
-          panels.items().get(i) instanceof Entry.Keyed panel
-              && panel
-                  .member("panel")
-                  .map(Entry.Member::value)
-                  .filter(Entry.Text.class::isInstance)
-                  .map(text -> ((Entry.Text) text).text().strip().equals(name))
-                  .orElse(false);
-      if (named) {
+  private Optional<Entry.Items> panels() {
+    return member(plan, "panels")
+        .filter(Entry.Items.class::isInstance)
+        .map(Entry.Items.class::cast);
+  }
+
+  private static Optional<Entry> member(Entry table, String key) {
+    return table instanceof Entry.Keyed keyed
+        ? keyed.member(key).map(Entry.Member::value)
+        : Optional.empty();
+  }
+
+  /** Which of some tables has a text under a key, -1 where none has. */
+  private static int index(Entry.Items tables, String key, String text) {
+    for (int i = 0; i < tables.items().size(); i++) {
+      if (member(tables.items().get(i), key).orElse(tables) instanceof Entry.Text found
+          && found.text().strip().equals(text)) {
         return i;
       }
     }

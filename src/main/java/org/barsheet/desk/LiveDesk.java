@@ -51,15 +51,33 @@ final class LiveDesk {
 
   /** Reads the plan's files again, and tells the windows where that makes a difference. */
   synchronized void look() {
-    show(laid.again(plan, () -> PlanReader.read(plan), folder));
+    LaidPlan now = laidAgain();
+    if (isRewritten() || !now.looksLike(laid)) {
+      show(now);
+    }
+  }
+
+  private LaidPlan laidAgain() {
+    return laid.again(plan, () -> PlanReader.read(plan), folder);
+  }
+
+  /** Whether somebody wrote into the plan's files since they were last looked at. */
+  private boolean isRewritten() {
+    try {
+      return edited().look();
+    } catch (InputException unreadable) {
+      return false; // told among the problems
+    }
   }
 
   private void show(LaidPlan now) {
-    if (!now.looksLike(laid)) {
-      laid = now;
-      version++;
-      windows.tell(versionEvent());
-    }
+    laid = now;
+    tellVersion();
+  }
+
+  private void tellVersion() {
+    version++;
+    windows.tell(versionEvent());
   }
 
   /** The event that says which state is the latest. */
@@ -97,7 +115,7 @@ final class LiveDesk {
         return Told.asked(question.places());
       }
       if (keep) {
-        look();
+        show(edited().now().isSameAs(after.get()) ? next : laidAgain());
       }
       return Told.done(next, found, Orders.motif(json));
     } catch (InputException wrong) {
@@ -125,12 +143,23 @@ final class LiveDesk {
   synchronized String step(boolean back) {
     try {
       Outcome outcome = back ? edited().undo() : edited().redo();
-      look();
+      show(laidAgain());
       return outcome instanceof Outcome.Question question
           ? Told.asked(question.places())
           : Told.done(laid, List.of(), "");
     } catch (InputException wrong) {
       return Told.refused(wrong.problems(), Optional.empty());
+    }
+  }
+
+  /** Keeps a drawing beside the plan; told where, or why not. */
+  String drawing(String name, byte[] image) {
+    try {
+      JsonObject kept = new JsonObject();
+      kept.addProperty("file", DroppedDrawings.keep(plan.resolveSibling(""), name, image));
+      return kept.toString();
+    } catch (InputException refused) {
+      return Told.refused(refused.problems(), Optional.empty());
     }
   }
 
@@ -152,7 +181,6 @@ final class LiveDesk {
     desk.add("problems", Told.problems(laid.problems()));
     desk.add("moved", Told.texts(laid.moved()));
     try {
-      edited().look();
       shown.put(version, edited().now());
       desk.addProperty("undo", edited().canUndo());
       desk.addProperty("redo", edited().canRedo());

@@ -8,6 +8,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.barsheet.input.InputException;
+import org.barsheet.input.Problem;
 import org.barsheet.production.Extras;
 import org.barsheet.production.Made;
 import org.barsheet.production.Production;
@@ -56,6 +57,10 @@ final class Making {
       tell("stopped", new JsonArray());
     } catch (InputException refused) {
       tell("refused", Told.problems(refused.problems()));
+    } catch (RuntimeException | Error fault) {
+      Problem told = Problem.ofFile("", "internal error; your files are unchanged", "report it");
+      tell("refused", Told.problems(List.of(told)));
+      throw fault;
     } finally {
       going.set(false);
     }

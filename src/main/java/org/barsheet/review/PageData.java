@@ -1,6 +1,7 @@
 package org.barsheet.review;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.film.InputFile;
@@ -20,16 +21,18 @@ final class PageData {
   private final FilmSheet sheet;
   private final Plan plan;
   private final Path folder;
+  private final List<InputFile> inputs;
   private final PageJson json = new PageJson();
 
-  private PageData(FilmSheet sheet, Path folder) {
+  private PageData(FilmSheet sheet, List<InputFile> inputs, Path folder) {
     this.sheet = sheet;
+    this.inputs = inputs;
     this.folder = folder;
     this.plan = sheet.plan();
   }
 
-  static String json(FilmSheet sheet, String name, Path folder) {
-    PageData data = new PageData(sheet, folder);
+  static String json(FilmSheet sheet, List<InputFile> inputs, String name, Path folder) {
+    PageData data = new PageData(sheet, inputs, folder);
     data.json.object(() -> data.all(name));
     return data.json.toString();
   }
@@ -38,7 +41,7 @@ final class PageData {
     json.text("name", name);
     json.text("ticked", sheet.ticks().isBegun() ? sheet.ticks().ticked() : "");
     film();
-    json.objects("inputs", sheet.inputs(), this::input);
+    json.objects("inputs", inputs, this::input);
     json.maybe(
         plan.music().recording(),
         recording -> json.name("recording").object(() -> recording(recording)));

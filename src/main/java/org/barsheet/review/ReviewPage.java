@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,7 +37,7 @@ public final class ReviewPage {
     String style = PageParts.style();
     String script = PageParts.script();
     boolean recorded = sheet.plan().music().recording().isPresent();
-    String data = data(sheet, name, folder);
+    String data = PageData.json(sheet, sheet.inputs(), name, folder);
     out.write(
         page(sheet, style, script, policy(style, script, recorded, ""), data)
             .getBytes(StandardCharsets.UTF_8));
@@ -56,12 +57,13 @@ public final class ReviewPage {
   }
 
   /**
-   * Everything the page shows of a film, as JSON that may stand in a page.
+   * Everything the page of a server shows of a film, as JSON that may stand in a page: without the
+   * versions of its files, which change while nothing on the page does.
    *
    * @param folder where the page will stand
    */
   public static String data(FilmSheet sheet, String name, Path folder) {
-    return PageData.json(sheet, name, folder);
+    return PageData.json(sheet, List.of(), name, folder);
   }
 
   private static String page(

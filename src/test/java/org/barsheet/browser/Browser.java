@@ -95,6 +95,12 @@ final class Browser implements AutoCloseable {
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
   }
 
+  /** Which of light and dark the viewer's system is set to (Media Queries Level 5, 12.5). */
+  void light(String light) {
+    Map<String, Object> wish = Map.of("name", "prefers-color-scheme", "value", light);
+    driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of(wish)));
+  }
+
   /** Whether the viewer has asked their system for less motion (Media Queries Level 5, 12.1). */
   void reducedMotion(boolean asked) {
     Map<String, Object> wish =

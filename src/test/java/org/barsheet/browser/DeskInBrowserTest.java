@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.barsheet.clock.FrameRate;
 import org.barsheet.desk.OpenDesk;
+import org.barsheet.outside.AxeCore;
 import org.barsheet.production.Production;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -40,6 +41,7 @@ class DeskInBrowserTest {
 
   @AfterEach
   void close() {
+    browser.light("light");
     browser.visit("about:blank");
     desk.close();
   }
@@ -151,5 +153,32 @@ class DeskInBrowserTest {
     eventually(OUTCOME, "there is no bar 1234");
     assertThat(browser.run("return window.mark + reviewPage.clock.frame"))
         .isEqualTo("still here100");
+  }
+
+  /** Checked by axe-core, as the page is, in both lights. */
+  @Test
+  void nothing_hinders_people_with_disabilities() throws IOException {
+    browser.run(AxeCore.script());
+    for (String light : List.of("light", "dark")) {
+      browser.light(light);
+      for (String tab : List.of("panel", "motifs", "artwork", "findings")) {
+        browser.press("tab-" + tab);
+        assertThat(serious()).as(tab + " in the " + light).isEmpty();
+      }
+      browser.press("tab-motifs");
+      browser.press("do-name");
+      eventually("document.getElementById('naming').textContent", "return");
+      assertThat(serious()).as("naming in the " + light).isEmpty();
+      browser.escape();
+    }
+  }
+
+  private List<?> serious() {
+    return (List<?>)
+        browser.later(
+            "axe.run({exclude: ['.system:nth-child(n+3)']}, {resultTypes: ['violations']})"
+                + ".then((found) => arguments[0](found.violations"
+                + ".filter((v) => v.impact === 'serious' || v.impact === 'critical')"
+                + ".map((v) => v.id + ' ' + v.nodes.map((n) => n.target.join(' ')).slice(0, 4))));");
   }
 }

@@ -133,4 +133,19 @@ class DeskEditsTest {
         .contains("refused");
     assertThat(plan).hasContent(before);
   }
+
+  @Test
+  void a_drawing_dropped_on_the_page_is_kept_beside_the_plan_and_replaces_none() throws Exception {
+    for (String image : new String[] {"one", "two", "one"}) {
+      desk.post("/.desk/drawing/my%20lamp.png", image);
+    }
+    assertThat(folder.resolve("drawings/my lamp.png")).hasContent("one");
+    assertThat(folder.resolve("drawings/my lamp-2.png")).hasContent("two");
+    assertThat(folder.resolve("drawings/my lamp-3.png")).doesNotExist();
+    for (String name : new String[] {"..%2Fplan.yaml", "x%2F..%2Fy.png", "plan.yaml", ".png", ""}) {
+      assertThat(desk.post("/.desk/drawing/" + name, "x").body()).contains("refused");
+    }
+    assertThat(folder.toFile().list())
+        .containsExactlyInAnyOrder("plan.yaml", "quay.mid", "drawings");
+  }
 }

@@ -15,7 +15,7 @@ final class CsvEdits {
    * @param from index of its first character
    * @param to index after its last character
    */
-  record Field(int from, int to) {}
+  private record Field(int from, int to) {}
 
   private final String text;
   private final char delimiter;
@@ -23,7 +23,7 @@ final class CsvEdits {
   private final List<Splice> splices = new ArrayList<>();
   private List<String> headings = List.of();
 
-  CsvEdits(String text, List<CellEdit> edits) {
+  private CsvEdits(String text, List<CellEdit> edits) {
     this.text = text;
     this.delimiter = CsvTable.delimiter(text);
     this.edits = edits.stream().collect(Collectors.toMap(CellEdit::position, edit -> edit));
@@ -47,8 +47,7 @@ final class CsvEdits {
     return changes.splices;
   }
 
-  /** The fields of the row that begins there. */
-  List<Field> row(int start) {
+  private List<Field> row(int start) {
     List<Field> row = new ArrayList<>();
     int end = start - 1;
     do {
