@@ -50,6 +50,7 @@ import picocli.CommandLine.TypeConversionException;
       ShowCommand.class,
       FindCommand.class,
       BeatsCommand.class,
+      FollowCommand.class,
       WhereCommand.class,
       CompareCommand.class,
       AdoptCommand.class,

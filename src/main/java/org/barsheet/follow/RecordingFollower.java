@@ -41,8 +41,7 @@ public final class RecordingFollower {
    */
   public static Followed follow(Score score, Sound sound) {
     if (sound.seconds() < 1 || score.notes().stream().allMatch(note -> isDrum(score, note))) {
-      throw refused(
-          "there is nothing to follow: no notes with pitch, or less than a second of sound");
+      throw nothing();
     }
     Chromagram heard = Chromagram.of(sound);
     int shift = shift(score, heard);
@@ -55,17 +54,23 @@ public final class RecordingFollower {
     int[] segments = segments(onsets, differences);
     OnsetLine line =
         new OnsetRefiner(sounding, onsets, PitchRises.of(sound), segments).refine(expected);
+    return followed(onsets, line, shift, differences);
+  }
+
+  static Followed followed(
+      List<ScoreOnset> onsets, OnsetLine line, int shift, List<Difference> differences) {
+    double[] confidence = doubtful(line.clarity(), onsets, differences);
     double[] scoreSeconds = onsets.stream().mapToDouble(ScoreOnset::seconds).toArray();
-    return new Followed(
-        scoreSeconds,
-        line.seconds(),
-        doubtful(line.clarity(), onsets, differences),
-        shift,
-        differences);
+    return new Followed(scoreSeconds, line.seconds(), confidence, shift, differences);
   }
 
   private static boolean isDrum(Score score, Note note) {
     return score.parts().get(note.part()).drums();
+  }
+
+  static InputException nothing() {
+    return refused(
+        "there is nothing to follow: no notes with pitch, or less than a second of sound");
   }
 
   private static InputException refused(String sentence) {
@@ -74,7 +79,7 @@ public final class RecordingFollower {
   }
 
   /** The key the recording is in, against the score's. */
-  private static int shift(Score score, Chromagram heard) {
+  static int shift(Score score, Chromagram heard) {
     double[] costs = new double[Chromagram.CLASSES];
     Arrays.setAll(costs, k -> CoarseToFine.coarseCost(ScoreChroma.of(score, k), heard));
     int best = 0;
@@ -89,7 +94,7 @@ public final class RecordingFollower {
     return best > 6 ? best - 12 : best;
   }
 
-  private static Score shifted(Score score, int shift) {
+  static Score shifted(Score score, int shift) {
     return shift == 0
         ? score
         : score.withNotes(
@@ -104,7 +109,7 @@ public final class RecordingFollower {
         note.part(), note.pitch() + shift, note.velocity(), note.onTick(), note.offTick());
   }
 
-  private static double at(double[] path, double scoreSecond) {
+  static double at(double[] path, double scoreSecond) {
     double place = Math.min(path.length - 1.001, scoreSecond * Chromagram.RATE);
     int before = (int) place;
     double part = place - before;
@@ -112,7 +117,7 @@ public final class RecordingFollower {
   }
 
   /** Onsets between two differences are a run; those inside one belong to the run before it. */
-  private static int[] segments(List<ScoreOnset> onsets, List<Difference> differences) {
+  static int[] segments(List<ScoreOnset> onsets, List<Difference> differences) {
     int[] segments = new int[onsets.size()];
     Arrays.setAll(
         segments,

@@ -72,6 +72,15 @@ public final class Production {
     }
   }
 
+  /**
+   * When every beat of a score sounds in a recording of it.
+   *
+   * @param performance a sound file, a video or a played MIDI file
+   */
+  public static FollowedMusic follow(Path score, Path performance) {
+    return FollowedMusic.of(music(score, TempoRequest.DEFAULT), performance);
+  }
+
   /** Every return of every motif of a plan. */
   public static Returns returns(Path planFile) {
     Plan plan = PlanReader.read(planFile);

@@ -22,7 +22,7 @@ class ExamplesTest {
 
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
   private static final Pattern FILE =
-      Pattern.compile("\\S+\\.(mid|yaml|xlsx|zip|json)|sheets|plan-sheets|card|retakes");
+      Pattern.compile("\\S+\\.(mid|yaml|xlsx|zip|json|wav)|sheets|plan-sheets|card|retakes");
 
   @TempDir private static Path made = Path.of("");
 
@@ -55,6 +55,9 @@ class ExamplesTest {
     prepare(folder);
     if (example.startsWith("barsheet photographs ")) {
       PhotographsCommandTest.prepare(folder);
+    }
+    if (example.startsWith("barsheet follow ")) {
+      FollowCommandTest.prepare(folder);
     }
     if (example.startsWith("barsheet begin ")) {
       Files.delete(folder.resolve("plan.yaml"));

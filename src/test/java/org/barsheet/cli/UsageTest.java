@@ -18,7 +18,7 @@ class UsageTest {
         .isEqualTo(ExitStatus.USAGE);
     assertThat(err.toString())
         .startsWith(
-            "barsheet: name a command: make, check, about, show, find, beats, where, compare,"
+            "barsheet: name a command: make, check, about, show, find, beats, follow, where, compare,"
                 + " adopt, begin, desk, photographs, pack or completion\n");
   }
 

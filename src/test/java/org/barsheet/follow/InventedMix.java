@@ -1,16 +1,24 @@
 package org.barsheet.follow;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import javax.sound.sampled.AudioFileFormat;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioInputStream;
+import javax.sound.sampled.AudioSystem;
 import org.barsheet.motif.ScoreSketch;
 import org.barsheet.recording.Sound;
 import org.barsheet.score.Note;
 import org.barsheet.score.Score;
 
 /** Invented music for harp, clarinet and violins, and recordings of it in a small room. */
-final class InventedMix {
+public final class InventedMix {
 
   /** Seconds of a quarter note as written. */
   static final double BEAT = 0.5;
@@ -71,6 +79,10 @@ final class InventedMix {
     return score.withNotes(notes);
   }
 
+  private static double second(Score score, long tick) {
+    return score.tempo().secondsAt(tick).toDouble();
+  }
+
   private static Note later(Note note, long ticks) {
     return new Note(
         note.part(), note.pitch(), note.velocity(), note.onTick() + ticks, note.offTick() + ticks);
@@ -78,11 +90,11 @@ final class InventedMix {
 
   /** A recording in which a second of the score is heard at {@code timeOf} it, with some noise. */
   static Sound of(Score score, DoubleUnaryOperator timeOf, Random random) {
-    double end = timeOf.applyAsDouble((double) score.endTick() / SECOND);
+    double end = timeOf.applyAsDouble(second(score, score.endTick()));
     float[] dry = new float[(int) ((end + 2) * RATE)];
     for (Note note : score.notes()) {
-      double on = timeOf.applyAsDouble((double) note.onTick() / SECOND);
-      add(dry, note, on, timeOf.applyAsDouble((double) note.offTick() / SECOND));
+      double on = timeOf.applyAsDouble(second(score, note.onTick()));
+      add(dry, note, on, timeOf.applyAsDouble(second(score, note.offTick())));
     }
     float[] wet = dry.clone();
     for (double echo : new double[] {0.0431, 0.0613, 0.0877, 0.1291}) {
@@ -95,6 +107,20 @@ final class InventedMix {
       wet[i] = 0.2f * wet[i] + (float) (0.002 * random.nextGaussian());
     }
     return new Sound(wet, RATE);
+  }
+
+  /** Writes a recording as WAV. */
+  public static void write(Score score, DoubleUnaryOperator timeOf, Path file) throws IOException {
+    Sound sound = of(score, timeOf, new Random(score.notes().size()));
+    ByteBuffer bytes = ByteBuffer.allocate(2 * sound.length());
+    for (int i = 0; i < sound.length(); i++) {
+      bytes.putShort((short) Math.round(32767 * Math.max(-1, Math.min(1, sound.at(i)))));
+    }
+    AudioFormat format = new AudioFormat(RATE, 16, 1, true, true);
+    try (AudioInputStream stream =
+        new AudioInputStream(new ByteArrayInputStream(bytes.array()), format, sound.length())) {
+      AudioSystem.write(stream, AudioFileFormat.Type.WAVE, file.toFile());
+    }
   }
 
   private static void add(float[] samples, Note note, double on, double off) {

@@ -24,6 +24,8 @@ final class Renderings {
    */
   record Mix(String name, Path score, Path wav, List<double[]> beats) {}
 
+  private static final double LEAD = 1.3;
+
   private Renderings() {}
 
   static List<Mix> arrangements(Path folder, Path bankFile, Path cache) throws IOException {
@@ -39,7 +41,7 @@ final class Renderings {
     for (Map.Entry<String, List<Double>> piece : beats.entrySet()) {
       Path file = folder.resolve("exports/arrangements/" + piece.getKey() + ".mid");
       Score score = ScoreReader.read(file);
-      DoubleUnaryOperator curve = curve(piece.getKey().hashCode(), 0.05, 1.3);
+      DoubleUnaryOperator curve = curve(piece.getKey().hashCode(), 0.05, LEAD);
       Path wav = cache.resolve(piece.getKey() + "-" + bankFile.getFileName() + ".wav");
       if (!Files.exists(wav)) {
         new RenderedMix(score, curve, bank).write(wav, 0.001, 7);
@@ -57,6 +59,24 @@ final class Renderings {
   }
 
   static List<Mix> performances(Path folder, Path bankFile, Path cache) throws IOException {
+    SoundBank bank = SoundBank.read(bankFile);
+    List<Mix> mixes = new ArrayList<>();
+    for (Mix played : playedFiles(folder)) {
+      String name = played.name().replace(".mid", "-" + bankFile.getFileName() + ".wav");
+      Path wav = cache.resolve(name);
+      if (!Files.exists(wav)) {
+        Score score = ScoreReader.read(played.wav());
+        new RenderedMix(score, t -> t + LEAD, bank).write(wav, 0.001, 7);
+      }
+      List<double[]> later = new ArrayList<>();
+      played.beats().forEach(beat -> later.add(new double[] {beat[0], beat[1] + LEAD}));
+      mixes.add(new Mix(played.name(), played.score(), wav, later));
+    }
+    return mixes;
+  }
+
+  /** Played files whose score has as many beats, the file in place of a mix. */
+  static List<Mix> playedFiles(Path folder) throws IOException {
     Map<String, List<Double>> beats = new LinkedHashMap<>();
     for (String line : Files.readAllLines(folder.resolve("beats.csv"))) {
       String[] cells = line.split(",", -1);
@@ -64,30 +84,18 @@ final class Renderings {
         beats.computeIfAbsent(cells[0], k -> new ArrayList<>()).add(Double.valueOf(cells[1]));
       }
     }
-    SoundBank bank = SoundBank.read(bankFile);
     List<Mix> mixes = new ArrayList<>();
     for (String name : beats.keySet()) {
-      if (!name.startsWith("perf/")) {
-        continue;
+      String score = name.replace("perf/", "score/");
+      List<Double> played = beats.getOrDefault(name, List.of());
+      List<Double> written = beats.getOrDefault(score, List.of());
+      if (name.startsWith("perf/") && played.size() == written.size()) {
+        List<double[]> truth = new ArrayList<>();
+        for (int i = 0; i < played.size(); i++) {
+          truth.add(new double[] {written.get(i), played.get(i)});
+        }
+        mixes.add(new Mix(name.substring(5), folder.resolve(score), folder.resolve(name), truth));
       }
-      List<Double> played = beats.get(name);
-      List<Double> written = beats.get(name.replace("perf/", "score/"));
-      if (written == null || played.size() != written.size()) {
-        continue;
-      }
-      Path perf = folder.resolve(name);
-      Score score = ScoreReader.read(perf);
-      Path wav =
-          cache.resolve(name.substring(5).replace(".mid", "-" + bankFile.getFileName() + ".wav"));
-      if (!Files.exists(wav)) {
-        new RenderedMix(score, t -> t + 1.3, bank).write(wav, 0.001, 7);
-      }
-      List<double[]> truth = new ArrayList<>();
-      for (int i = 0; i < played.size(); i++) {
-        truth.add(new double[] {written.get(i), played.get(i) + 1.3});
-      }
-      mixes.add(
-          new Mix(name.substring(5), folder.resolve(name.replace("perf/", "score/")), wav, truth));
     }
     return mixes;
   }
