@@ -11,7 +11,7 @@ import org.barsheet.text.Html;
 final class WrongPlanPage {
 
   private static final String PAGE =
-      """
+"""
 <!DOCTYPE html>
 <html lang="en">
 <head>

@@ -172,6 +172,9 @@ final class HeardClips {
     Seconds head = Seconds.of(SoundLayout.of(timing).headSeconds());
     Sound sound = GuideSound.of(timing, part);
     return new Reference(
-        sound, OnsetBands.byPitch(sound), Seconds.ZERO.minus(head).minus(musicStart()), "the guide");
+        sound,
+        OnsetBands.byPitch(sound),
+        Seconds.ZERO.minus(head).minus(musicStart()),
+        "the guide");
   }
 }

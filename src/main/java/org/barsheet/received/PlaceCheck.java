@@ -53,7 +53,10 @@ public final class PlaceCheck {
   }
 
   private void heldAgainst(Seconds told) {
-    starts.heard().ifPresent(heard -> agree("sounds as if it begins", heard, told));
+    starts
+        .heard()
+        .filter(heard -> isMoreThanAFrame(heard.minus(told)))
+        .ifPresent(heard -> agree("sounds as if it begins", heard, told));
     starts.labeled().ifPresent(label -> agree("says it begins", label, told));
   }
 
@@ -88,6 +91,11 @@ public final class PlaceCheck {
 
   private long frames(Seconds time) {
     return rate.nearestFrame(time);
+  }
+
+  /** A clap is noted to a frame, so sound agrees with it to a frame. */
+  private boolean isMoreThanAFrame(Seconds apart) {
+    return Math.abs(apart.toDouble()) > rate.frameDuration().toDouble();
   }
 
   private void agree(String says, Seconds other, Seconds told) {

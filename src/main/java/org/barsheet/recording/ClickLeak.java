@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public record ClickLeak(double start, double drift) {
 
-  /** A start found by it is right to so many milliseconds (measured: 0.8 at most of 48). */
+  /** A start found by it is right to so many milliseconds (measured: 1.0 at most). */
   public static final double WITHIN_MILLISECONDS = 3;
 
   /** How far from where it should be a click is looked for on each side. */

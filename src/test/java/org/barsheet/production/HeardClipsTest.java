@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.stream.StreamSupport;
 import org.barsheet.film.FilmSheet;
 import org.barsheet.production.HomeRecordings.Sent;
@@ -31,6 +32,22 @@ class HeardClipsTest {
   /** How far a start is off, in seconds, and whether it was said to be sure. */
   private record Outcome(String what, double off, double driftOff, HeardPlace place) {}
 
+  /** Half of them noted a clap, and half of these noted it 6 frames off. */
+  private static OptionalInt slip(long seed, int player) {
+    int kind = (int) ((seed + player) % 4);
+    return kind < 2 ? OptionalInt.of(6 * kind) : OptionalInt.empty();
+  }
+
+  /** Two seconds before the music, on a frame of 25 a second. */
+  private static String clap(Sent sent, OptionalInt slip) {
+    if (slip.isEmpty() || sent.start() > -2) {
+      return "";
+    }
+    double inClip = (-2 - sent.start()) / (1 + sent.drift() / 1e6);
+    long frame = Math.round(25 * inClip) + slip.getAsInt();
+    return ", clip-rate: 25, clap: {at: -2 s, clip-frame: " + frame + "}";
+  }
+
   private List<Outcome> outcomes(long seed, int bars, List<Integer> players) throws IOException {
     HomeRecordings home = new HomeRecordings(seed, bars);
     Path here = folder.resolve("production " + seed);
@@ -41,7 +58,8 @@ class HeardClipsTest {
     for (int player : players) {
       String name = HomeRecordings.NAMES.get(player);
       sent.add(home.record(player, here.resolve("clips/" + name + ".wav")));
-      performers.append("  " + name + ": {part: " + name + ", clip: " + name + ".wav}\n");
+      performers.append("  " + name + ": {part: " + name + ", clip: " + name + ".wav");
+      performers.append(clap(sent.get(sent.size() - 1), slip(seed, player)) + "}\n");
     }
     Path plan = here.resolve("quay.yaml");
     Files.writeString(
@@ -54,6 +72,13 @@ class HeardClipsTest {
     List<Outcome> outcomes = new ArrayList<>();
     for (int i = 0; i < sent.size(); i++) {
       outcomes.add(outcome(seed, sent.get(i), film.clips().get(i)));
+      OptionalInt slip = slip(seed, players.get(i));
+      boolean slipped =
+          slip.orElse(0) > 0 && sent.get(i).start() <= -2 && outcomes.get(i).place().isFound();
+      String told = sent.get(i).performer() + ".wav sounds as if it begins";
+      assertThat(film.findings().stream().anyMatch(f -> f.sentence().startsWith(told)))
+          .as("%s %s", told, slip)
+          .isEqualTo(slipped);
     }
     return outcomes;
   }
@@ -120,7 +145,7 @@ class HeardClipsTest {
     assertThat(frames).isGreaterThan(24 * 30);
   }
 
-  /** Twelve productions of six performers. */
+  /** Twelve productions of six performers ({@code clips.first}, {@code clips.count}). */
   @Test
   @Tag("trial")
   void every_start_is_right_or_unsure() throws IOException {

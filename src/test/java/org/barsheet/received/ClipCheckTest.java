@@ -140,6 +140,25 @@ class ClipCheckTest {
         .toList();
   }
 
+  /** 225 s hold 6,750 frames of 30 a second, once it is steady; 5,930 are stored. */
+  @Test
+  void a_wandering_rate_is_as_long_as_it_lasts_whatever_frames_are_stored() {
+    FilmClock film = new FilmClock(FrameRate.FPS_24, 0, Seconds.ZERO);
+    Performer cello = performer(FrameRate.FPS_30, new Performer.Clap(Seconds.ZERO, 0));
+    Video video = new Video(5_930, Seconds.of(225), false, 1080, 1920);
+    ClipFacts facts = new ClipFacts(video.length(), Optional.of(video), Optional.empty());
+    ReceivedClip clip = ReceivedClip.received(cello, facts);
+    for (long seconds : new long[] {220, 226}) {
+      Appearance seen =
+          new Appearance(0, cello, seen(cello).opening(), new FrameSpan(48, 24 * seconds), 1);
+      assertThat(ClipCheck.ofAppearance(clip, film, seen))
+          .extracting(ClipFault::sentence)
+          .isEqualTo(seconds == 220 ? List.of() : List.of("cello.mov is 30 frames too short"));
+    }
+    assertThat(clip.steadyRate()).contains(FrameRate.FPS_25);
+    assertThat(clip.asReceived().clipRate()).contains(FrameRate.FPS_30);
+  }
+
   @Test
   void a_steady_rate_that_no_film_has_is_told() {
     for (int rate : new int[] {15, 120, 240}) {

@@ -187,7 +187,8 @@ class SoundCheckTest {
         .containsExactly(
             "WARNING take.wav sounds as if it begins at 01:00:00:00, the plan says 00:59:59:18: 6"
                 + " frames of the film apart; the plan wins");
-    assertThat(told(Came.lasting(24).heard(Seconds.of(-2), 0, 3).told(Seconds.of(-2)))).isEmpty();
+    assertThat(told(Came.lasting(24).heard(Seconds.of(-2), 0, 3).told(Seconds.of(-49, 24))))
+        .isEmpty();
     assertThat(told(Came.lasting(24).heard(Seconds.of(-9, 4), 0, 3).from(HOUR)))
         .contains(
             "WARNING take.wav says it begins at 01:00:00:00, its sound says 00:59:59:18: 6 frames"
