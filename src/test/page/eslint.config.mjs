@@ -9,6 +9,10 @@ export default [
     },
   },
   {
+    files: ["src/main/page/desk/*.js"],
+    languageOptions: { globals: readonly("DOMPoint", "EventSource", "document", "performance", "window") },
+  },
+  {
     files: ["src/test/page/*.mjs"],
     languageOptions: { globals: readonly("URL", "console", "document", "process") },
   },

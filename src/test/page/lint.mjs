@@ -10,7 +10,7 @@ const [{ Linter }, recommended] = await Promise.all(
   process.argv.slice(2).map((path) => import(pathToFileURL(path))));
 
 const config = [recommended.default, ...rules, { linterOptions: { reportUnusedDisableDirectives: "error" } }];
-const files = ["src/main/page", "src/test/page"].flatMap((folder) =>
+const files = ["src/main/page", "src/main/page/desk", "src/test/page"].flatMap((folder) =>
   readdirSync(folder).filter((name) => /\.m?js$/.test(name)).map((name) => folder + "/" + name));
 
 const linter = new Linter({ configType: "flat" });
