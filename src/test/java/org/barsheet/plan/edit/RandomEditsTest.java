@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.barsheet.input.InputException;
@@ -106,5 +108,47 @@ class RandomEditsTest {
         .filter(line -> line.matches(".*(?:# aside|# a plan|# below).*"))
         .map(String::strip)
         .toList();
+  }
+
+  /** Texts that anchors and aliases share: an edit is right to the last value, or refused. */
+  @Test
+  void random_edits_of_plans_with_anchors_are_right_or_refused_with_their_line()
+      throws IOException {
+    PlanPath panels = PlanPath.ROOT.key("panels");
+    int made = 0;
+    for (int seed = 0; seed < 200; seed++) {
+      Random random = new Random(seed);
+      String before = new MangledPlan(random).text();
+      List<Object> wanted = panels(before);
+      int index = random.nextInt(wanted.size());
+      PlanEdit edit =
+          switch (random.nextInt(3)) {
+            case 0 -> {
+              wanted.add(index, Map.of("panel", "new"));
+              yield new TreeEdit.Insert(panels.item(index), Values.keyed("panel", "new"));
+            }
+            case 1 -> {
+              wanted.remove(index);
+              yield new TreeEdit.Remove(panels.item(index));
+            }
+            default -> {
+              wanted.add(0, wanted.remove(index));
+              yield new TreeEdit.Move(panels.item(index), 0);
+            }
+          };
+      try {
+        String after = edited(before, edit);
+        made++;
+        assertThat(panels(after)).as(before + "\n-----\n" + after).isEqualTo(wanted);
+      } catch (InputException told) {
+        assertThat(told.problems()).singleElement().asString().contains("line ");
+      }
+    }
+    assertThat(made).isGreaterThan(150);
+  }
+
+  private static List<Object> panels(String yaml) {
+    Map<?, ?> plan = (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(yaml);
+    return new ArrayList<>((List<?>) Objects.requireNonNull(plan.get("panels")));
   }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.barsheet.input.InputException;
+import org.barsheet.plan.begin.BookWriter;
 import org.barsheet.plan.edit.PlanEdit;
 import org.barsheet.plan.edit.PlanPath;
 import org.barsheet.plan.edit.PlanTexts;
@@ -211,5 +212,33 @@ class EditedPlanTest {
       assertThat(plan).hasContent(states.get(i));
     }
     assertThat(edited.canUndo()).isFalse();
+  }
+
+  @Test
+  void edits_of_a_workbook_and_of_a_table_are_undone_to_the_byte() throws IOException {
+    Path book = folder.resolve("book.xlsx");
+    Files.write(book, new BookWriter(PlanTexts.read(plan).tree(), List.of()).bytes());
+    Path table = Files.writeString(folder.resolve("panels.csv"), "panel;cue;mood\n1;bar 1;\n2\n");
+    String head = before.substring(0, before.indexOf("panels:\n"));
+    Files.writeString(plan, head + "panels: panels.csv\n");
+    for (Path file : List.of(book, table)) {
+      byte[] was = Files.readAllBytes(file);
+      EditedPlan edited = EditedPlan.open(file.equals(table) ? plan : file);
+      assertThat(edited.make(cue("2", "bar 3"))).isInstanceOf(Outcome.Written.class);
+      PlanPath first = PANELS.item(0);
+      edited.make(new TreeEdit.Insert(first, Values.keyed("panel", "0", "action", "Night")));
+      edited.make(new TreeEdit.Remove(PANELS.named("panel", "1")));
+      byte[] is = Files.readAllBytes(file);
+      assertThat(is).isNotEqualTo(was);
+      while (edited.canUndo()) {
+        edited.undo();
+      }
+      assertThat(Files.readAllBytes(file)).isEqualTo(was);
+      while (edited.canRedo()) {
+        edited.redo();
+      }
+      assertThat(Files.readAllBytes(file)).isEqualTo(is);
+      assertThat(edited.kept()).hasSize(1);
+    }
   }
 }
