@@ -77,19 +77,22 @@ record Question(Kind kind, double margin, String sentence) {
     return new Question(
         Kind.BAR_SIZE,
         margin,
-        "do bars have "
-            + beats(meter)
-            + " or "
-            + beats(other)
-            + " beats? "
+        which(meter, other)
+            + " "
             + meter.meter()
             + " is followed; for the other write meter: "
             + other.meter()
             + " under music");
   }
 
+  private static String which(MeterPattern meter, MeterPattern other) {
+    return beats(meter).equals(beats(other))
+        ? "is the meter " + meter.meter() + " or " + other.meter() + "?"
+        : "do bars have " + beats(meter) + " or " + beats(other) + " beats?";
+  }
+
   private static String beats(MeterPattern meter) {
-    return meter.beats().size() + (meter.isCompound() ? " dotted" : "");
+    return meter.meter().feltBeats() + (meter.isCompound() ? " dotted" : "");
   }
 
   /** With a decimal where there is one. */

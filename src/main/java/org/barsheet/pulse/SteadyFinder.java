@@ -40,6 +40,9 @@ final class SteadyFinder {
   private static final double NEAR_SIZE = 0.3;
   private static final double NEAR_HALF = 0.15;
 
+  /** The same, a division, for meters that notes seldom tell apart. Chosen on invented pieces. */
+  private static final double NEAR_TWIN = 0.2;
+
   private final Score score;
   private final Playing playing;
   private final TempoRequest request;
@@ -66,9 +69,11 @@ final class SteadyFinder {
     if (pulse.isEmpty()) {
       return Optional.empty();
     }
-    Strokes strokes = Strokes.of(playing, PlaceOdds.of(playing), pulse.get());
+    Strokes strokes = Strokes.of(playing, PlaceOdds.of(playing), pulse.get().near());
     List<Ranked> ranked = readings(strokes, pulse.get());
-    return ranked.isEmpty() ? Optional.empty() : Optional.of(pulse(ranked.get(0), ranked));
+    return ranked.isEmpty()
+        ? Optional.empty()
+        : Optional.of(pulse(ranked.get(0), questions(ranked.get(0), ranked)));
   }
 
   /** The readings that are as asked, the likeliest first. */
@@ -77,6 +82,14 @@ final class SteadyFinder {
         .filter(this::isAsSaid)
         .filter(one -> agrees(bars(one)))
         .toList();
+  }
+
+  /** The likeliest bars on a grid of slots, if they are as asked. */
+  Optional<Ranked> reading(Strokes strokes, double step, double phase) {
+    SteadyReading reading = SteadyReading.of(strokes, step, phase, meters());
+    return Optional.of(new Ranked(reading, reading.preference(reading.beatLength())))
+        .filter(this::isAsSaid)
+        .filter(one -> agrees(bars(one)));
   }
 
   private List<MeterPattern> meters() {
@@ -105,11 +118,11 @@ final class SteadyFinder {
             < NEAR_SAID;
   }
 
-  /** A reading as bars, with what else it might be. */
-  Pulse pulse(Ranked best, List<Ranked> all) {
+  /** A reading as bars, with the nearest of the questions about it. */
+  Pulse pulse(Ranked best, List<Question> questions) {
     BarGrid found = bars(best);
     BarGrid bars = pins.isEmpty() ? found : PinnedBars.onPins(found, pinned, pins);
-    List<Doubt> doubts = Question.nearest(questions(best, all), bars).stream().toList();
+    List<Doubt> doubts = Question.nearest(questions, bars).stream().toList();
     int size = MusicFinder.usualSize(bars);
     return new Pulse(bars, size, best.beatSeconds(), doubts, Kept.PULSE);
   }
@@ -161,7 +174,18 @@ final class SteadyFinder {
     MeterPattern meter = best.meter();
     addSize(best, meter::isHalfOrTwice, NEAR_HALF, questions);
     addSize(
-        best, other -> !other.equals(meter) && !meter.isHalfOrTwice(other), NEAR_SIZE, questions);
+        best,
+        other -> !other.meter().equals(meter.meter()) && !meter.isHalfOrTwice(other),
+        NEAR_SIZE,
+        questions);
+  }
+
+  /** Asks what notes alone seldom tell: whether beats are dotted, and fives single or double. */
+  void addUnsigned(SteadyReading best, List<Question> questions) {
+    if (request.meter().isEmpty()) {
+      MeterPattern meter = best.meter();
+      addSize(best, meter::isTwin, NEAR_TWIN * meter.length(), questions);
+    }
   }
 
   private static void addSize(

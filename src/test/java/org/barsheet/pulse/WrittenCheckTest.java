@@ -55,6 +55,16 @@ class WrittenCheckTest {
     assertThat(read.music().sentence()).contains("97.3 bpm, bar 1 at 0.00 s");
   }
 
+  /** Bars of 7/8 have the seven beats that a written 7/8 has. */
+  @ParameterizedTest
+  @CsvSource({"3/4, 3", "9/8, 2", "5/4, 2", "7/8, 1"})
+  void bars_are_found_on_the_written_beats_where_no_time_signature_is(String meter, long seed) {
+    Read read = new SavedPieces(folder).read(piece(meter, seed), Saved.WITHOUT_METER, 100);
+    assertThat(read.music().sentence()).startsWith("tempo as written, bars found in the notes");
+    assertThat(read.music().bars().bars().get(8).meter()).hasToString(meter);
+    assertThat(read.isRight()).isTrue();
+  }
+
   /** Played to a click of its own, the file left at 120; 90 shares its thirds with 120. */
   @ParameterizedTest
   @CsvSource({"72, 0", "96, 0.003", "100, 0", "132, 0", "144, 0.003", "160, 0.003"})

@@ -69,6 +69,13 @@ public record MeterPattern(Meter meter, List<Integer> beats) {
     return isCompound() == other.isCompound() && (size == 2 * otherSize || otherSize == 2 * size);
   }
 
+  /** Whether notes alone seldom tell it from another: dotted beats or not, 5/8 or 5/4. */
+  public boolean isTwin(MeterPattern other) {
+    return isUneven()
+        ? other.meter.numerator() == meter.numerator() && !other.meter.equals(meter)
+        : !other.isUneven() && isCompound() != other.isCompound();
+  }
+
   /** The pattern of a meter, with the meter's own name. */
   public static MeterPattern like(Meter asked) {
     for (MeterPattern known : ALL) {
@@ -78,6 +85,24 @@ public record MeterPattern(Meter meter, List<Integer> beats) {
     }
     int slots = asked.isCompound() ? 3 : 2;
     return new MeterPattern(asked, Collections.nCopies(asked.feltBeats(), slots));
+  }
+
+  /**
+   * The slots on which the meter counts its beats: every division where its beats differ, as a
+   * written 7/8 is counted in seven.
+   */
+  public List<Integer> countedBeats() {
+    boolean all = meter.feltBeats() == length();
+    List<Integer> counted = new ArrayList<>();
+    int slot = 0;
+    for (int beat : beats) {
+      int last = all ? slot + beat - 1 : slot;
+      for (int one = slot; one <= last; one++) {
+        counted.add(one);
+      }
+      slot += beat;
+    }
+    return counted;
   }
 
   /** Slots of a bar. */

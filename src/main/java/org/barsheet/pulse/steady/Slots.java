@@ -35,10 +35,10 @@ public final class Slots {
   @SuppressWarnings("ArrayRecordComponent") // never compared, never changed
   public record Strokes(double[] seconds, double[][] odds, double near) {
 
-    /** The strokes of a playing that keeps to a pulse. */
-    public static Strokes of(Playing playing, double[][] odds, SteadyPulse pulse) {
+    /** The strokes of a playing. */
+    public static Strokes of(Playing playing, double[][] odds, double near) {
       double[] seconds = playing.strokes().stream().mapToDouble(Playing.Stroke::seconds).toArray();
-      return new Strokes(seconds, odds, pulse.near());
+      return new Strokes(seconds, odds, near);
     }
   }
 

@@ -98,15 +98,11 @@ public final class SteadyReading {
     return bars;
   }
 
-  /** Where each beat of a bar lies, in the unit of the strokes' positions. */
+  /** Where each beat of a bar lies that its meter counts, in the unit of the strokes' positions. */
   public List<Double> beats(FoundBar bar) {
-    List<Double> beats = new ArrayList<>();
-    int slot = bar.slot();
-    for (int length : bar.meter().beats()) {
-      beats.add(slots.position(slot));
-      slot += length;
-    }
-    return beats;
+    return bar.meter().countedBeats().stream()
+        .map(slot -> slots.position(bar.slot() + slot))
+        .toList();
   }
 
   /** Where a bar ends. */
