@@ -133,9 +133,13 @@ final class WrittenCheck {
     Ranked best = all.get(0);
     if (!best.equals(written)) {
       List<Question> questions = finder.questions(best, all);
-      other.filter(best::equals).ifPresent(one -> finder.addUnsigned(one.reading(), questions));
+      boolean onWritten = other.filter(best::equals).isPresent();
+      if (onWritten) {
+        finder.addUnsigned(best.reading(), questions);
+      }
       Pulse pulse = finder.pulse(best, questions);
-      return new Outcome(Optional.of(tempoUnset ? pulse : pulse.keepingWritten()), List.of());
+      boolean moved = tempoUnset && !onWritten;
+      return new Outcome(Optional.of(moved ? pulse : pulse.keepingWritten()), List.of());
     }
     List<Question> questions =
         isUnsigned() ? finder.questions(written, all) : finder.beatQuestions(written, all);
