@@ -73,6 +73,25 @@ public record TakenPhotographs(Path folder, Map<String, Path> files, List<Sequen
     return new TakenPhotographs(folder, files, reports);
   }
 
+  /**
+   * Every file that is kept of some photographs: themselves, their small and evened copies, and the
+   * reports on their sequences.
+   *
+   * @param stems names of their files without endings
+   */
+  public List<Path> kept(Collection<String> stems) {
+    List<Path> kept = new ArrayList<>();
+    for (String stem : stems) {
+      if (files.containsKey(stem)) {
+        kept.add(files.get(stem));
+        kept.add(folder.resolve("small").resolve(stem + ".jpg"));
+        kept.add(folder.resolve("evened").resolve(stem + ".jpg"));
+      }
+    }
+    reports.forEach(report -> kept.add(folder.resolve(SequenceReport.fileName(report.sequence()))));
+    return kept.stream().filter(Files::isRegularFile).toList();
+  }
+
   /** Whether a photograph was taken. */
   public boolean has(String photograph) {
     return file(photograph).isPresent();

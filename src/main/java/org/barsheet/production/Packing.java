@@ -22,9 +22,9 @@ import org.barsheet.plan.Plan;
 import org.barsheet.plan.read.PlanReader;
 
 /**
- * Gathers what a film is made from and what was made of it: the files the plan names, the viewers'
- * notes, and of the sheets folder what {@code make} writes there. Nothing else that lies beside
- * them goes in.
+ * Gathers what a film is made from and what was made of it: the files the plan names, the
+ * photographs taken, the viewers' notes, and of the sheets folder what {@code make} writes there.
+ * Nothing else that lies beside them goes in.
  */
 final class Packing {
 
@@ -53,6 +53,7 @@ final class Packing {
   static Packed pack(Path planFile, FilmSheet film, Path folder, Path zip) {
     Packing packing = new Packing(planFile);
     packing.addNamed(film.plan());
+    packing.addPhotographs(film);
     packing.addSheets(film, folder);
     if (!packing.problems.isEmpty()) {
       throw new InputException(packing.problems);
@@ -85,6 +86,14 @@ final class Packing {
         add(notes);
       }
     }
+  }
+
+  private void addPhotographs(FilmSheet film) {
+    List<String> planned =
+        Placeholders.files(film).stream()
+            .map(file -> file.path().replaceFirst(".*/", "").replaceFirst("\\.png$", ""))
+            .toList();
+    film.taken().kept(planned).forEach(this::add);
   }
 
   /** Whether a file the plan names will be found beside a copy of the plan elsewhere. */

@@ -52,6 +52,21 @@ class PackingTest {
   }
 
   @Test
+  void photographs_taken_go_in_with_their_copies() throws IOException {
+    Path plan = plan("");
+    Path photographs = Files.createDirectories(home.resolve("photographs"));
+    for (String name :
+        List.of("artwork as in panel 1.JPG", "small/artwork as in panel 1.jpg", "party.jpg")) {
+      Files.createDirectories(photographs.resolve(name).getParent());
+      Files.writeString(photographs.resolve(name), "taken");
+    }
+    assertThat(pack(plan).files())
+        .contains(
+            "photographs/artwork as in panel 1.JPG", "photographs/small/artwork as in panel 1.jpg")
+        .doesNotContain("photographs/party.jpg");
+  }
+
+  @Test
   void of_the_sheets_folder_goes_in_what_make_writes_and_the_photographs() throws IOException {
     Path plan = plan("");
     Path sheets = Files.createDirectories(folder.resolve("elsewhere"));
