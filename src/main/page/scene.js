@@ -87,17 +87,16 @@ function graphPaper() {
   return lines;
 }
 
-/** A panel that nothing is drawn for yet is named in the frame instead. */
-function nameUndrawn(shot) {
+/** A panel that nothing is drawn for yet is named in the frame instead, but not over the whole artwork. */
+function nameUndrawn(shot, mode) {
   const [number, action] = scene.slate.children;
-  scene.slate.hidden = !shot.undrawn;
+  scene.slate.hidden = !shot.undrawn || mode === "map";
   say(number, shot.panel);
   say(action, shot.action);
 }
 
 /** Puts the drawings of a shot in their places. */
 function dressShot(shot) {
-  nameUndrawn(shot);
   place(scene.parts.whole, shot.whole, WHOLE);
   place(scene.parts.own, shot.fields ? undefined : shot.drawing, shot.from || WHOLE);
   place(scene.parts.panel, shot.drawing, [0, 0, film.width, film.height]);
@@ -146,6 +145,7 @@ export function drawFrame(frame) {
     dressShot(shot);
   }
   const mode = modeFor(shot);
+  nameUndrawn(shot, mode);
   const field = fieldAt(shot, frame);
   scene.svg.setAttribute("class", "mode-" + mode);
   const view = mode === "drawing" ? [0, 0, film.width, film.height] : mode === "map" ? WHOLE : field;
