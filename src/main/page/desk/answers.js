@@ -3,15 +3,10 @@
 import { film } from "../film.js";
 import { button, element } from "../page.js";
 import { reader } from "../reader.js";
-import { ask } from "./live.js";
+import { answersIn, unusedMotif } from "./answerwords.js";
+import { ask, desk } from "./live.js";
 import { showOutcome } from "./outcome.js";
 import { newPanelAt } from "./panels.js";
-
-/** `write bpm: 144 under music`, as questions about the tempo end. */
-const WRITE = /(?:write|say|add) ([a-z-]+): ([^;,()]+?) under ([a-z]+)/g;
-
-/** `no panel uses 6 certain returns of glimmer (bars 31, …)`, as returns without a panel are told. */
-const UNUSED = /^no panel uses \d+ certain returns? of (.+) \(bars?/;
 
 /** Most new panels offered at once. */
 const MOST = 6;
@@ -26,10 +21,9 @@ function newPanels(motif) {
 }
 
 /** The edits that a finding's own words ask for. */
-function answersOf({ sentence, remedy }) {
-  const [, motif] = sentence.match(UNUSED) ?? [];
-  return motif ? newPanels(motif) : [...(sentence + "; " + remedy).matchAll(WRITE)].map(([, key, value, section]) =>
-    ({ words: key + ": " + value, edits: [{ put: [section, key], value }] }));
+function answersOf(finding) {
+  const motif = unusedMotif(finding.sentence);
+  return motif ? newPanels(motif) : answersIn(finding, desk.tree);
 }
 
 function answered(finding) {
