@@ -51,7 +51,7 @@ final class DeskCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Desk.run(plan(), program.pause(), this::tell);
+    Desk.run(plan(), program.pause(), this::tell, this::tellFault);
     return ExitStatus.DONE;
   }
 
@@ -67,6 +67,12 @@ final class DeskCommand implements Callable<Integer> {
       spec.commandLine().getErr().println("began " + plan + " at " + FIRST_RATE + " fps");
     }
     return plan;
+  }
+
+  private void tellFault(Throwable fault) {
+    PrintWriter err = spec.commandLine().getErr();
+    err.println("Internal error. Your files are unchanged. Please report it: " + fault);
+    err.flush();
   }
 
   private void tell(Desk.Opened opened) {

@@ -28,9 +28,11 @@ public final class Desk {
    *
    * @param plan a plan that is there
    * @param told hears the address as soon as it can be opened
+   * @param faults hears what goes wrong inside while the desk goes on
    * @throws InputException if the plan is not there, or no port is free
    */
-  public static void run(Path plan, Watcher.Pause pause, Consumer<Opened> told) {
+  public static void run(
+      Path plan, Watcher.Pause pause, Consumer<Opened> told, Consumer<Throwable> faults) {
     try (pause) {
       Path real = real(plan);
       Optional<OneDesk> one = OneDesk.take(real);
@@ -39,7 +41,7 @@ public final class Desk {
         return;
       }
       try (OneDesk mine = one.get()) {
-        serve(real, pause, mine, told);
+        serve(real, pause, mine, told, faults);
       }
     } catch (IOException refused) {
       throw new InputException(
@@ -60,16 +62,25 @@ public final class Desk {
     }
   }
 
-  private static void serve(Path plan, Watcher.Pause pause, OneDesk one, Consumer<Opened> told)
+  private static void serve(
+      Path plan,
+      Watcher.Pause pause,
+      OneDesk one,
+      Consumer<Opened> told,
+      Consumer<Throwable> faults)
       throws IOException {
     Windows windows = new Windows();
     Path folder = Production.defaultFolder(plan);
     LiveDesk desk = new LiveDesk(plan, folder, windows);
     Making making =
-        new Making(plan, folder, step -> windows.tell(Windows.event("making", step.toString())));
+        new Making(
+            plan,
+            folder,
+            step -> windows.tell(Windows.event("making", step.toString())),
+            faults);
     ProductionFiles files = new ProductionFiles(plan.resolveSibling("").toRealPath());
     desk.look();
-    try (DeskServer server = DeskServer.start(windows, desk, making, files)) {
+    try (DeskServer server = DeskServer.start(windows, desk, making, files, faults)) {
       one.tell(server.address());
       told.accept(new Opened(server.address(), false));
       new Watcher(plan, saved -> desk.look(), pause).run();

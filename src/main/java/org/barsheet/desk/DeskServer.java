@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import org.barsheet.input.Limit;
 
 /**
@@ -36,23 +37,36 @@ final class DeskServer implements AutoCloseable {
   private final LiveDesk desk;
   private final Making making;
   private final ProductionFiles files;
+  private final Consumer<Throwable> faults;
 
   private DeskServer(
-      HttpServer server, Windows windows, LiveDesk desk, Making making, ProductionFiles files) {
+      HttpServer server,
+      Windows windows,
+      LiveDesk desk,
+      Making making,
+      ProductionFiles files,
+      Consumer<Throwable> faults) {
     this.server = server;
     this.windows = windows;
     this.desk = desk;
     this.making = making;
     this.files = files;
+    this.faults = faults;
     this.gate = new Gate(server.getAddress().getPort());
   }
 
   /**
    * Begins to answer on a free port.
    *
+   * @param faults hears what went wrong inside; the browser is told as well
    * @throws IOException if there is none
    */
-  static DeskServer start(Windows windows, LiveDesk desk, Making making, ProductionFiles files)
+  static DeskServer start(
+      Windows windows,
+      LiveDesk desk,
+      Making making,
+      ProductionFiles files,
+      Consumer<Throwable> faults)
       throws IOException {
     // Read once by the JDK's server: seconds for a request to come in, and for an answer to go out.
     System.setProperty("sun.net.httpserver.maxReqTime", "10");
@@ -60,7 +74,7 @@ final class DeskServer implements AutoCloseable {
     System.setProperty("sun.net.httpserver.nodelay", "true");
     InetAddress here = InetAddress.getByAddress(new byte[] {127, 0, 0, 1});
     HttpServer server = HttpServer.create(new InetSocketAddress(here, 0), WAITING);
-    DeskServer made = new DeskServer(server, windows, desk, making, files);
+    DeskServer made = new DeskServer(server, windows, desk, making, files, faults);
     server.setExecutor(made.threads);
     server.createContext("/", made::answer);
     server.start();
@@ -84,8 +98,10 @@ final class DeskServer implements AutoCloseable {
     } catch (IOException gone) {
       exchange.close();
     } catch (RuntimeException | Error fault) {
-      Answer.refusal(500, "Internal error. Your files are unchanged.").send(exchange);
-      throw fault;
+      faults.accept(fault);
+      try (exchange) {
+        Answer.refusal(500, "Internal error. Your files are unchanged.").send(exchange);
+      }
     }
   }
 

@@ -19,6 +19,7 @@ final class Making {
   private final Path plan;
   private final Path folder;
   private final Consumer<JsonObject> told;
+  private final Consumer<Throwable> faults;
   private final AtomicBoolean going = new AtomicBoolean();
   private volatile boolean stopped;
 
@@ -26,11 +27,13 @@ final class Making {
    * Makes nothing yet.
    *
    * @param told hears each step, and how it ended
+   * @param faults hears what went wrong inside
    */
-  Making(Path plan, Path folder, Consumer<JsonObject> told) {
+  Making(Path plan, Path folder, Consumer<JsonObject> told, Consumer<Throwable> faults) {
     this.plan = plan;
     this.folder = folder;
     this.told = told;
+    this.faults = faults;
   }
 
   /** Begins, unless it goes on already. */
@@ -60,7 +63,7 @@ final class Making {
     } catch (RuntimeException | Error fault) {
       Problem told = Problem.ofFile("", "internal error; your files are unchanged", "report it");
       tell("refused", Told.problems(List.of(told)));
-      throw fault;
+      faults.accept(fault);
     } finally {
       going.set(false);
     }

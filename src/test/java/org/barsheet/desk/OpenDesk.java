@@ -9,6 +9,9 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -35,6 +38,7 @@ public final class OpenDesk implements AutoCloseable {
   private final UntilClosed pause = new UntilClosed();
   private final CompletableFuture<Desk.Opened> opened = new CompletableFuture<>();
   private final Thread running;
+  private final List<Throwable> faults = Collections.synchronizedList(new ArrayList<>());
   private final HttpClient client = HttpClient.newHttpClient();
 
   /** Opens a plan. */
@@ -45,7 +49,7 @@ public final class OpenDesk implements AutoCloseable {
 
   private void run(Path plan) {
     try {
-      Desk.run(plan, pause, opened::complete);
+      Desk.run(plan, pause, opened::complete, faults::add);
     } catch (RuntimeException wrong) {
       opened.completeExceptionally(wrong);
     }
@@ -67,6 +71,11 @@ public final class OpenDesk implements AutoCloseable {
           - {panel: 2, cue: bar 9}
           - {panel: 3, cue: glimmer near bar 19}
         """);
+  }
+
+  /** What went wrong inside so far. */
+  List<Throwable> faults() {
+    return faults;
   }
 
   public Desk.Opened opened() {
