@@ -53,7 +53,7 @@ const build = () => {
   const openings = Object.entries(desk.tree?.openings ?? {});
   return element("div", { class: "panel-form" },
     element("p", { class: "deeds" }, button("Add an opening", "In the middle of the artwork", addInTheMiddle, { class: "first", id: "add-opening" })),
-    element("p", { class: "quiet", text: "Or choose Whole artwork under the film, and draw a rectangle on it; drag an opening to move it, its lower right corner to size it. All in squares of the graph paper." }),
+    element("p", { class: "quiet", text: "Or draw a rectangle on the artwork above; drag an opening to move it, its lower right corner to size it. All in squares of the graph paper." }),
     held.outcome, ...openings.map(([name, typed], i) => openingPart(name, typed, i)));
 };
 
@@ -163,11 +163,26 @@ async function released() {
   }
 }
 
+const choose = (mode) => document.querySelector("#modes [data-value='" + mode + "']").click();
+
+/** The whole artwork comes with its tab, and goes with it. */
+function showMapWithTab() {
+  const wanted = reader.tab === "artwork";
+  if (wanted !== held.tab) {
+    held.tab = wanted;
+    if (wanted || scene.mode === "map") {
+      choose(wanted ? "map" : "camera");
+    }
+  }
+}
+
 /** The map takes openings while the tab of the artwork is chosen. */
 export function listenToMap() {
   const frame = byId("frame");
   frame.addEventListener("pointerdown", pressed);
   frame.addEventListener("pointermove", moved);
   frame.addEventListener("pointerup", released);
-  byId("tab-artwork").addEventListener("click", () => document.querySelector("#modes [data-value='map']").click());
+  for (const event of ["click", "keydown"]) {
+    document.querySelector("#reader .tabs").addEventListener(event, showMapWithTab);
+  }
 }

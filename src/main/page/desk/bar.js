@@ -2,6 +2,7 @@
 
 import { button, byId, count, element, say } from "../page.js";
 import { desk, onDesk, onMaking, order } from "./live.js";
+import { refusal, showOutcome } from "./outcome.js";
 
 const bar = { edits: [] };
 
@@ -38,6 +39,17 @@ function problem({ place, sentence, remedy }) {
     ...(remedy ? [element("p", { class: "quiet", text: remedy })] : []));
 }
 
+/** What keeps the plan from being laid as it is, with the fixes as buttons. */
+const inTheWay = ({ place, sentence, ...more }) =>
+  refusal({ ...more, sentence: (place || desk.plan) + ": " + sentence }, [], showFixed);
+
+/** What came of a fix is shown as any change is; why it can't be, in place of the problems. */
+function showFixed(told) {
+  if (told.refused || told.asked) {
+    showOutcome(bar.news, told, []);
+  }
+}
+
 function totals() {
   const many = (severity) => count(desk.findings[severity], severity);
   return many("error") + " · " + many("warning");
@@ -52,7 +64,7 @@ function showBar() {
   bar.news.hidden = desk.problems.length + desk.moved.length === 0;
   bar.news.replaceChildren(...(desk.problems.length
     ? [element("p", {}, element("b", { text: count(desk.problems.length, "thing") + " to put right; the page shows the film before" })),
-      element("ul", { class: "findings" }, ...desk.problems.map(problem))]
+      ...desk.problems.map(inTheWay)]
     : [element("p", {}, element("b", { text: "Moved: " }), desk.moved.slice(0, 5).join(" · ") + (desk.moved.length > 5 ? " · and " + (desk.moved.length - 5) + " more" : ""))]));
 }
 
@@ -60,16 +72,24 @@ function link(address) {
   return element("a", { href: address.split("/").map(encodeURIComponent).join("/"), target: "_blank", text: address.replace(/^.*\//, "") });
 }
 
+/** What everybody opens, then all the files. */
+function madeFiles(made) {
+  const links = (addresses) => addresses.flatMap((address) => [link(address), " "]);
+  const first = made.filter((address) => /^[^/]+\/[^/]+\.(html|xlsx)$/.test(address));
+  return element("div", { class: "links" }, element("b", { text: "√ Made: " }), ...links(first),
+    element("details", {}, element("summary", { text: "all " + count(made.length, "file") + " in " + desk.folder }),
+      element("p", {}, ...links(made))));
+}
+
 /** Shows how far the sheets are, then their files. */
 function showMaking({ step, made, stopped, refused }) {
   bar.going = step !== undefined;
   say(bar.make, bar.going ? "Stop" : "Make the sheets");
   bar.made.hidden = false;
-  const main = (made ?? []).filter((address) => address.split("/").length <= 2);
   const parts = step ? [element("p", { text: step + " …" })]
     : stopped ? [element("p", { text: "Stopped. The sheets before are unchanged." })]
     : refused ? [element("ul", { class: "findings" }, ...refused.map(problem))]
-    : [element("p", { class: "links" }, element("b", { text: "√ Made: " }), ...main.flatMap((address) => [link(address), " "]), count(made.length, "file") + " in " + desk.folder)];
+    : [madeFiles(made)];
   bar.made.replaceChildren(...parts, ...(step ? [] : [button("Close", "Close this message", () => (bar.made.hidden = true), { class: "small" })]));
 }
 

@@ -40,7 +40,7 @@ function motifPart({ name, sign }, index) {
   const match = element("select", { id: "match-" + index, onchange: () => make([{ put: ["motifs", name, "match"], value: match.value }]) },
     ...["exact", "transposed", "tonal", "free"].map((each) => element("option", { value: each, text: each, selected: each === (typed.match ?? "tonal") })));
   const called = element("input", { id: "name-" + index, value: name, autocomplete: "off", spellcheck: "false", onchange: () =>
-    make([{ rename: ["motifs", name], key: called.value.trim() }, ...renamedCues(name, called.value.trim())]) });
+    make([{ name: "motif", before: name, now: called.value.trim() }]) });
   return element("section", { class: "motif" },
     element("h2", {}, element("span", { class: "ring", text: sign }), " " + name),
     element("p", { text: tally(returnsOf(index)) }),
@@ -52,41 +52,43 @@ function motifPart({ name, sign }, index) {
       element("ul", { class: "returns" }, ...returnsOf(index).map(returnItem))));
 }
 
-/** Panels that ask for a motif, under its new name. */
-function renamedCues(name, now) {
-  const panels = Array.isArray(desk.tree?.panels) ? desk.tree.panels : [];
-  return panels.flatMap((panel, i) => {
-    const cue = String(panel.cue ?? "");
-    return cue === name || cue.startsWith(name + " ") ? [{ put: ["panels", i, "cue"], value: now + cue.slice(name.length) }] : [];
-  });
-}
-
 const build = () => element("div", {},
   element("p", { class: "deeds" },
     button("Name a motif", "Say where it is heard; or drag over its notes in the score", () => nameMotif(selectionHere()), { class: "first", id: "do-name" }),
     button("Look for figures", "Figures that return and that nobody has named yet", suggest, { id: "do-suggest" })),
   element("p", { class: "quiet", text: "Or drag over its notes in the score." }),
-  element("div", { id: "suggestions" }),
+  element("div", { id: "suggestions" }, ...(offers.figures ?? []).map(suggestion)),
   ...film.motifs.map(motifPart));
 
 addTab("motifs", () => "Motifs " + film.motifs.length, { build, show: () => {} });
 
+/** Figures found last that nobody has named yet; they stay until they are looked for again. */
+const offers = { figures: null };
+
 async function suggest() {
   const node = byId("suggestions");
-  node.replaceChildren(element("p", { text: "Looking …" }));
+  node.replaceChildren(element("p", { role: "status", text: "Looking …" }));
   const told = await offered("figures");
+  offers.figures = told.figures;
   node.replaceChildren(...(told.figures?.length ? told.figures.map(suggestion) : [element("p", { text: told.refused?.[0].sentence ?? "No more figures that return." })]));
 }
 
-function suggestion({ notes: line, words }) {
+function suggestion(figure) {
+  const { notes: line, words, frame } = figure;
+  const end = frame + 2 * barAt(frame).frames;
   const outcome = element("div", { class: "outcome", role: "status" });
   const name = element("input", { value: freeName(), "aria-label": "Name for this figure", autocomplete: "off", spellcheck: "false" });
   const keep = async () => {
     const edits = [{ put: ["motifs", name.value.trim()], value: { notes: line } }];
-    showOutcome(outcome, await ask({ edits }), edits);
+    offers.figures = offers.figures.filter((other) => other !== figure);
+    const told = await ask({ edits });
+    if (told.refused || told.asked) {
+      offers.figures = [figure, ...offers.figures];
+    }
+    showOutcome(outcome, told, edits);
   };
   return element("div", { class: "suggestion" }, element("p", { text: words }),
-    element("p", { class: "deeds" }, name, button("Name it", "Keep this figure as a motif", keep)), outcome);
+    element("p", { class: "deeds" }, name, button("Name it", "Keep this figure as a motif", keep), button("play", "Hear this figure", () => hear({ frame, end }), { class: "small" })), outcome);
 }
 
 function freeName() {

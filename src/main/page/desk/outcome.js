@@ -3,8 +3,13 @@
 import { button, element } from "../page.js";
 import { ask } from "./live.js";
 
-/** A refusal with its fixes: each is taken together with what was asked. */
-function refusal({ sentence, remedy, fixes }, edits, done) {
+/**
+ * A refusal with its fixes: each is taken together with what was asked.
+ * @param {{sentence: string, remedy: string, fixes?: object[]}} problem
+ * @param {object[]} edits that were asked for
+ * @param {(told: object) => void} done hears what came of a fix
+ */
+export function refusal({ sentence, remedy, fixes }, edits, done) {
   const buttons = (fixes ?? []).map((fix) => (fix.edits
     ? button(fix.words, "Take this fix", async () => done(await ask({ edits: [...edits, ...fix.edits] })), { class: "fix" })
     : element("span", { class: "quiet", text: fix.words })));

@@ -11,14 +11,17 @@ import { typedField } from "./fields.js";
 import { ask, tryOut } from "./live.js";
 import { showOutcome } from "./outcome.js";
 import { allPlaces, completions, placeStep } from "./places.js";
-import { indexOf, joinWithNext, movePanel, newPanelHere, putInPanel, removePanel, typedOf } from "./panels.js";
+import { indexOf, joinWithNext, movePanel, newPanelHere, putInPanel, removePanel, splitHere, typedOf } from "./panels.js";
 import { appearancesOf, revealsOf } from "./reveals.js";
 
 const form = { node: null, shot: null, outcome: null, timer: 0 };
 
+/** What a place may look like, with a motif of this plan. */
+const placeHint = () => (film.motifs.length ? film.motifs[0].name + " near bar 9, " : "") + "bar 12 beat 3, mark B, or nothing";
+
 const FIELDS = [
   { key: "action", words: "Shows" },
-  { key: "cue", words: "Place", list: "place-list", hint: "glimmer near bar 19, bar 12 beat 3, mark B, or nothing" },
+  { key: "cue", words: "Place", list: "place-list", hint: placeHint },
   { key: "length", words: "Length", hint: "4 bars, 2.5 s, at least 8 bars, or nothing" },
   { key: "cut", words: "Cut", hint: "auto, on cue, 1 beat before, bar 12" },
 ];
@@ -46,7 +49,7 @@ function field(shot, { key, words, list, hint }) {
     window.clearTimeout(form.timer);
     make(edits);
   };
-  return typedField({ id: "panel-" + key, words, list, hint }, way, typedOf(shot)[key], send, tryLater);
+  return typedField({ id: "panel-" + key, words, list, hint: typeof hint === "function" ? hint() : hint }, way, typedOf(shot)[key], send, tryLater);
 }
 
 /** Puts the panel on the place before or after the one it is on. */
@@ -65,7 +68,8 @@ function deeds(shot) {
   return element("div", { class: "deeds", role: "group", "aria-label": "What to do with panel " + shot.panel },
     press("before", "◄ place", "Put it on the place before", () => stepPlace(-1)),
     press("after", "place ►", "Put it on the place after", () => stepPlace(1)),
-    press("new", "New panel here", "A new panel begins where the film stands", addHere),
+    press("new", "New panel here", "A new panel begins where the film stands", () => addHere(newPanelHere())),
+    press("split", "Split here", "Two panels: the second begins where the film stands, with the same drawing", () => addHere(splitHere(form.shot))),
     press("join", "Join with next", "One panel of this and the next", () => make(joinWithNext(shot)), last),
     press("up", "Earlier in the story", "Swap it with the panel before", () => make(movePanel(shot, -1)), shot.index === 0),
     press("down", "Later in the story", "Swap it with the panel after", () => make(movePanel(shot, 1)), last),
@@ -73,8 +77,7 @@ function deeds(shot) {
     press("remove", "Delete panel", "Take it out of the plan (undo brings it back)", () => make(removePanel(shot)), film.shots.length === 1));
 }
 
-async function addHere() {
-  const { name, edits } = newPanelHere();
+async function addHere({ name, edits }) {
   const told = await make(edits);
   const made = film.shots.find((shot) => shot.panel === name);
   if (!told.refused && made) {

@@ -46,14 +46,12 @@ export function newPanelAt(frame) {
 }
 
 /** A panel and the one after it as one: on the place of the first, with what both show. */
-export function joinWithNext(shot) {
-  const next = film.shots[shot.index + 1];
-  const [one, other] = [typedOf(shot), typedOf(next)];
-  const both = ["reveals", "appears"].flatMap((key) => {
-    const all = [one[key], other[key]].flatMap((list) => (list === undefined ? [] : list));
-    return all.length > (one[key]?.length ?? 0) ? [{ put: ["panels", indexOf(shot), key], value: all }] : [];
-  });
-  return [...both, { remove: ["panels", indexOf(next)] }];
+export const joinWithNext = (shot) => [{ join: shot.panel }];
+
+/** A panel as two: the second begins on the place where the film stands, with the same drawing. */
+export function splitHere(shot) {
+  const name = nextName(shot.panel);
+  return { name, edits: [{ split: shot.panel, second: name, cue: placeNear(clock.frame).words }] };
 }
 
 export const removePanel = (shot) => [{ remove: ["panels", indexOf(shot)] }];

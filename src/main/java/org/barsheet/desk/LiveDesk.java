@@ -89,7 +89,7 @@ final class LiveDesk {
   synchronized String page() {
     return laid.film()
         .map(film -> ReviewPage.live(film, laid.json()))
-        .orElseGet(() -> WrongPlanPage.of(plan, laid.problems()));
+        .orElseGet(() -> WrongPlanPage.of(plan, version, Told.problems(laid.problems(), typed())));
   }
 
   /**
@@ -130,6 +130,15 @@ final class LiveDesk {
   /** The plan as a window saw it, as far back as that is known; else as it is now. */
   private PlanTexts seen(long at) {
     return Optional.ofNullable(shown.get(at)).orElseGet(() -> edited().now());
+  }
+
+  /** The plan as it is typed; nothing where it can't be read, which is told among the problems. */
+  private Optional<PlanTexts> typed() {
+    try {
+      return Optional.of(edited().now());
+    } catch (InputException unreadable) {
+      return Optional.empty();
+    }
   }
 
   /** Opened with the first use: a plan that cannot be read yet may be put right before. */
@@ -178,16 +187,16 @@ final class LiveDesk {
     desk.addProperty("version", version);
     desk.addProperty("plan", String.valueOf(plan.getFileName()));
     desk.addProperty("folder", String.valueOf(folder.getFileName()));
-    desk.add("problems", Told.problems(laid.problems()));
+    desk.add("problems", Told.problems(laid.problems(), typed()));
     desk.add("moved", Told.texts(laid.moved()));
-    try {
-      shown.put(version, edited().now());
-      desk.addProperty("undo", edited().canUndo());
-      desk.addProperty("redo", edited().canRedo());
-      desk.add("tree", Orders.json(edited().now().tree()));
-    } catch (InputException unreadable) {
-      // Told among the problems; the page then shows what was typed last.
-    }
+    typed()
+        .ifPresent(
+            now -> {
+              shown.put(version, now);
+              desk.addProperty("undo", edited().canUndo());
+              desk.addProperty("redo", edited().canRedo());
+              desk.add("tree", Orders.json(now.tree()));
+            });
     return "{\"desk\":"
         + desk
         + ",\"film\":"

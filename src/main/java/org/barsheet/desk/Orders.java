@@ -7,13 +7,18 @@ import com.google.gson.JsonParser;
 import com.google.gson.JsonPrimitive;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.plan.Where;
 import org.barsheet.plan.edit.PlanEdit;
 import org.barsheet.plan.edit.PlanPath;
+import org.barsheet.plan.edit.Together;
 import org.barsheet.plan.edit.TreeEdit;
+import org.barsheet.plan.edit.whole.JoinPanels;
+import org.barsheet.plan.edit.whole.NewName;
+import org.barsheet.plan.edit.whole.SplitPanel;
 import org.barsheet.plan.source.Entry;
 
 /** What a page asks to be changed, read from JSON; and a plan's tree as the page takes it. */
@@ -31,11 +36,11 @@ final class Orders {
    */
   static PlanEdit read(String json) {
     try {
-      List<TreeEdit> edits = new ArrayList<>();
+      List<PlanEdit> edits = new ArrayList<>();
       for (JsonElement each : order(json).getAsJsonArray("edits")) {
         edits.add(edit(each.getAsJsonObject()));
       }
-      return plan -> edits;
+      return new Together(edits);
     } catch (RuntimeException notOurs) {
       throw new InputException(
           Problem.ofFile("", "the desk doesn't understand this order", "load the page again"));
@@ -58,7 +63,7 @@ final class Orders {
     return motif == null ? "" : motif.getAsString();
   }
 
-  private static TreeEdit edit(JsonObject order) {
+  private static PlanEdit edit(JsonObject order) {
     if (order.has("put")) {
       return new TreeEdit.Put(path(order.getAsJsonArray("put")), entry(order.get("value")));
     }
@@ -71,8 +76,23 @@ final class Orders {
     if (order.has("move")) {
       return new TreeEdit.Move(path(order.getAsJsonArray("move")), order.get("to").getAsInt());
     }
-    return new TreeEdit.Rename(
-        path(order.getAsJsonArray("rename")), order.get("key").getAsString());
+    return whole(order);
+  }
+
+  /** What concerns several places of the plan. */
+  private static PlanEdit whole(JsonObject order) {
+    if (order.has("split")) {
+      return new SplitPanel(text(order, "split"), text(order, "second"), text(order, "cue"));
+    }
+    if (order.has("join")) {
+      return new JoinPanels(text(order, "join"));
+    }
+    NewName.Of of = NewName.Of.valueOf(text(order, "name").toUpperCase(Locale.ROOT));
+    return new NewName(of, text(order, "before"), text(order, "now"));
+  }
+
+  private static String text(JsonObject order, String key) {
+    return order.get(key).getAsString();
   }
 
   private static PlanPath path(JsonArray steps) {

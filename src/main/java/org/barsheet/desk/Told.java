@@ -56,16 +56,8 @@ final class Told {
    * @param texts the plan with it, where that can be written at all
    */
   static String refused(List<Problem> problems, Optional<PlanTexts> texts) {
-    JsonArray list = problems(problems);
-    texts.ifPresent(
-        with -> {
-          FixEdits fixes = new FixEdits(with.tree());
-          for (int i = 0; i < problems.size(); i++) {
-            list.get(i).getAsJsonObject().add("fixes", fixes.of(problems.get(i).remedy()));
-          }
-        });
     JsonObject told = new JsonObject();
-    told.add("refused", list);
+    told.add("refused", problems(problems, texts));
     return told.toString();
   }
 
@@ -87,6 +79,23 @@ final class Told {
   static JsonArray texts(List<String> texts) {
     JsonArray list = new JsonArray();
     texts.forEach(list::add);
+    return list;
+  }
+
+  /**
+   * Problems as a page takes them, each with its fixes.
+   *
+   * @param texts the plan that has them, where it can be read as keys and values
+   */
+  static JsonArray problems(List<Problem> problems, Optional<PlanTexts> texts) {
+    JsonArray list = problems(problems);
+    texts.ifPresent(
+        with -> {
+          FixEdits fixes = new FixEdits(with.tree());
+          for (int i = 0; i < problems.size(); i++) {
+            list.get(i).getAsJsonObject().add("fixes", fixes.of(problems.get(i).remedy()));
+          }
+        });
     return list;
   }
 

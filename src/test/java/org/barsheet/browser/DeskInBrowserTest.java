@@ -66,6 +66,9 @@ class DeskInBrowserTest {
 
   private static final String OUTCOME = "document.getElementById('desk-news').textContent";
 
+  private static final String MODE =
+      "document.querySelector('#modes [aria-checked=true]').textContent";
+
   private List<Integer> numbers(String script) {
     return ((List<?>) browser.run(script))
         .stream().map(each -> ((Number) each).intValue()).toList();
@@ -104,6 +107,11 @@ class DeskInBrowserTest {
     browser.press("do-keep");
     eventually("reviewPage.film.motifs.map(({ name }) => name)", "lamp");
     assertThat(text()).contains("  lamp:").contains("place: bar 9");
+
+    browser.press("tab-artwork");
+    eventually(MODE, "Whole artwork");
+    browser.press("tab-panel");
+    eventually(MODE, "Camera");
 
     browser.press("do-make");
     eventually("document.getElementById('desk-made').textContent", "√ Made");

@@ -9,6 +9,8 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -94,6 +96,39 @@ class DeskEditsTest {
       both.add("edits", edits);
       assertThat(ask("try", both.toString()).has("moved")).as(fix.toString()).isTrue();
     }
+  }
+
+  @Test
+  void a_plan_that_is_impossible_when_opened_shows_its_fixes_and_takes_them(@TempDir Path other)
+      throws Exception {
+    Path own = OpenDesk.smallPlan(other);
+    Files.writeString(own, before.replace("cue: bar 9}", "cue: bar 25}"));
+    try (OpenDesk live = new OpenDesk(own)) {
+      String page = live.get("/").body();
+      Matcher fix = Pattern.compile("data-edits=\"([^\"]+)\"").matcher(page);
+      assertThat(page).contains("can't be laid yet");
+      assertThat(fix.find()).as("a fix as a button").isTrue();
+      String edits = fix.group(1).replace("&quot;", "\"").replace("&#34;", "\"");
+      assertThat(live.order("do", "{\"edits\":" + edits + "}")).contains("\"moved\"");
+      assertThat(live.get("/").body()).contains("id=\"film\"");
+      assertThat(live.faults()).isEmpty();
+    }
+  }
+
+  @Test
+  void panels_are_split_and_joined_and_a_motif_gets_another_name_everywhere() throws Exception {
+    ask(
+        "do",
+        """
+        {"edits": [{"split": "1", "second": "1a", "cue": "bar 5"},
+         {"name": "motif", "before": "glimmer", "now": "spark"}]}
+        """);
+    assertThat(Files.readString(plan))
+        .contains("spark: {heard-at", "cue: spark near bar 19", "panel: 1a", "cue: bar 5");
+    ask("do", "{\"edits\":[{\"join\":\"1\"}]}");
+    assertThat(Files.readString(plan)).doesNotContain("1a");
+    assertThat(ask("do", "{\"edits\":[{\"join\":\"3\"}]}").toString())
+        .contains("no panel comes after panel 3");
   }
 
   @Test
