@@ -21,6 +21,7 @@ import org.barsheet.production.noted.WorkbookTicks;
 import org.barsheet.ticks.Mark;
 import org.barsheet.ticks.Taken;
 import org.barsheet.ticks.Tick;
+import org.barsheet.ticks.Tick.Source;
 import org.barsheet.ticks.Ticked;
 import org.barsheet.workbook.typed.TypedCells;
 
@@ -74,7 +75,19 @@ record Ticks(TypedCells typed, List<Ticked> phone, Optional<LaidFilm> film) {
   FilmSheet addedTo(FilmSheet sheet) {
     List<String> names =
         List.copyOf(earlier().isEmpty() ? sheet.ticks().likenesses().keySet() : earlier().keySet());
-    return sheet.withTicks(Taken.of(sheet.shooting(), sheet.plan(), all(names)));
+    Ticked ticked = all(names).and(faulty(sheet));
+    return sheet.withTicks(Taken.of(sheet.shooting(), sheet.plan(), ticked));
+  }
+
+  /** What was looked at and has to be taken again. */
+  private static List<Tick> faulty(FilmSheet sheet) {
+    Set<String> names = sheet.ticks().likenesses().keySet();
+    return sheet.taken().again().stream()
+        .filter(names::contains)
+        .map(
+            name ->
+                new Tick(name, Mark.AGAIN, Source.PHOTOGRAPH, Optional.empty(), Optional.empty()))
+        .toList();
   }
 
   /**

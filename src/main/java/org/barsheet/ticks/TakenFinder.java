@@ -79,7 +79,10 @@ final class TakenFinder {
   }
 
   private static boolean isDisputed(@Nullable Map<Source, Mark> marks) {
-    return marks != null && marks.values().stream().distinct().count() > 1;
+    return marks != null
+        && marks.containsKey(Source.WORKBOOK)
+        && marks.containsKey(Source.PHONE)
+        && marks.get(Source.WORKBOOK) != marks.get(Source.PHONE);
   }
 
   private List<TakenPhotograph> photographs() {

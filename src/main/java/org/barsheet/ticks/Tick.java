@@ -22,6 +22,8 @@ public record Tick(
   /** Where ticks come from. */
   public enum Source {
     WORKBOOK,
-    PHONE
+    PHONE,
+    /** The photograph itself, which was looked at. */
+    PHOTOGRAPH
   }
 }

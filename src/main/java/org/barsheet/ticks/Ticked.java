@@ -1,5 +1,6 @@
 package org.barsheet.ticks;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -21,6 +22,13 @@ public record Ticked(
     notes = List.copyOf(notes);
     unread = List.copyOf(unread);
     earlier = Map.copyOf(earlier);
+  }
+
+  /** The same with more ticks after them. */
+  public Ticked and(List<Tick> more) {
+    List<Tick> all = new ArrayList<>(ticks);
+    all.addAll(more);
+    return new Ticked(all, notes, unread, earlier);
   }
 
   /**

@@ -65,6 +65,17 @@ class TakenTest {
         .toList();
   }
 
+  /** Nobody disagrees: it was ticked before it was looked at. */
+  @Test
+  void a_photograph_that_looks_wrong_is_to_be_taken_again_though_it_is_ticked() {
+    List<Tick> ticks = new ArrayList<>(ticks(Mark.TAKEN, "small-lamp", 0, 4));
+    ticks.add(tick("small-lamp 003", Mark.AGAIN, Source.PHOTOGRAPH));
+    Taken taken = taken(FILM, ticks);
+    assertThat(taken.words()).isEqualTo("4 of 27 photographs taken, 1 to take again");
+    assertThat(taken.disputed()).isEmpty();
+    assertThat(taken.retakes()).hasSize(1);
+  }
+
   /** 27 photographs in two setups, 5 taken: 22 at 20 an hour and two setups of half an hour. */
   @Test
   void hours_and_days_left_follow_from_the_pace_the_plan_tells() {
