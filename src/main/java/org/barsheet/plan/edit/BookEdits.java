@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
@@ -23,9 +24,15 @@ import org.barsheet.input.Problem;
 import org.barsheet.plan.source.PlanReading;
 import org.barsheet.plan.table.BookReader;
 import org.barsheet.plan.table.CellPlace;
+import org.barsheet.plan.table.TableChange;
 
 /** Changes cells of a workbook; parts of its archive that hold none of them are copied packed. */
 final class BookEdits {
+
+  /** What becomes of the XML of a worksheet. */
+  private interface SheetChange {
+    String of(String xml, SheetNeeds needs);
+  }
 
   private BookEdits() {}
 
@@ -36,24 +43,52 @@ final class BookEdits {
    * @param bytes what it holds
    */
   static byte[] of(Path file, byte[] bytes, List<CellEdit> edits) {
-    Map<String, String> parts = BookReader.parts(file, new PlanReading(file, Map.of(file, bytes)));
-    Map<String, List<CellEdit>> byPart = new LinkedHashMap<>();
+    Map<String, List<CellEdit>> bySheet = new LinkedHashMap<>();
     for (CellEdit edit : edits) {
       String sheet = CellPlace.of(edit.position()).orElseThrow().sheet();
-      String part = Objects.requireNonNull(parts.get(sheet));
-      byPart.computeIfAbsent(part, none -> new ArrayList<>()).add(edit);
+      bySheet.computeIfAbsent(sheet, none -> new ArrayList<>()).add(edit);
     }
+    Map<String, SheetChange> sheets = new LinkedHashMap<>();
+    bySheet.forEach(
+        (sheet, own) ->
+            sheets.put(
+                sheet,
+                (xml, needs) ->
+                    Splice.apply(xml, SheetEdits.of(file.toString(), sheet, xml, own))));
+    return with(file, bytes, sheets);
+  }
+
+  /**
+   * The workbook's bytes with cells and rows changed.
+   *
+   * @param file a workbook that was read without fault
+   * @param bytes what it holds
+   */
+  static byte[] with(Path file, byte[] bytes, List<TableChange> changes) {
+    Map<String, SheetChange> sheets = new LinkedHashMap<>();
+    for (TableChange change : changes) {
+      sheets.put(change.sheet(), (xml, needs) -> SheetRows.of(file.toString(), xml, change, needs));
+    }
+    return with(file, bytes, sheets);
+  }
+
+  private static byte[] with(Path file, byte[] bytes, Map<String, SheetChange> sheets) {
+    Map<String, String> parts = BookReader.parts(file, new PlanReading(file, Map.of(file, bytes)));
+    Map<String, String> byPart = new LinkedHashMap<>();
+    sheets.keySet().forEach(sheet -> byPart.put(Objects.requireNonNull(parts.get(sheet)), sheet));
     ByteArrayOutputStream edited = new ByteArrayOutputStream(bytes.length + 1024);
     try (ZipFile from =
             ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
         ZipArchiveOutputStream to = new ZipArchiveOutputStream(edited)) {
       for (ZipArchiveEntry entry : Collections.list(from.getEntriesInPhysicalOrder())) {
-        List<CellEdit> own = byPart.get(entry.getName());
-        if (own == null) {
+        String sheet = byPart.get(entry.getName());
+        if (sheet == null) {
           to.addRawArchiveEntry(entry, from.getRawInputStream(entry));
         } else {
           try (InputStream in = from.getInputStream(entry)) {
-            put(to, entry, edited(file, in.readAllBytes(), own));
+            SheetChange change = Objects.requireNonNull(sheets.get(sheet));
+            SheetNeeds needs = SheetNeeds.of(from, sheet, entry.getName());
+            put(to, entry, edited(file, in.readAllBytes(), xml -> change.of(xml, needs)));
           }
         }
       }
@@ -72,16 +107,14 @@ final class BookEdits {
     to.closeArchiveEntry();
   }
 
-  private static byte[] edited(Path file, byte[] part, List<CellEdit> edits) {
+  private static byte[] edited(Path file, byte[] part, UnaryOperator<String> change) {
     Charset charset = charset(part);
     String xml = new String(part, charset);
     if (!Arrays.equals(xml.getBytes(charset), part)) {
       String sentence = "its worksheets are not written in UTF-8 or UTF-16";
       throw new InputException(Problem.ofFile(file.toString(), sentence, "save it again as .xlsx"));
     }
-    String sheet = CellPlace.of(edits.get(0).position()).orElseThrow().sheet();
-    List<Splice> splices = SheetEdits.of(file.toString(), sheet, xml, edits);
-    return Splice.apply(xml, splices).getBytes(charset);
+    return change.apply(xml).getBytes(charset);
   }
 
   /** UTF-8, or UTF-16 where the first sign shows it (XML 1.0, appendix F). */

@@ -15,7 +15,7 @@ final class CsvEdits {
    * @param from index of its first character
    * @param to index after its last character
    */
-  private record Field(int from, int to) {}
+  record Field(int from, int to) {}
 
   private final String text;
   private final char delimiter;
@@ -23,7 +23,7 @@ final class CsvEdits {
   private final List<Splice> splices = new ArrayList<>();
   private List<String> headings = List.of();
 
-  private CsvEdits(String text, List<CellEdit> edits) {
+  CsvEdits(String text, List<CellEdit> edits) {
     this.text = text;
     this.delimiter = CsvTable.delimiter(text);
     this.edits = edits.stream().collect(Collectors.toMap(CellEdit::position, edit -> edit));
@@ -47,7 +47,8 @@ final class CsvEdits {
     return changes.splices;
   }
 
-  private List<Field> row(int start) {
+  /** The fields of the row that begins there. */
+  List<Field> row(int start) {
     List<Field> row = new ArrayList<>();
     int end = start - 1;
     do {

@@ -2,24 +2,30 @@ package org.barsheet.plan.edit;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.barsheet.input.InputException;
 import org.barsheet.input.Problem;
 import org.barsheet.plan.Where;
 import org.barsheet.plan.source.Entry;
+import org.barsheet.plan.source.PlanReading;
+import org.barsheet.plan.table.TableChange;
+import org.barsheet.plan.table.TableChanges;
+import org.barsheet.plan.table.TableRows;
 
 /**
  * Where in a plan's files an edit is made.
  *
  * @param where what it changes, or the nearest around it that is there
  * @param yaml whether it is written as YAML
+ * @param book whether the whole plan is a workbook
  */
-record EditPlace(Where where, boolean yaml) {
+record EditPlace(Where where, boolean yaml, boolean book) {
 
   static EditPlace of(Path plan, Entry.Keyed tree, TreeEdit edit) {
     Where where = nearest(tree, edit.at()).where();
     boolean inTable = !where.file().equals(plan.toString());
-    return new EditPlace(where, !inTable && !isBook(tree));
+    return new EditPlace(where, !inTable && !isBook(tree), isBook(tree));
   }
 
   private static boolean isBook(Entry.Keyed tree) {
@@ -51,19 +57,24 @@ record EditPlace(Where where, boolean yaml) {
       FileText text = FileText.of(file(), bytes);
       return text.with(YamlPlan.edited(file(), text.read(), edit));
     }
-    Optional<Entry.Text> before = edit.at().textIn(tree);
-    if (edit instanceof TreeEdit.Put put
-        && before.isPresent()
-        && put.value() instanceof Entry.Text now) {
-      CellEdit cell = new CellEdit(where.position(), before.get().text(), now.text());
-      return PlanEdits.inTable(file(), bytes, List.of(cell));
+    Entry.Keyed wanted = ChangedTree.of(tree, edit);
+    PlanReading held = new PlanReading(file(), Map.of(file(), bytes));
+    if (book) {
+      return BookEdits.with(file(), bytes, TableChanges.inBook(held, tree, wanted));
     }
-    throw refuse();
+    TableChange change = TableChanges.inTable(file(), held, tree, wanted);
+    if (!change.sheet().isEmpty()) {
+      return BookEdits.with(file(), bytes, List.of(change));
+    }
+    FileText text = FileText.of(file(), bytes);
+    return text.with(CsvRows.of(text.read(), change));
   }
 
   /** Whether the plan is read as it is to be. */
   boolean isSo(Entry.Keyed wanted, Entry.Keyed read) {
-    return Values.areSame(wanted, read);
+    return yaml
+        ? Values.areSame(wanted, read)
+        : Values.areSame(TableRows.inCells(wanted), TableRows.inCells(read));
   }
 
   InputException refuse() {

@@ -109,7 +109,7 @@ final class SheetEdits {
     return new Splice(opens.from(), cell.get(cell.size() - 1).to(), written);
   }
 
-  private static boolean isWhole(String text) {
+  static boolean isWhole(String text) {
     return text.matches("-?(0|[1-9][0-9]{0,8})");
   }
 
@@ -131,7 +131,7 @@ final class SheetEdits {
     return "<" + name + attributes + " t=\"inlineStr\">" + inline + "</" + name + ">";
   }
 
-  private static String escaped(String text) {
+  static String escaped(String text) {
     return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 

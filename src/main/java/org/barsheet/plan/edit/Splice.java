@@ -16,7 +16,10 @@ record Splice(int from, int to, String text) {
   static String apply(String whole, List<Splice> splices) {
     StringBuilder spliced = new StringBuilder(whole.length());
     int at = 0;
-    for (Splice splice : splices.stream().sorted(Comparator.comparingInt(Splice::from)).toList()) {
+    for (Splice splice :
+        splices.stream()
+            .sorted(Comparator.comparingInt(Splice::from).thenComparingInt(Splice::to))
+            .toList()) {
       spliced.append(whole, at, splice.from()).append(splice.text());
       at = splice.to();
     }

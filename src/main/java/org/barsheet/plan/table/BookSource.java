@@ -60,18 +60,20 @@ public final class BookSource {
 
   /** The panels of a table in a file of its own: the sheet Panels, or the only sheet. */
   public static Entry panels(Path file, PlanReading reading) {
+    return panels(panelsGrid(file, reading), reading);
+  }
+
+  static Grid panelsGrid(Path file, PlanReading reading) {
     Map<String, Grid> sheets = BookReader.read(file, reading);
-    Grid grid =
-        sheets.entrySet().stream()
-            .filter(sheet -> sheet.getKey().equalsIgnoreCase(SheetLayout.PANELS.sheet()))
-            .map(Map.Entry::getValue)
-            .findFirst()
-            .orElseGet(
-                () ->
-                    sheets.values().stream()
-                        .findFirst()
-                        .orElse(new Grid(new Where(file.toString(), ""), List.of())));
-    return panels(grid, reading);
+    return sheets.entrySet().stream()
+        .filter(sheet -> sheet.getKey().equalsIgnoreCase(SheetLayout.PANELS.sheet()))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElseGet(
+            () ->
+                sheets.values().stream()
+                    .findFirst()
+                    .orElse(new Grid(new Where(file.toString(), ""), List.of())));
   }
 
   public static Entry panels(Grid grid, PlanReading reading) {

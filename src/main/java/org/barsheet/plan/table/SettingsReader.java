@@ -42,7 +42,7 @@ final class SettingsReader {
   }
 
   /** Finds the headings, which may stand below a title; returns the first row after them. */
-  private int headings() {
+  int headings() {
     for (int i = 0; i < grid.rows().size(); i++) {
       Grid.Row row = grid.rows().get(i);
       Optional<Grid.Cell> setting = headed(row, SheetLayout.SETTING);
@@ -54,6 +54,16 @@ final class SettingsReader {
       }
     }
     return 0;
+  }
+
+  /** Column of the settings' names, once the headings are found. */
+  int settingColumn() {
+    return settingColumn;
+  }
+
+  /** Column of their values. */
+  int valueColumn() {
+    return valueColumn;
   }
 
   private static Optional<Grid.Cell> headed(Grid.Row row, String heading) {

@@ -36,7 +36,7 @@ final class TableReader {
   /** Adds what the table holds to the plan. */
   void readInto(EntryBuilder plan) {
     grid.reportSeen(reading.problems());
-    int heading = headingRow();
+    int heading = headingRow(layout, grid);
     if (heading < 0) {
       if (!grid.rows().isEmpty()) {
         reading
@@ -55,7 +55,7 @@ final class TableReader {
   }
 
   /** The first row that has the name's heading; titles may stand above it. */
-  private int headingRow() {
+  static int headingRow(SheetLayout layout, Grid grid) {
     for (int i = 0; i < grid.rows().size(); i++) {
       for (Grid.Cell cell : grid.rows().get(i).cells()) {
         if (headingOf(cell).equals(layout.name())) {
@@ -66,7 +66,7 @@ final class TableReader {
     return -1;
   }
 
-  private static String headingOf(Grid.Cell cell) {
+  static String headingOf(Grid.Cell cell) {
     return cell.value() instanceof Grid.Written written
         ? SheetLayout.plainHeading(written.text())
         : "";

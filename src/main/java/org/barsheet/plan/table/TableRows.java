@@ -19,16 +19,21 @@ public final class TableRows {
 
   /** Texts by heading, a map a row. */
   public List<Map<String, String>> of(Entry.Keyed plan) {
-    List<Map<String, String>> rows = new ArrayList<>();
+    return things(plan).stream().flatMap(List::stream).toList();
+  }
+
+  /** The same, the rows of each thing together. */
+  List<List<Map<String, String>>> things(Entry.Keyed plan) {
+    List<List<Map<String, String>>> rows = new ArrayList<>();
     Entry things = at(plan, layout.root()).orElse(new Entry.Items(List.of(), plan.where()));
     if (things instanceof Entry.Keyed named) {
       for (Entry.Member member : named.members()) {
-        rows.addAll(rowsOf(member.key(), keyed(member.value())));
+        rows.add(rowsOf(member.key(), keyed(member.value())));
       }
     } else if (things instanceof Entry.Items items) {
       for (Entry item : items.items()) {
         Entry.Keyed thing = keyed(item);
-        rows.addAll(rowsOf(text(thing, List.of(layout.name())), thing));
+        rows.add(rowsOf(text(thing, List.of(layout.name())), thing));
       }
     }
     return rows;
@@ -94,6 +99,34 @@ public final class TableRows {
   public static String setting(Entry.Keyed from, List<String> path) {
     boolean table = at(from, path).filter(Entry.Keyed.class::isInstance).isPresent();
     return table ? "" : text(from, path);
+  }
+
+  /**
+   * A plan as a table would say it: a list of texts and a field of the camera as one text each,
+   * nothing blank.
+   */
+  public static Entry inCells(Entry entry) {
+    if (entry instanceof Entry.Items items) {
+      boolean texts = items.items().stream().allMatch(Entry.Text.class::isInstance);
+      return texts
+          ? new Entry.Text(cell(items), items.where())
+          : new Entry.Items(items.items().stream().map(TableRows::inCells).toList(), items.where());
+    }
+    if (entry instanceof Entry.Keyed table) {
+      List<Entry.Member> members = new ArrayList<>();
+      for (Entry.Member member : table.members()) {
+        boolean field = member.key().equals("field") && member.value() instanceof Entry.Keyed;
+        Entry value =
+            field ? new Entry.Text(cell(member.value()), member.where()) : inCells(member.value());
+        boolean empty =
+            value.isBlank() || (value instanceof Entry.Keyed none && none.members().isEmpty());
+        if (!empty) {
+          members.add(new Entry.Member(member.key(), member.where(), value));
+        }
+      }
+      return new Entry.Keyed(members, table.where());
+    }
+    return entry;
   }
 
   private static String cell(Entry entry) {
