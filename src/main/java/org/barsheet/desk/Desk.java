@@ -74,10 +74,7 @@ public final class Desk {
     LiveDesk desk = new LiveDesk(plan, folder, windows);
     Making making =
         new Making(
-            plan,
-            folder,
-            step -> windows.tell(Windows.event("making", step.toString())),
-            faults);
+            plan, folder, step -> windows.tell(Windows.event("making", step.toString())), faults);
     ProductionFiles files = new ProductionFiles(plan.resolveSibling("").toRealPath());
     desk.look();
     try (DeskServer server = DeskServer.start(windows, desk, making, files, faults)) {

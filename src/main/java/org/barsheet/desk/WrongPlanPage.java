@@ -105,7 +105,11 @@ new EventSource("/.desk/live").addEventListener("laid", ({ data }) => data !== d
 
   private static String button(JsonObject fix) {
     String edits = Html.escaped(fix.get("edits").toString());
-    return "<button type=\"button\" data-edits=\"" + edits + "\">" + text(fix, "words") + "</button>";
+    return "<button type=\"button\" data-edits=\""
+        + edits
+        + "\">"
+        + text(fix, "words")
+        + "</button>";
   }
 
   private static String text(JsonObject object, String key) {

@@ -215,7 +215,7 @@ class WorkbookWriterTest {
         }
       }
       assertThat(demo.sheet("Exposure").getRowBreaks()).isNotEmpty();
-      assertThat(demo.sheet("Call flute").getPrintSetup().getFitHeight()).isEqualTo((short) 1);
+      assertThat(demo.sheet("Call horn").getPrintSetup().getFitHeight()).isEqualTo((short) 1);
     }
   }
 
