@@ -23,7 +23,12 @@ class DemoSheetsTest {
 
   /** Taken of the sheets by hand for the README. */
   private static final Set<String> PHOTOGRAPHS_OF_README =
-      Set.of("cutting-sheet.png", "exposure-page.png", "review-page.png", "shooting-card.png");
+      Set.of(
+          "cutting-sheet.png",
+          "desk.png",
+          "exposure-page.png",
+          "review-page.png",
+          "shooting-card.png");
 
   @Test
   void the_committed_sheets_are_rebuilt_to_the_byte(@TempDir Path folder) throws IOException {
